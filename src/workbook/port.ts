@@ -1,0 +1,257 @@
+/**
+ * The one interface between the project and a spreadsheet program.
+ *
+ * Everything is plain data. A host reads, and takes one declarative `Change` at a time: either all of it
+ * arrives or nothing does. Rows and columns count from 0.
+ */
+
+/** A value as it stands in a cell. null is an empty cell. A string is text, whatever it looks like. */
+export type CellValue = string | number | boolean | null;
+
+/** An error in a cell. `message` is what our function said, null where the host did not keep it. */
+export interface CellError {
+  readonly error: string;
+  readonly message: string | null;
+}
+
+export type ReadValue = CellValue | CellError;
+
+export function isCellError(value: unknown): value is CellError {
+  return typeof value === 'object' && value !== null && 'error' in value;
+}
+
+export interface Area {
+  readonly sheet: string;
+  readonly row: number;
+  readonly column: number;
+  readonly rows: number;
+  readonly columns: number;
+}
+
+/**
+ * What a cell computes, host-neutral. `workbook/printFormula` writes it as an en-US formula;
+ * `hosts/file/evaluate` computes it. Both must give the same value: a contract test holds them together.
+ */
+export type Expression =
+  | { readonly value: string | number | boolean }
+  /** The cell of that column in the same row of the table that the expression stands in. */
+  | { readonly column: string }
+  /** All cells of a table's column. */
+  | { readonly table: string; readonly allOf: string }
+  /** A named cell. */
+  | { readonly input: string }
+  /** One of our functions, by its id without the namespace. null is an omitted argument. */
+  | { readonly call: string; readonly args: readonly (Expression | null)[] }
+  /** A function that every spreadsheet program has. */
+  | { readonly native: NativeFunction; readonly args: readonly Expression[] }
+  | { readonly operator: Operator; readonly left: Expression; readonly right: Expression };
+
+/** The built-in functions that templates may use. Each new one needs its case in hosts/file/evaluate. */
+export type NativeFunction =
+  | 'IF'
+  | 'AND'
+  | 'OR'
+  | 'NOT'
+  | 'IFERROR'
+  | 'ISNUMBER'
+  | 'ISERROR'
+  | 'SUM'
+  | 'COUNTIF'
+  | 'MIN'
+  | 'MAX'
+  | 'INDEX'
+  | 'MATCH'
+  | 'DATE'
+  | 'YEAR'
+  | 'MONTH'
+  | 'ROUND'
+  | 'EXACT'
+  | 'CONCATENATE';
+
+export type Operator = '+' | '-' | '*' | '/' | '=' | '<>' | '<' | '<=' | '>' | '>=' | '&';
+
+/** What is written into a cell: a value, or a computation. */
+export type CellContent = CellValue | { readonly compute: Expression };
+
+/** How a number is shown. The codes are in `workbook/appearance`. */
+export type Format = 'general' | 'text' | 'whole' | 'tenth' | 'hundredth' | 'percent' | 'money' | 'date';
+
+/** What a cell is for; the look is in `workbook/appearance`. */
+export type Role = 'plain' | 'title' | 'lead' | 'caution' | 'label' | 'header' | 'input' | 'computed' | 'unit';
+
+/** A rectangle inside one sheet. */
+export interface Span {
+  readonly row: number;
+  readonly column: number;
+  readonly rows: number;
+  readonly columns: number;
+}
+
+export interface Block {
+  readonly row: number;
+  readonly column: number;
+  /** Rectangular. */
+  readonly contents: readonly (readonly CellContent[])[];
+}
+
+export interface Dressing extends Span {
+  readonly role: Role;
+  readonly format: Format;
+}
+
+/** A drop-down list on input cells. Other entries are let in: functions say what is wrong with them. */
+export interface PickList extends Span {
+  readonly values: readonly string[];
+}
+
+export interface Note {
+  readonly row: number;
+  readonly column: number;
+  readonly text: string;
+}
+
+/** A table inside a new sheet. Its cells are in `blocks`; this names the range. */
+export interface TableShape extends Span {
+  readonly name: string;
+  /** The header texts, as they stand in the first row of the span. */
+  readonly headers: readonly string[];
+  /** What a new row computes, per column; null for an input column. For tables that people add rows to. */
+  readonly grows: readonly (Expression | null)[] | null;
+}
+
+export interface Mark {
+  readonly template: string;
+  readonly version: number;
+}
+
+export interface PageSetup {
+  readonly landscape: boolean;
+  /** Rows printed at the top of every page: [first, last]. */
+  readonly repeatRows: readonly [number, number] | null;
+}
+
+export interface Picture {
+  readonly sheet: string;
+  readonly row: number;
+  readonly column: number;
+  readonly png: Uint8Array;
+  readonly widthPx: number;
+  readonly heightPx: number;
+  readonly altText: string;
+}
+
+export interface NewSheet {
+  readonly name: string;
+  readonly mark: Mark;
+  readonly blocks: readonly Block[];
+  readonly tables: readonly TableShape[];
+  readonly dressings: readonly Dressing[];
+  readonly lists: readonly PickList[];
+  readonly notes: readonly Note[];
+  /** Named cells: name → [row, column]. */
+  readonly names: Readonly<Record<string, readonly [number, number]>>;
+  /** Width of each column in characters, from column 0. */
+  readonly widths: readonly number[];
+  readonly frozenRows: number;
+  readonly frozenColumns: number;
+  readonly page: PageSetup;
+}
+
+/**
+ * Everything that one action does to a workbook. A host checks all of it before its first write: sheet names
+ * free, tables and sheets there, stamps unchanged, nothing locked. Then it writes all or nothing.
+ */
+export interface Change {
+  /** What the undo entry is called. */
+  readonly title: string;
+  /** Sheets that must be as they were when they were read. */
+  readonly expect: readonly { readonly sheet: string; readonly stamp: string }[];
+  readonly newSheets: readonly NewSheet[];
+  /** Cells rewritten in sheets that exist. An expression with `column` must stand inside a table. */
+  readonly cells: readonly (Block & { readonly sheet: string })[];
+  /** Rows put under the last row of a table that exists; the table's range grows with them. */
+  readonly tableRows: readonly { readonly table: string; readonly rows: readonly (readonly CellContent[])[] }[];
+  readonly pictures: readonly Picture[];
+}
+
+export interface SheetInfo {
+  readonly name: string;
+  /** Which template of ours made it; null for a sheet that is not ours. */
+  readonly mark: Mark | null;
+  readonly locked: boolean;
+  /** The smallest area from A1 that holds all content; null for an empty sheet. */
+  readonly used: Area | null;
+}
+
+export interface CellsRead {
+  /** Raw values, never display text. */
+  readonly values: readonly (readonly ReadValue[])[];
+  /** The en-US formula with its "=", null where there is none. */
+  readonly formulas: readonly (readonly (string | null)[])[];
+}
+
+export interface TableRead {
+  readonly name: string;
+  /** Headers included. */
+  readonly area: Area;
+  readonly headers: readonly string[];
+  readonly rows: readonly (readonly ReadValue[])[];
+}
+
+/** Told while a change is applied: from 0 to 1. */
+export type Progress = (done: number) => void;
+
+export interface Unsettled {
+  readonly sheet: string;
+  readonly row: number;
+  readonly column: number;
+}
+
+export interface WorkbookPort {
+  sheets(): Promise<readonly SheetInfo[]>;
+  read(area: Area): Promise<CellsRead>;
+  /** null when there is no such table. */
+  readTable(name: string): Promise<TableRead | null>;
+  /** Where a named cell is; null when there is no such name. */
+  locate(name: string): Promise<Area | null>;
+  /** Changes when a value or formula of the sheet changes. */
+  stamp(sheet: string): Promise<string>;
+  /** All or nothing. One at a time; a second waits. @throws HostError */
+  apply(change: Change, progress?: Progress): Promise<void>;
+  /** Waits until every result is readable; the cells that are still not after `timeoutMs` are given back. */
+  settle(timeoutMs: number): Promise<readonly Unsettled[]>;
+}
+
+/** A workbook with a person in front of it. Each `on…` gives back what ends the listening. */
+export interface LiveWorkbook extends WorkbookPort {
+  selection(): Promise<Area | null>;
+  onSelection(listener: (area: Area) => void): () => void;
+  /** Some cell's content or result changed; told once for a run of changes. */
+  onChange(listener: () => void): () => void;
+  /** Brings the area into sight and selects it. */
+  reveal(area: Area): Promise<void>;
+}
+
+/** Why a host refused or failed. The code is worded in `texts`; nothing was written. */
+export type HostProblem =
+  | { readonly code: 'sheetNameTaken'; readonly sheet: string }
+  | { readonly code: 'noSuchSheet'; readonly sheet: string }
+  | { readonly code: 'noSuchTable'; readonly table: string }
+  | { readonly code: 'nameTaken'; readonly name: string }
+  | { readonly code: 'tableNameTaken'; readonly table: string }
+  | { readonly code: 'changedMeanwhile'; readonly sheet: string }
+  | { readonly code: 'sheetLocked'; readonly sheet: string }
+  | { readonly code: 'cellsInTheWay'; readonly sheet: string; readonly row: number; readonly column: number }
+  | { readonly code: 'fileExists'; readonly file: string }
+  | { readonly code: 'fileNotWritable'; readonly file: string }
+  | { readonly code: 'failed'; readonly action: string };
+
+export class HostError extends Error {
+  constructor(
+    readonly problem: HostProblem,
+    options?: { cause?: unknown },
+  ) {
+    super(problem.code, options);
+    this.name = 'HostError';
+  }
+}
