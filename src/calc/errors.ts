@@ -1,0 +1,67 @@
+/**
+ * The refusals of the arithmetic: codes with their parameters, no prose. `texts` has the sentence of each.
+ * A `name` is the name of the function's argument, as functions.json has it.
+ */
+import type { Unit } from './units/units';
+
+export type Problem =
+  /** A number outside its limits. A limit that does not apply is absent. */
+  | {
+      readonly code: 'outOfRange';
+      readonly name: string;
+      readonly value: number;
+      readonly unit: Unit;
+      readonly atLeast?: number;
+      readonly above?: number;
+      readonly atMost?: number;
+      readonly below?: number;
+    }
+  | { readonly code: 'notWhole'; readonly name: string; readonly value: number }
+  /** 85 where 0.85 or 85 % was meant. */
+  | { readonly code: 'percentForShare'; readonly name: string; readonly value: number }
+  | { readonly code: 'missing'; readonly name: string }
+  | { readonly code: 'notANumber'; readonly name: string; readonly given: string }
+  | { readonly code: 'notADate'; readonly name: string; readonly given: string }
+  | { readonly code: 'notText'; readonly name: string }
+  | { readonly code: 'notYesOrNo'; readonly name: string; readonly given: string }
+  | { readonly code: 'oneCellWanted'; readonly name: string }
+  | { readonly code: 'errorInside'; readonly name: string; readonly error: string }
+  /** A choice among a few words. */
+  | { readonly code: 'notAChoice'; readonly name: string; readonly given: string; readonly choices: readonly string[] }
+  /** A name of the reference. `kind` is 'crop' or 'trait'. Shown as #N/A. */
+  | { readonly code: 'unknownName'; readonly kind: string; readonly given: string; readonly nearest: readonly string[] }
+  /** The reference has no figure there. Shown as #N/A. */
+  | { readonly code: 'noFigure'; readonly crop: string; readonly trait: string }
+  /** Two lists of one function with different lengths. */
+  | { readonly code: 'unequalLists'; readonly name: string; readonly count: number; readonly otherName: string; readonly otherCount: number }
+  | { readonly code: 'noRowFits'; readonly width: number; readonly rowSpacing: number; readonly unit: Unit }
+  | { readonly code: 'noPlantFits'; readonly length: number; readonly plantSpacing: number; readonly unit: Unit; readonly spacingUnit: Unit }
+  | { readonly code: 'noHillFits'; readonly side: number; readonly hillSpacing: number; readonly unit: Unit }
+  | { readonly code: 'noBedFits'; readonly width: number; readonly bedWidth: number; readonly unit: Unit }
+  | { readonly code: 'testedWithoutAssurance' }
+  | { readonly code: 'frostDatesReversed'; readonly lastFrost: number; readonly firstFrost: number }
+  /** A first pick on or after the first frost. Shown as #N/A. */
+  | { readonly code: 'frostComesFirst'; readonly firstPick: number; readonly firstFrost: number }
+  /** Shown as #N/A. */
+  | { readonly code: 'mayStayCovered' }
+  /** The result is no finite number: an input is absurdly large or small. Shown as #NUM!. */
+  | { readonly code: 'tooLarge' };
+
+/** The codes that mean "there is no such thing" and not "that is wrong". */
+export const notAvailableCodes: ReadonlySet<Problem['code']> = new Set([
+  'unknownName',
+  'noFigure',
+  'frostComesFirst',
+  'mayStayCovered',
+] as const);
+
+export class CalcError extends Error {
+  constructor(readonly problem: Problem) {
+    super(problem.code);
+    this.name = 'CalcError';
+  }
+}
+
+export function refuse(problem: Problem): never {
+  throw new CalcError(problem);
+}

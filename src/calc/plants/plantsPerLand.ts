@@ -1,0 +1,35 @@
+import { checkPositive } from '../limits/limits';
+import type { UnitSystem } from '../units/units';
+import type { Recorder } from '../working';
+
+/**
+ * Plants on an acre or hectare that is planted to its margin.
+ *
+ * plants = land area / (row spacing x plant spacing), unrounded
+ *
+ * @param rowSpacing between rows [ft or m], above 0
+ * @param plantSpacing in the row [in or cm], above 0
+ * @returns plants per acre or per hectare, a fraction included
+ * @throws outOfRange
+ * Source: plane geometry; Farm and Garden Rule-Book: 43,560 / (2 x 3) = 7,260. Some tables cut the fraction off.
+ * @example plantsPerLand(2, 36, unitSystems.us) // 7260
+ */
+export function plantsPerLand(rowSpacing: number, plantSpacing: number, units: UnitSystem, record?: Recorder): number {
+  checkPositive('row_spacing', rowSpacing, units.length);
+  checkPositive('plant_spacing', plantSpacing, units.spacing);
+  const areaPerPlant = (rowSpacing * plantSpacing) / units.spacingPerLength;
+  record?.({
+    step: 'areaPerPlant',
+    inputs: { row_spacing: rowSpacing, plant_spacing: plantSpacing, spacingPerLength: units.spacingPerLength },
+    result: areaPerPlant,
+    unit: units.area,
+  });
+  const plants = units.areaPerLand / areaPerPlant;
+  record?.({
+    step: 'plantsPerLand',
+    inputs: { areaPerLand: units.areaPerLand, areaPerPlant },
+    result: plants,
+    unit: units.density,
+  });
+  return plants;
+}

@@ -1,0 +1,76 @@
+/**
+ * Every unit and every conversion factor, nowhere else.
+ *
+ * A calculation is given its unit system and computes in that system's own units, so that its working shows
+ * the numbers the grower typed.
+ */
+
+export type UnitSystemName = 'us' | 'metric';
+
+export type Unit =
+  | 'ft' | 'in' | 'sqFt' | 'acre' | 'oz' | 'lb' | 'cuIn' | 'cuFt' | 'gallon'
+  | 'm' | 'cm' | 'sqM' | 'hectare' | 'g' | 'kg' | 'ml' | 'litre' | 'mm'
+  | 'perAcre' | 'perHectare' | 'seedsPerOz' | 'seedsPerG' | 'lbPer100Ft' | 'kgPer100M'
+  | 'F' | 'C'
+  | 'plants' | 'seeds' | 'hills' | 'rows' | 'beds' | 'cells' | 'hives'
+  | 'days' | 'weeks' | 'date' | 'share' | 'none';
+
+export interface UnitSystem {
+  readonly name: UnitSystemName;
+  /** Plots, rows, hills, beds and paths. */
+  readonly length: Unit;
+  /** Plant spacing in the row. */
+  readonly spacing: Unit;
+  /** Spacing units in one length unit. */
+  readonly spacingPerLength: number;
+  readonly area: Unit;
+  readonly land: Unit;
+  /** Area units in one land unit. */
+  readonly areaPerLand: number;
+  readonly density: Unit;
+  readonly seedMass: Unit;
+  readonly seedCount: Unit;
+  readonly yieldPer100: Unit;
+  readonly temperature: Unit;
+}
+
+/** International foot and inch, US customary acre of 43,560 sq ft, avoirdupois ounce: NIST Handbook 44, appendix C. */
+export const inchesPerFoot = 12;
+export const squareFeetPerAcre = 43560;
+export const cmPerInch = 2.54;
+export const metresPerFoot = 0.3048;
+export const cmPerMetre = 100;
+export const squareMetresPerHectare = 10000;
+export const gramsPerOunce = 28.349523125;
+export const kgPerPound = 0.45359237;
+
+export const unitSystems: Readonly<Record<UnitSystemName, UnitSystem>> = {
+  us: {
+    name: 'us',
+    length: 'ft',
+    spacing: 'in',
+    spacingPerLength: inchesPerFoot,
+    area: 'sqFt',
+    land: 'acre',
+    areaPerLand: squareFeetPerAcre,
+    density: 'perAcre',
+    seedMass: 'oz',
+    seedCount: 'seedsPerOz',
+    yieldPer100: 'lbPer100Ft',
+    temperature: 'F',
+  },
+  metric: {
+    name: 'metric',
+    length: 'm',
+    spacing: 'cm',
+    spacingPerLength: cmPerMetre,
+    area: 'sqM',
+    land: 'hectare',
+    areaPerLand: squareMetresPerHectare,
+    density: 'perHectare',
+    seedMass: 'g',
+    seedCount: 'seedsPerG',
+    yieldPer100: 'kgPer100M',
+    temperature: 'C',
+  },
+};

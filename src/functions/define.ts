@@ -1,0 +1,87 @@
+/**
+ * A worksheet function declared as data: its id, its parameters, the calculation it calls. One runner turns the
+ * shapes of cells into arguments, refusals into cell errors and day numbers into serials, for all of them.
+ */
+import { CalcError, notAvailableCodes, type Problem } from '../calc/errors';
+import type { Entry, Recorder } from '../calc/working';
+import { serialOfDay } from '../workbook/serialDate';
+import { sayProblem } from './wording';
+
+export type Scalar = number | string | boolean;
+export interface CellFault {
+  readonly error: '#N/A' | '#VALUE!' | '#NUM!';
+  readonly message: string;
+}
+/** What stands in the cell. `pattern` is the number format that belongs to the value. */
+export interface CellOutcome {
+  readonly value: Scalar | Scalar[][];
+  readonly pattern?: string;
+}
+
+/** One parameter: its name as in functions.json, and how its cell is read. @throws CalcError */
+export interface Parameter<T> {
+  readonly name: string;
+  readonly optional: boolean;
+  read(raw: unknown): T;
+}
+
+type ValuesOf<P extends readonly Parameter<unknown>[]> = {
+  [K in keyof P]: P[K] extends Parameter<infer T> ? T : never;
+};
+
+/** A 'day' result is a whole day number and becomes a serial shown as a date. */
+type ResultKind = 'plain' | 'day';
+
+interface Specification<P extends readonly Parameter<unknown>[]> {
+  readonly id: string;
+  readonly parameters: readonly [...P];
+  readonly result: ResultKind;
+  calculate(values: ValuesOf<P>, record?: Recorder): Scalar | Scalar[][];
+}
+
+export interface FunctionDefinition {
+  readonly id: string;
+  readonly parameters: readonly Parameter<unknown>[];
+  readonly result: ResultKind;
+  run(args: readonly unknown[]): CellOutcome | CellFault;
+  /** Runs with the working recorded; the steps up to a refusal are kept. */
+  explain(args: readonly unknown[]): { readonly outcome: CellOutcome | CellFault; readonly entries: readonly Entry[] };
+}
+
+export function define<P extends readonly Parameter<unknown>[]>(specification: Specification<P>): FunctionDefinition {
+  const { id, parameters, result, calculate } = specification;
+  function compute(args: readonly unknown[], record?: Recorder): CellOutcome | CellFault {
+    try {
+      const values = parameters.map((parameter, i) => parameter.read(args[i]));
+      return toOutcome(calculate(values as ValuesOf<P>, record), result);
+    } catch (error) {
+      if (error instanceof CalcError) return toFault(error.problem);
+      throw error;
+    }
+  }
+  return {
+    id,
+    parameters,
+    result,
+    run: (args) => compute(args),
+    explain(args) {
+      const entries: Entry[] = [];
+      return { outcome: compute(args, (entry) => entries.push(entry)), entries };
+    },
+  };
+}
+
+function toOutcome(value: Scalar | Scalar[][], kind: ResultKind): CellOutcome | CellFault {
+  const flat = Array.isArray(value) ? value.flat() : [value];
+  if (flat.some((one) => typeof one === 'number' && !Number.isFinite(one))) {
+    return toFault({ code: 'tooLarge' });
+  }
+  if (kind === 'plain') return { value };
+  const serial = (one: Scalar): Scalar => (typeof one === 'number' ? serialOfDay(one) : one);
+  return { value: Array.isArray(value) ? value.map((row) => row.map(serial)) : serial(value), pattern: 'yyyy-mm-dd' };
+}
+
+function toFault(problem: Problem): CellFault {
+  const error = problem.code === 'tooLarge' ? '#NUM!' : notAvailableCodes.has(problem.code) ? '#N/A' : '#VALUE!';
+  return { error, message: sayProblem(problem) };
+}

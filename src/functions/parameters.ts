@@ -1,0 +1,150 @@
+/**
+ * How the cells of each kind of parameter are read. Hosts differ on what an empty cell is, so null, undefined
+ * and "" all mean "not given"; a rich value is its basic value; a range of one cell is that cell.
+ */
+import { refuse } from '../calc/errors';
+import { asWhole } from '../calc/whole/wholeNumbers';
+import { unitSystems, type UnitSystem } from '../calc/units/units';
+import { dayOfIso, dayOfSerial } from '../workbook/serialDate';
+import type { Parameter } from './define';
+
+type Read<T> = (value: Exclude<Bare, null>, name: string) => T;
+type Bare = number | string | boolean | null;
+
+/** The bare value of one cell, null when nothing was given. */
+function bare(raw: unknown, name: string): Bare {
+  if (raw === null || raw === undefined || raw === '') return null;
+  if (typeof raw === 'number' || typeof raw === 'boolean') return raw;
+  if (typeof raw === 'string') return raw.trim() === '' ? null : raw;
+  if (Array.isArray(raw)) {
+    const cells = raw.flat() as unknown[];
+    return cells.length === 1 ? bare(cells[0], name) : refuse({ code: 'oneCellWanted', name });
+  }
+  if (typeof raw === 'object') {
+    if ('error' in raw) return refuse({ code: 'errorInside', name, error: String(raw.error) });
+    if ('basicValue' in raw) return bare(raw.basicValue, name);
+    if ('code' in raw) return refuse({ code: 'errorInside', name, error: String(raw.code) });
+  }
+  return refuse({ code: 'notText', name });
+}
+
+function required<T>(name: string, read: Read<T>): Parameter<T> {
+  return {
+    name,
+    optional: false,
+    read(raw) {
+      const value = bare(raw, name);
+      return value === null ? refuse({ code: 'missing', name }) : read(value, name);
+    },
+  };
+}
+
+function optional<T>(name: string, read: Read<T>): Parameter<T | undefined> {
+  return {
+    name,
+    optional: true,
+    read(raw) {
+      const value = bare(raw, name);
+      return value === null ? undefined : read(value, name);
+    },
+  };
+}
+
+/** A cell set as text that holds a plain number counts as that number, as in the spreadsheet's own functions. */
+const plainNumber = /^[+-]?(\d+\.?\d*|\.\d+)(e[+-]?\d+)?$/i;
+
+function readNumber(value: number | string | boolean, name: string): number {
+  if (typeof value === 'number') return value;
+  const text = String(value).trim();
+  if (typeof value === 'string' && plainNumber.test(text)) return Number(text);
+  if (typeof value === 'string' && text.endsWith('%') && plainNumber.test(text.slice(0, -1).trim())) {
+    return Number(text.slice(0, -1)) / 100;
+  }
+  return refuse({ code: 'notANumber', name, given: text });
+}
+
+function readText(value: number | string | boolean): string {
+  return String(value).trim();
+}
+
+function readDay(value: number | string | boolean, name: string): number {
+  const day =
+    typeof value === 'number' ? dayOfSerial(value) : typeof value === 'string' ? dayOfIso(value) : null;
+  return day ?? refuse({ code: 'notADate', name, given: String(value) });
+}
+
+function readYesOrNo(value: number | string | boolean, name: string): boolean {
+  if (typeof value === 'boolean') return value;
+  if (value === 1 || value === 0) return value === 1;
+  const word = String(value).trim().toLowerCase();
+  if (word === 'yes' || word === 'true') return true;
+  if (word === 'no' || word === 'false') return false;
+  return refuse({ code: 'notYesOrNo', name, given: String(value) });
+}
+
+function choiceReader<C extends string>(choices: readonly C[]): Read<C> {
+  return (value, name) => {
+    const word = String(value).trim().toLowerCase();
+    return (
+      choices.find((choice) => choice.toLowerCase() === word) ??
+      refuse({ code: 'notAChoice', name, given: String(value), choices })
+    );
+  };
+}
+
+/** A fraction of a day in a spring date rounds up, in a fall date down: the safe side of frost. */
+const roundings = {
+  spring: (day: number): number => asWhole(day) ?? Math.ceil(day),
+  fall: (day: number): number => asWhole(day) ?? Math.floor(day),
+};
+
+export const number = (name: string): Parameter<number> => required(name, readNumber);
+export const optionalNumber = (name: string): Parameter<number | undefined> => optional(name, readNumber);
+export const text = (name: string): Parameter<string> => required(name, readText);
+export const optionalText = (name: string): Parameter<string | undefined> => optional(name, readText);
+export const optionalYesOrNo = (name: string): Parameter<boolean | undefined> => optional(name, readYesOrNo);
+
+export function choice<C extends string>(name: string, choices: readonly C[]): Parameter<C> {
+  return required(name, choiceReader(choices));
+}
+
+export function optionalChoice<C extends string>(name: string, choices: readonly C[]): Parameter<C | undefined> {
+  return optional(name, choiceReader(choices));
+}
+
+export function day(name: string, rounding: keyof typeof roundings): Parameter<number> {
+  return required(name, (value) => roundings[rounding](readDay(value, name)));
+}
+
+export function optionalDay(name: string, rounding: keyof typeof roundings): Parameter<number | undefined> {
+  return optional(name, (value) => roundings[rounding](readDay(value, name)));
+}
+
+/** The unit system, us when left out. Always the last parameter. */
+export const units: Parameter<UnitSystem> = {
+  name: 'units',
+  optional: true,
+  read(raw) {
+    const value = bare(raw, 'units');
+    return unitSystems[value === null ? 'us' : choiceReader(['us', 'metric'] as const)(value, 'units')];
+  },
+};
+
+/**
+ * A range of texts, row by row. A blank cell, and a cell with an error (its own function says what is wrong),
+ * is null, so that two ranges side by side stay in step.
+ */
+export function texts(name: string): Parameter<readonly (string | null)[]> {
+  return {
+    name,
+    optional: false,
+    read(raw) {
+      const cells: unknown[] = Array.isArray(raw) ? raw.flat() : [raw];
+      return cells.map((cell) => {
+        if (typeof cell === 'object' && cell !== null && ('error' in cell || 'code' in cell)) return null;
+        const value = bare(cell, name);
+        return value === null ? null : readText(value);
+      });
+    },
+  };
+}

@@ -1,0 +1,49 @@
+/** Fills the sentences of the text catalogue with the numbers of a problem, a step or a remark. */
+import type { Problem } from '../calc/errors';
+import type { Unit } from '../calc/units/units';
+import { english } from '../texts/english';
+import { isoOfDay } from '../workbook/serialDate';
+
+const texts = english;
+
+/** Parameters of problems that are day numbers. */
+const dayNames: ReadonlySet<string> = new Set(['lastFrost', 'firstFrost', 'firstPick']);
+
+/** "{width} {unit}" with the values put in. A placeholder without a value is a fault of ours and stays visible. */
+function fill(sentence: string, values: Readonly<Record<string, string>>): string {
+  return sentence.replace(/\{(\w+)\}/g, (whole, key: string) => values[key] ?? whole);
+}
+
+/** A number as a person writes it: at most six significant digits after rounding error is gone. */
+export function sayNumber(value: number): string {
+  return String(Number(value.toPrecision(value >= 1e6 ? 12 : 6)));
+}
+
+export function sayQuantityName(name: string): string {
+  return (texts.quantities as Readonly<Record<string, string>>)[name] ?? name.replaceAll('_', ' ');
+}
+
+function sayLimits(problem: Extract<Problem, { code: 'outOfRange' }>): string {
+  const unit = problem.unit === 'none' || problem.unit === 'share' ? '' : ` ${texts.units[problem.unit]}`;
+  const parts: string[] = [];
+  if (problem.above !== undefined) parts.push(fill(texts.limits.above, { limit: sayNumber(problem.above) + unit }));
+  if (problem.atLeast !== undefined) parts.push(fill(texts.limits.atLeast, { limit: sayNumber(problem.atLeast) + unit }));
+  if (problem.atMost !== undefined) parts.push(fill(texts.limits.atMost, { limit: sayNumber(problem.atMost) + unit }));
+  if (problem.below !== undefined) parts.push(fill(texts.limits.below, { limit: sayNumber(problem.below) + unit }));
+  return parts.join(texts.limits.and);
+}
+
+/** The advice that stands for a refusal, in the language of the catalogue. */
+export function sayProblem(problem: Problem): string {
+  const values: Record<string, string> = {};
+  for (const [key, value] of Object.entries(problem)) {
+    if (Array.isArray(value)) values[key] = value.join(', ');
+    else if (key === 'name' || key === 'otherName') values[key] = sayQuantityName(String(value));
+    else if (key === 'unit' || key === 'spacingUnit') values[key] = texts.units[value as Unit];
+    else if (dayNames.has(key)) values[key] = isoOfDay(Number(value));
+    else values[key] = typeof value === 'number' ? sayNumber(value) : String(value);
+  }
+  if (problem.code === 'outOfRange') values['limits'] = sayLimits(problem);
+  const key = problem.code === 'unknownName' && problem.nearest.length === 0 ? 'unknownNameNoneNear' : problem.code;
+  return fill(texts.errors[key], values);
+}
