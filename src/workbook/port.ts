@@ -64,7 +64,7 @@ export type NativeFunction =
   | 'DATE'
   | 'YEAR'
   | 'MONTH'
-  | 'ROUND'
+  | 'ROUNDUP'
   | 'EXACT'
   | 'CONCATENATE';
 
@@ -126,8 +126,12 @@ export interface Mark {
 
 export interface PageSetup {
   readonly landscape: boolean;
+  /** Over how many pages side by side the sheet's width is fitted. */
+  readonly pagesWide: number;
   /** Rows printed at the top of every page: [first, last]. */
   readonly repeatRows: readonly [number, number] | null;
+  /** Columns printed at the left of every page: [first, last]. */
+  readonly repeatColumns: readonly [number, number] | null;
 }
 
 export interface Picture {
