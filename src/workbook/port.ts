@@ -246,6 +246,8 @@ export type HostProblem =
   | { readonly code: 'changedMeanwhile'; readonly sheet: string }
   | { readonly code: 'sheetLocked'; readonly sheet: string }
   | { readonly code: 'cellsInTheWay'; readonly sheet: string; readonly row: number; readonly column: number }
+  /** A sheet of ours that lacks one of its tables, columns or named cells. */
+  | { readonly code: 'sheetDamaged'; readonly sheet: string; readonly missing: string }
   | { readonly code: 'fileExists'; readonly file: string }
   | { readonly code: 'fileNotWritable'; readonly file: string }
   | { readonly code: 'failed'; readonly action: string };

@@ -1,0 +1,150 @@
+/**
+ * Fills template sheets, or refreshes those that are there. Nobody's cells are overwritten: a sheet name in use is
+ * passed over for a free one, and a value typed over one of our formulas stays and is counted.
+ */
+import { layOut } from './layOut';
+import {
+  HostError,
+  type Block,
+  type CellContent,
+  type Change,
+  type NewSheet,
+  type Progress,
+  type SheetInfo,
+  type WorkbookPort,
+} from './port';
+import type { InputRow, SheetTemplate, TableTemplate } from './template';
+
+export interface FillRequest {
+  readonly template: SheetTemplate;
+  /** Rows for the template's growing table when the sheet is made. Not used where the sheet is there already. */
+  readonly inputs: readonly InputRow[];
+  /** Values for the form's inputs when the sheet is made, by cell name. */
+  readonly form: Readonly<Record<string, CellContent>>;
+}
+
+export interface FillReport {
+  readonly made: readonly string[];
+  readonly refreshed: readonly string[];
+  /** Cells where somebody typed over a formula; left as they are. */
+  readonly kept: number;
+}
+
+type PlacedBlock = Block & { readonly sheet: string };
+
+/** @throws HostError; then nothing was written */
+export async function fillSheets(
+  port: WorkbookPort,
+  requests: readonly FillRequest[],
+  title: string,
+  progress?: Progress,
+): Promise<FillReport> {
+  const there = await port.sheets();
+  const taken = new Set(there.map((sheet) => sheet.name.toLowerCase()));
+  const newSheets: NewSheet[] = [];
+  const cells: PlacedBlock[] = [];
+  const expect: Change['expect'][number][] = [];
+  const refreshed: string[] = [];
+  let kept = 0;
+  for (const { template, inputs, form } of requests) {
+    const ours = findSheet(there, template);
+    if (ours === undefined) {
+      const name = freeName(template.sheet, taken);
+      taken.add(name.toLowerCase());
+      newSheets.push(layOut(withForm(template, form), name, inputs));
+    } else {
+      expect.push({ sheet: ours.name, stamp: await port.stamp(ours.name) });
+      const formulas = await computedCells(port, ours.name, template);
+      cells.push(...formulas.blocks);
+      kept += formulas.kept;
+      refreshed.push(ours.name);
+    }
+  }
+  await port.apply({ title, expect, newSheets, cells, tableRows: [], pictures: [] }, progress);
+  return { made: newSheets.map((sheet) => sheet.name), refreshed, kept };
+}
+
+/** The sheet that the template made, whatever it is called by now. */
+export function findSheet(sheets: readonly SheetInfo[], template: SheetTemplate): SheetInfo | undefined {
+  return sheets.find((sheet) => sheet.mark?.template === template.id);
+}
+
+function freeName(wanted: string, taken: ReadonlySet<string>): string {
+  let name = wanted;
+  for (let n = 2; taken.has(name.toLowerCase()); n++) name = `${wanted} ${n}`;
+  return name;
+}
+
+function withForm(template: SheetTemplate, form: FillRequest['form']): SheetTemplate {
+  return {
+    ...template,
+    form: template.form.map((line) => ({ ...line, content: form[line.name] ?? line.content })),
+  };
+}
+
+interface Computed {
+  readonly blocks: PlacedBlock[];
+  readonly kept: number;
+}
+
+/** The cells of a sheet that hold our formulas, written afresh. */
+async function computedCells(port: WorkbookPort, sheet: string, template: SheetTemplate): Promise<Computed> {
+  const blocks: PlacedBlock[] = [];
+  let kept = 0;
+  for (const line of template.form) {
+    const area = await port.locate(line.name);
+    if (area === null) throw new HostError({ code: 'sheetDamaged', sheet, missing: line.name });
+    if (line.kind === 'input') continue;
+    const read = await port.read(area);
+    if (isTyped(read.values[0]?.[0], read.formulas[0]?.[0])) kept += 1;
+    else blocks.push({ sheet: area.sheet, row: area.row, column: area.column, contents: [[line.content]] });
+  }
+  for (const table of template.tables) {
+    const part = await computedColumns(port, sheet, table);
+    blocks.push(...part.blocks);
+    kept += part.kept;
+  }
+  return { blocks, kept };
+}
+
+async function computedColumns(port: WorkbookPort, sheet: string, table: TableTemplate): Promise<Computed> {
+  const there = await port.readTable(table.name);
+  if (there === null) throw new HostError({ code: 'sheetDamaged', sheet, missing: table.name });
+  const { area } = there;
+  const read = await port.read(area);
+  const blocks: PlacedBlock[] = [];
+  let kept = 0;
+  for (const column of table.columns) {
+    const index = there.headers.indexOf(column.header);
+    if (index < 0) throw new HostError({ code: 'sheetDamaged', sheet, missing: column.header });
+    if (column.compute === null) continue;
+    const content: CellContent = { compute: column.compute };
+    // Runs of formula cells between typed ones, so that a typed cell is never touched.
+    let run: CellContent[][] = [];
+    const flush = (endRow: number): void => {
+      if (run.length > 0) {
+        blocks.push({
+          sheet: area.sheet,
+          row: endRow - run.length,
+          column: area.column + index,
+          contents: run,
+        });
+      }
+      run = [];
+    };
+    for (let row = 1; row < area.rows; row++) {
+      if (isTyped(read.values[row]?.[index], read.formulas[row]?.[index])) {
+        kept += 1;
+        flush(area.row + row);
+      } else {
+        run.push([content]);
+      }
+    }
+    flush(area.row + area.rows);
+  }
+  return { blocks, kept };
+}
+
+function isTyped(value: unknown, formula: string | null | undefined): boolean {
+  return (formula ?? null) === null && value !== null && value !== undefined && value !== '';
+}

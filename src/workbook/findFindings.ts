@@ -1,0 +1,49 @@
+/** What the person should look at: every error and every remark in a filled table, with the cell it stands in. */
+import { isCellError, type Area, type WorkbookPort } from './port';
+
+export interface Finding {
+  readonly kind: 'error' | 'remark';
+  /** The row's name: its first column. */
+  readonly row: string;
+  readonly header: string;
+  /** An error's message, or its code where the host kept no message. */
+  readonly text: string;
+  readonly area: Area;
+}
+
+/**
+ * @param remarkHeader the column whose texts are remarks
+ * An error that only passes on the error of a cell it depends on has no message of its own and is left out when
+ * the same row has one that explains itself.
+ */
+export async function findFindings(
+  port: WorkbookPort,
+  tableName: string,
+  remarkHeader: string,
+): Promise<readonly Finding[]> {
+  const table = await port.readTable(tableName);
+  if (table === null) return [];
+  const found: Finding[] = [];
+  table.rows.forEach((cells, index) => {
+    const row = String(cells[0] ?? '');
+    const errors: Finding[] = [];
+    cells.forEach((value, column) => {
+      const header = table.headers[column] ?? '';
+      const area: Area = {
+        sheet: table.area.sheet,
+        row: table.area.row + 1 + index,
+        column: table.area.column + column,
+        rows: 1,
+        columns: 1,
+      };
+      if (isCellError(value)) {
+        errors.push({ kind: 'error', row, header, text: value.message ?? value.error, area });
+      } else if (header === remarkHeader && typeof value === 'string' && value !== '') {
+        found.push({ kind: 'remark', row, header, text: value, area });
+      }
+    });
+    const explained = errors.filter((error) => !error.text.startsWith('#'));
+    found.push(...(explained.length > 0 ? explained : errors));
+  });
+  return found;
+}

@@ -1,0 +1,114 @@
+/** Places a template on rows and columns: the new sheet that a host can write. */
+import type { Block, CellContent, Dressing, NewSheet, Note, PickList, TableShape } from './port';
+import type { InputRow, SheetTemplate, TableTemplate } from './template';
+
+const formValueColumn = 1;
+const formWidths = [34, 16, 70];
+const firstLineRow = 1;
+
+/** The contents of a table's row: given inputs, computed cells. */
+export function tableRow(table: TableTemplate, input: InputRow): CellContent[] {
+  return table.columns.map((column) =>
+    column.compute === null ? (input[column.header] ?? null) : { compute: column.compute },
+  );
+}
+
+/** A table whose rows come at filling needs at least one: a spreadsheet table cannot be empty. */
+function rowsOf(table: TableTemplate, inputs: readonly InputRow[]): readonly (readonly CellContent[])[] {
+  if (table.rows !== null) return table.rows;
+  return (inputs.length === 0 ? [{}] : inputs).map((input) => tableRow(table, input));
+}
+
+export function layOut(template: SheetTemplate, sheetName: string, inputs: readonly InputRow[]): NewSheet {
+  const blocks: Block[] = [];
+  const dressings: Dressing[] = [];
+  const lists: PickList[] = [];
+  const notes: Note[] = [];
+  const tables: TableShape[] = [];
+  const names: Record<string, readonly [number, number]> = {};
+
+  const line = (row: number, text: string, role: Dressing['role']): void => {
+    blocks.push({ row, column: 0, contents: [[text]] });
+    dressings.push({ row, column: 0, rows: 1, columns: 1, role, format: 'general' });
+  };
+  line(0, template.title, 'title');
+  let next = firstLineRow;
+  for (const text of template.lead) line(next++, text, 'lead');
+  for (const text of template.cautions) line(next++, text, 'caution');
+
+  if (template.form.length > 0) {
+    next += 1;
+    for (const entry of template.form) {
+      const row = next++;
+      blocks.push({ row, column: 0, contents: [[entry.label, entry.content, entry.remark]] });
+      dressings.push({ row, column: 0, rows: 1, columns: 1, role: 'label', format: 'general' });
+      dressings.push({ row, column: formValueColumn, rows: 1, columns: 1, role: entry.kind, format: entry.format });
+      dressings.push({ row, column: 2, rows: 1, columns: 1, role: 'lead', format: 'general' });
+      if (entry.choices.length > 0) {
+        lists.push({ row, column: formValueColumn, rows: 1, columns: 1, values: entry.choices });
+      }
+      names[entry.name] = [row, formValueColumn];
+    }
+  }
+
+  let firstHeaderRow = 0;
+  for (const table of template.tables) {
+    next += 1;
+    if (table.heading !== '') line(next++, table.heading, 'label');
+    const unitRow = next;
+    const headerRow = unitRow + 1;
+    if (firstHeaderRow === 0) firstHeaderRow = headerRow;
+    const rows = rowsOf(table, inputs);
+    const count = table.columns.length;
+    const headers = table.columns.map((column) => column.header);
+    blocks.push({ row: unitRow, column: 0, contents: [table.columns.map((column) => column.unit)] });
+    blocks.push({ row: headerRow, column: 0, contents: [headers, ...rows] });
+    dressings.push({ row: unitRow, column: 0, rows: 1, columns: count, role: 'unit', format: 'general' });
+    dressings.push({ row: headerRow, column: 0, rows: 1, columns: count, role: 'header', format: 'text' });
+    table.columns.forEach((column, index) => {
+      const span = { row: headerRow + 1, column: index, rows: rows.length, columns: 1 };
+      dressings.push({ ...span, role: column.kind, format: column.format });
+      if (column.choices.length > 0) lists.push({ ...span, values: column.choices });
+      if (column.note !== '') notes.push({ row: headerRow, column: index, text: column.note });
+    });
+    tables.push({
+      name: table.name,
+      headers,
+      row: headerRow,
+      column: 0,
+      rows: rows.length + 1,
+      columns: count,
+      grows: table.grows ? table.columns.map((column) => column.compute) : null,
+    });
+    next = headerRow + 1 + rows.length;
+  }
+
+  return {
+    name: sheetName,
+    mark: { template: template.id, version: template.version },
+    blocks,
+    tables,
+    dressings,
+    lists,
+    notes,
+    names,
+    widths: columnWidths(template),
+    frozenRows: template.tables.length === 1 ? firstHeaderRow + 1 : 0,
+    frozenColumns: template.page.repeatFirstColumn ? 1 : 0,
+    page: {
+      landscape: template.page.landscape,
+      pagesWide: template.page.pagesWide,
+      repeatRows: template.tables.length === 1 ? [firstHeaderRow - 1, firstHeaderRow] : null,
+      repeatColumns: template.page.repeatFirstColumn ? [0, 0] : null,
+    },
+  };
+}
+
+function columnWidths(template: SheetTemplate): number[] {
+  if (template.form.length > 0) return formWidths;
+  const widths: number[] = [];
+  for (const table of template.tables) {
+    table.columns.forEach((column, index) => (widths[index] = Math.max(widths[index] ?? 0, column.width)));
+  }
+  return widths;
+}

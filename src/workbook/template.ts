@@ -1,0 +1,61 @@
+/**
+ * A sheet as data: what it says, what it asks, what it computes. A template survives JSON unchanged; the engine in
+ * `layOut` places it on rows and columns, the hosts write it.
+ */
+import type { CellContent, CellValue, Expression, Format, PageSetup } from './port';
+
+/** One line of a form: a label, one cell, and what to know about it. */
+export interface FormLine {
+  readonly label: string;
+  /** The cell's name in formulas. Not cell-like, and unlike what people name their own cells. */
+  readonly name: string;
+  readonly kind: 'input' | 'computed';
+  readonly content: CellContent;
+  readonly format: Format;
+  readonly choices: readonly string[];
+  /** Stands to the right of the cell. */
+  readonly remark: string;
+}
+
+export interface TableColumn {
+  readonly header: string;
+  readonly kind: 'input' | 'computed';
+  /** What each row computes; null for an input column, whose cells come with the rows. */
+  readonly compute: Expression | null;
+  readonly format: Format;
+  /** In characters. */
+  readonly width: number;
+  readonly choices: readonly string[];
+  /** The note on the header: what goes in or comes out, in which unit, by which function. */
+  readonly note: string;
+  /** The unit shown above the header; null for none. */
+  readonly unit: CellContent;
+}
+
+export interface TableTemplate {
+  readonly name: string;
+  /** Stands above the table. */
+  readonly heading: string;
+  readonly columns: readonly TableColumn[];
+  /** The rows that the template brings itself; null when rows are given at filling. */
+  readonly rows: readonly (readonly CellContent[])[] | null;
+  /** Whether a row typed under the table belongs to it. Only the last table of a sheet may grow. */
+  readonly grows: boolean;
+}
+
+export interface SheetTemplate {
+  readonly id: string;
+  readonly version: number;
+  readonly sheet: string;
+  readonly title: string;
+  readonly lead: readonly string[];
+  readonly cautions: readonly string[];
+  readonly form: readonly FormLine[];
+  readonly tables: readonly TableTemplate[];
+  readonly page: { readonly landscape: boolean; readonly pagesWide: number; readonly repeatFirstColumn: boolean };
+}
+
+/** A row of input values, by the header of an input column. A header that is absent leaves its cell empty. */
+export type InputRow = Readonly<Record<string, CellValue>>;
+
+export type { CellContent, CellValue, Expression, Format, PageSetup };
