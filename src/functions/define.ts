@@ -45,10 +45,15 @@ export interface FunctionDefinition {
   readonly result: ResultKind;
   run(args: readonly unknown[]): CellOutcome | CellFault;
   /** Runs with the working recorded; the steps up to a refusal are kept. */
-  explain(args: readonly unknown[]): { readonly outcome: CellOutcome | CellFault; readonly entries: readonly Entry[] };
+  explain(args: readonly unknown[]): {
+    readonly outcome: CellOutcome | CellFault;
+    readonly entries: readonly Entry[];
+  };
 }
 
-export function define<P extends readonly Parameter<unknown>[]>(specification: Specification<P>): FunctionDefinition {
+export function define<P extends readonly Parameter<unknown>[]>(
+  specification: Specification<P>,
+): FunctionDefinition {
   const { id, parameters, result, calculate } = specification;
   function compute(args: readonly unknown[], record?: Recorder): CellOutcome | CellFault {
     try {
@@ -78,10 +83,14 @@ function toOutcome(value: Scalar | Scalar[][], kind: ResultKind): CellOutcome | 
   }
   if (kind === 'plain') return { value };
   const serial = (one: Scalar): Scalar => (typeof one === 'number' ? serialOfDay(one) : one);
-  return { value: Array.isArray(value) ? value.map((row) => row.map(serial)) : serial(value), pattern: 'yyyy-mm-dd' };
+  return {
+    value: Array.isArray(value) ? value.map((row) => row.map(serial)) : serial(value),
+    pattern: 'yyyy-mm-dd',
+  };
 }
 
 function toFault(problem: Problem): CellFault {
-  const error = problem.code === 'tooLarge' ? '#NUM!' : notAvailableCodes.has(problem.code) ? '#N/A' : '#VALUE!';
+  const error =
+    problem.code === 'tooLarge' ? '#NUM!' : notAvailableCodes.has(problem.code) ? '#N/A' : '#VALUE!';
   return { error, message: sayProblem(problem) };
 }

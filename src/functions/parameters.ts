@@ -108,7 +108,10 @@ export function choice<C extends string>(name: string, choices: readonly C[]): P
   return required(name, choiceReader(choices));
 }
 
-export function optionalChoice<C extends string>(name: string, choices: readonly C[]): Parameter<C | undefined> {
+export function optionalChoice<C extends string>(
+  name: string,
+  choices: readonly C[],
+): Parameter<C | undefined> {
   return optional(name, choiceReader(choices));
 }
 

@@ -7,7 +7,8 @@ export const density = define({
   id: 'PLANTS.DENSITY',
   parameters: [number('row_spacing'), number('plant_spacing'), units],
   result: 'plain',
-  calculate: ([rowSpacing, plantSpacing, system], record) => plantsPerLand(rowSpacing, plantSpacing, system, record),
+  calculate: ([rowSpacing, plantSpacing, system], record) =>
+    plantsPerLand(rowSpacing, plantSpacing, system, record),
 });
 
 /**

@@ -26,10 +26,14 @@ export function sayQuantityName(name: string): string {
 function sayLimits(problem: Extract<Problem, { code: 'outOfRange' }>): string {
   const unit = problem.unit === 'none' || problem.unit === 'share' ? '' : ` ${texts.units[problem.unit]}`;
   const parts: string[] = [];
-  if (problem.above !== undefined) parts.push(fill(texts.limits.above, { limit: sayNumber(problem.above) + unit }));
-  if (problem.atLeast !== undefined) parts.push(fill(texts.limits.atLeast, { limit: sayNumber(problem.atLeast) + unit }));
-  if (problem.atMost !== undefined) parts.push(fill(texts.limits.atMost, { limit: sayNumber(problem.atMost) + unit }));
-  if (problem.below !== undefined) parts.push(fill(texts.limits.below, { limit: sayNumber(problem.below) + unit }));
+  if (problem.above !== undefined)
+    parts.push(fill(texts.limits.above, { limit: sayNumber(problem.above) + unit }));
+  if (problem.atLeast !== undefined)
+    parts.push(fill(texts.limits.atLeast, { limit: sayNumber(problem.atLeast) + unit }));
+  if (problem.atMost !== undefined)
+    parts.push(fill(texts.limits.atMost, { limit: sayNumber(problem.atMost) + unit }));
+  if (problem.below !== undefined)
+    parts.push(fill(texts.limits.below, { limit: sayNumber(problem.below) + unit }));
   return parts.join(texts.limits.and);
 }
 
@@ -44,6 +48,7 @@ export function sayProblem(problem: Problem): string {
     else values[key] = typeof value === 'number' ? sayNumber(value) : String(value);
   }
   if (problem.code === 'outOfRange') values['limits'] = sayLimits(problem);
-  const key = problem.code === 'unknownName' && problem.nearest.length === 0 ? 'unknownNameNoneNear' : problem.code;
+  const key =
+    problem.code === 'unknownName' && problem.nearest.length === 0 ? 'unknownNameNoneNear' : problem.code;
   return fill(texts.errors[key], values);
 }

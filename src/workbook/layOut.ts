@@ -42,7 +42,14 @@ export function layOut(template: SheetTemplate, sheetName: string, inputs: reado
       const row = next++;
       blocks.push({ row, column: 0, contents: [[entry.label, entry.content, entry.remark]] });
       dressings.push({ row, column: 0, rows: 1, columns: 1, role: 'label', format: 'general' });
-      dressings.push({ row, column: formValueColumn, rows: 1, columns: 1, role: entry.kind, format: entry.format });
+      dressings.push({
+        row,
+        column: formValueColumn,
+        rows: 1,
+        columns: 1,
+        role: entry.kind,
+        format: entry.format,
+      });
       dressings.push({ row, column: 2, rows: 1, columns: 1, role: 'lead', format: 'general' });
       if (entry.choices.length > 0) {
         lists.push({ row, column: formValueColumn, rows: 1, columns: 1, values: entry.choices });

@@ -77,7 +77,8 @@ export type CellContent = CellValue | { readonly compute: Expression };
 export type Format = 'general' | 'text' | 'whole' | 'tenth' | 'hundredth' | 'percent' | 'money' | 'date';
 
 /** What a cell is for; the look is in `workbook/appearance`. */
-export type Role = 'plain' | 'title' | 'lead' | 'caution' | 'label' | 'header' | 'input' | 'computed' | 'unit';
+export type Role =
+  'plain' | 'title' | 'lead' | 'caution' | 'label' | 'header' | 'input' | 'computed' | 'unit';
 
 /** A rectangle inside one sheet. */
 export interface Span {
@@ -174,7 +175,10 @@ export interface Change {
   /** Cells rewritten in sheets that exist. An expression with `column` must stand inside a table. */
   readonly cells: readonly (Block & { readonly sheet: string })[];
   /** Rows put under the last row of a table that exists; the table's range grows with them. */
-  readonly tableRows: readonly { readonly table: string; readonly rows: readonly (readonly CellContent[])[] }[];
+  readonly tableRows: readonly {
+    readonly table: string;
+    readonly rows: readonly (readonly CellContent[])[];
+  }[];
   readonly pictures: readonly Picture[];
 }
 

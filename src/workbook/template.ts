@@ -52,7 +52,11 @@ export interface SheetTemplate {
   readonly cautions: readonly string[];
   readonly form: readonly FormLine[];
   readonly tables: readonly TableTemplate[];
-  readonly page: { readonly landscape: boolean; readonly pagesWide: number; readonly repeatFirstColumn: boolean };
+  readonly page: {
+    readonly landscape: boolean;
+    readonly pagesWide: number;
+    readonly repeatFirstColumn: boolean;
+  };
 }
 
 /** A row of input values, by the header of an input column. A header that is absent leaves its cell empty. */

@@ -1,0 +1,425 @@
+/** The Plots sheet: one growing table. Longer than most files because every column is declared here. */
+import type { CellContent, Expression, Format, SheetTemplate, TableColumn } from '../workbook/template';
+import {
+  allOf,
+  call,
+  column,
+  given,
+  givenOr,
+  input,
+  isBlank,
+  lookUp,
+  native,
+  operate,
+  when,
+} from '../workbook/expressions';
+import { cropNames, flowerTypes } from '../reference/crops';
+import { english } from '../texts/english';
+
+const words = english.sheets.plots;
+const headers = words.columns;
+const remarks = words.remarks;
+
+type ColumnKey = keyof typeof headers;
+const cell = (key: ColumnKey): Expression => column(headers[key].header);
+
+/** The crop's figure of the Crops sheet. */
+const cropFigure = (trait: string): Expression => lookUp(cell('takenAs'), 'Crops', 'Crop', trait);
+const givenOrCrop = (key: ColumnKey, trait: string): Expression => givenOr(cell(key), cropFigure(trait));
+
+const rowSpacing = givenOrCrop('rowSpacing', 'row spacing');
+const plantSpacing = givenOrCrop('plantSpacing', 'plant spacing');
+const hillSpacing = givenOrCrop('hillSpacing', 'hill spacing');
+const hillRowSpacing = givenOrCrop('rowSpacing', 'hill row spacing');
+const plantsPerHill = givenOrCrop('plantsPerHill', 'plants per hill');
+const germination = givenOrCrop('germination', 'germination standard');
+const flowerType = givenOrCrop('flowerType', 'flower type');
+const daysToMaturity = givenOrCrop('daysToMaturity', 'days to maturity');
+const harvestDays = givenOrCrop('harvestDays', 'harvest days');
+const yieldPer100 = givenOrCrop('yieldPer100', 'yield per 100');
+const frostMargin = givenOr(input('FROST_MARGIN'), cropFigure('frost margin'));
+
+const isHills = operate(cell('layout'), '=', 'hills');
+const isBeds = operate(cell('layout'), '=', 'beds');
+const isRows = native('OR', isBlank(cell('layout')), operate(cell('layout'), '=', 'rows'));
+const isTransplant = operate(cell('start'), '=', 'transplant');
+const isSeed = native('OR', isBlank(cell('start')), operate(cell('start'), '=', 'seed'));
+const isFlowerType = (type: string): Expression => operate(flowerType, '=', type);
+
+const units = input('UNITS');
+const unit = (us: string, metric: string): CellContent => ({
+  compute: when(operate(units, '=', 'metric'), metric, us),
+});
+
+const plants = when(
+  isHills,
+  call(
+    'PLANTS.INHILLS',
+    cell('length'),
+    cell('width'),
+    hillSpacing,
+    plantsPerHill,
+    null,
+    hillRowSpacing,
+    units,
+  ),
+  when(
+    isBeds,
+    call(
+      'PLANTS.INBEDS',
+      cell('length'),
+      cell('width'),
+      cell('bedWidth'),
+      cell('pathWidth'),
+      cell('rowsPerBed'),
+      plantSpacing,
+      units,
+    ),
+    when(
+      isRows,
+      call('PLANTS.INROWS', cell('length'), cell('width'), rowSpacing, plantSpacing, null, units),
+      words.chooseLayout,
+    ),
+  ),
+);
+
+const hills = operate(cell('plants'), '/', plantsPerHill);
+
+const seedToSow = when(
+  isTransplant,
+  operate(
+    call(
+      'TRAY.CELLS',
+      cell('plants'),
+      germination,
+      input('SEEDS_PER_CELL'),
+      input('TRAY_CULLS'),
+      input('ASSURANCE'),
+    ),
+    '*',
+    input('SEEDS_PER_CELL'),
+  ),
+  when(
+    isHills,
+    operate(
+      hills,
+      '*',
+      call('SEED.PERHILL', plantsPerHill, germination, given(cell('fieldEmergence')), input('ASSURANCE')),
+    ),
+    call('SEED.NEEDED', cell('plants'), germination, given(cell('fieldEmergence')), input('ASSURANCE')),
+  ),
+);
+
+const rowLength = when(
+  isHills,
+  operate(hills, '*', hillSpacing),
+  operate(operate(cell('plants'), '*', plantSpacing), '/', input('SPACING_PER_LENGTH')),
+);
+
+/** Slower growth after the longest day. */
+const fallDays = when(operate(cell('setOutOrSow'), '>', input('LONGEST_DAY')), cropFigure('fall days'), 0);
+
+/** A condition that an error elsewhere in the row must not spoil. */
+const surely = (condition: Expression): Expression => native('IFERROR', condition, false);
+const remark = (condition: Expression, sentence: string): Expression =>
+  when(surely(condition), `${sentence} `, '');
+
+const assumable: readonly [Expression, string][] = [
+  [native('AND', isBlank(cell('rowSpacing')), native('NOT', isBeds)), headers.rowSpacing.header],
+  [native('AND', isBlank(cell('plantSpacing')), native('NOT', isHills)), headers.plantSpacing.header],
+  [native('AND', isBlank(cell('hillSpacing')), isHills), headers.hillSpacing.header],
+  [native('AND', isBlank(cell('plantsPerHill')), isHills), headers.plantsPerHill.header],
+  [isBlank(cell('germination')), headers.germination.header],
+  [isBlank(cell('flowerType')), headers.flowerType.header],
+  [isBlank(cell('daysToMaturity')), headers.daysToMaturity.header],
+  [isBlank(cell('harvestDays')), headers.harvestDays.header],
+  [isBlank(cell('yieldPer100')), headers.yieldPer100.header],
+];
+
+const isolation = call(
+  'FLOWER.ISOLATE',
+  cell('crop'),
+  given(cell('flowerType')),
+  allOf('Plots', headers.crop.header),
+  allOf('Plots', headers.flowerType.header),
+);
+
+const join = (parts: readonly Expression[]): Expression =>
+  parts.reduce((left, right) => operate(left, '&', right));
+
+const notes = join([
+  remark(native('ISERROR', cell('takenAs')), remarks.cropUnknown),
+  remark(
+    operate(native('COUNTIF', allOf('Plots', headers.plot.header), operate('=', '&', cell('plot'))), '>', 1),
+    remarks.sameName,
+  ),
+  remark(native('NOT', native('OR', isHills, isBeds, isRows)), remarks.layoutUnknown),
+  remark(native('NOT', native('OR', isTransplant, isSeed)), remarks.startUnknown),
+  remark(operate(cell('daysToSpare'), '<', 0), remarks.shortSeason),
+  remark(native('AND', isSeed, operate(cell('setOutOrSow'), '>', cell('lastSowing'))), remarks.sowsTooLate),
+  native('IFERROR', when(operate(isolation, '=', 'clear'), '', operate(isolation, '&', ' ')), ''),
+  remark(operate(germination, '<', cropFigure('germination standard')), remarks.belowStandard),
+  remark(
+    native(
+      'AND',
+      isBlank(cell('yieldPer100')),
+      operate(
+        cropFigure(english.sheets.crops.columns.yieldHigh),
+        '>',
+        operate(3, '*', cropFigure('yield per 100')),
+      ),
+    ),
+    remarks.wideYield,
+  ),
+  remark(
+    native(
+      'AND',
+      isBlank(cell('yieldPer100')),
+      native('NOT', native('ISNUMBER', cropFigure('yield per 100'))),
+      native('NOT', native('ISERROR', cell('takenAs'))),
+    ),
+    remarks.noYield,
+  ),
+  remark(native('AND', isBlank(cell('fieldEmergence')), isSeed), remarks.noFieldLoss),
+  when(
+    native('OR', ...assumable.map(([blank]) => blank)),
+    join([
+      { value: remarks.assumed },
+      ...assumable.map(([blank, header]) => when(blank, `${header.toLowerCase()}, `, '')),
+      { value: remarks.assumedEnd },
+    ]),
+    '',
+  ),
+]);
+
+const asked = (
+  key: ColumnKey,
+  format: Format,
+  width: number,
+  choices: readonly string[] = [],
+  unitAbove: CellContent = null,
+): TableColumn => ({
+  ...headers[key],
+  kind: 'input',
+  compute: null,
+  format,
+  width,
+  choices,
+  unit: unitAbove,
+});
+
+/** A row without a crop stays empty. */
+const computed = (
+  key: ColumnKey,
+  compute: Expression,
+  format: Format,
+  width: number,
+  unitAbove: CellContent = null,
+): TableColumn => ({
+  ...headers[key],
+  kind: 'computed',
+  compute: when(isBlank(cell('crop')), '', compute),
+  format,
+  width,
+  choices: [],
+  unit: unitAbove,
+});
+
+const feet = unit('ft', 'm');
+const inches = unit('in', 'cm');
+
+export const plotsTemplate: SheetTemplate = {
+  id: 'plots',
+  version: 1,
+  sheet: words.sheet,
+  title: words.title,
+  lead: words.lead,
+  cautions: words.cautions,
+  form: [],
+  tables: [
+    {
+      name: 'Plots',
+      heading: '',
+      rows: null,
+      grows: true,
+      columns: [
+        asked('plot', 'text', 16),
+        asked('crop', 'text', 20, cropNames),
+        asked('layout', 'text', 9, words.layouts),
+        asked('length', 'general', 9, [], feet),
+        asked('width', 'general', 9, [], feet),
+        asked('rowSpacing', 'general', 9, [], feet),
+        asked('plantSpacing', 'general', 9, [], inches),
+        asked('hillSpacing', 'general', 9, [], feet),
+        asked('plantsPerHill', 'general', 9),
+        asked('bedWidth', 'general', 9, [], feet),
+        asked('pathWidth', 'general', 9, [], feet),
+        asked('rowsPerBed', 'general', 9),
+        asked('start', 'text', 11, words.starts),
+        asked('germination', 'percent', 12),
+        asked('fieldEmergence', 'percent', 11),
+        asked('flowerType', 'text', 15, flowerTypes),
+        asked('pollenizerShare', 'percent', 11),
+        asked('daysToMaturity', 'general', 10, [], 'days'),
+        asked('harvestDays', 'general', 9, [], 'days'),
+        asked('yieldPer100', 'general', 10, [], unit('lb/100 ft', 'kg/100 m')),
+        asked('price', 'money', 9, [], unit('per lb', 'per kg')),
+        computed('takenAs', lookUp(cell('crop'), 'CropNames', 'Name', 'Crop'), 'general', 20),
+        computed('plants', plants, 'whole', 9),
+        computed('seedToSow', seedToSow, 'whole', 10, 'seeds'),
+        computed(
+          'seedWeight',
+          when(
+            native('ISNUMBER', cropFigure('seeds per weight')),
+            operate(cell('seedToSow'), '/', cropFigure('seeds per weight')),
+            '',
+          ),
+          'hundredth',
+          9,
+          unit('oz', 'g'),
+        ),
+        computed(
+          'startTransplants',
+          when(
+            isTransplant,
+            call('DATE.STARTTRANSPLANTS', cell('setOutOrSow'), cropFigure('transplant weeks')),
+            '',
+          ),
+          'date',
+          12,
+        ),
+        computed(
+          'setOutOrSow',
+          when(
+            isTransplant,
+            input('SET_OUT_DATE'),
+            when(isSeed, input('FIRST_SOWING_DATE'), words.chooseStart),
+          ),
+          'date',
+          12,
+        ),
+        computed('soilAtLeast', cropFigure('soil at planting'), 'whole', 9, unit('°F', '°C')),
+        computed(
+          'coverOff',
+          when(
+            isFlowerType('parthenocarpic'),
+            words.mayStay,
+            call('DATE.COVEROFF', cell('firstPick'), cell('crop'), null, given(cell('flowerType'))),
+          ),
+          'date',
+          12,
+        ),
+        computed(
+          'firstPick',
+          call(
+            'DATE.FIRSTPICK',
+            cell('setOutOrSow'),
+            daysToMaturity,
+            when(isTransplant, 'transplant', 'seed'),
+            cropFigure('days counted from'),
+            null,
+            fallDays,
+          ),
+          'date',
+          12,
+        ),
+        computed(
+          'lastPick',
+          call('DATE.LASTPICK', cell('firstPick'), harvestDays, input('FIRST_FROST')),
+          'date',
+          12,
+        ),
+        computed(
+          'lastSowing',
+          call(
+            'DATE.LASTSOWING',
+            input('FIRST_FROST'),
+            daysToMaturity,
+            harvestDays,
+            cropFigure('fall days'),
+            frostMargin,
+          ),
+          'date',
+          12,
+        ),
+        computed(
+          'daysToSpare',
+          call(
+            'SEASON.SPARE',
+            input('LAST_FROST'),
+            input('FIRST_FROST'),
+            operate(operate(cell('firstPick'), '-', input('LAST_FROST')), '+', harvestDays),
+          ),
+          'whole',
+          9,
+          'days',
+        ),
+        computed(
+          'femaleShare',
+          when(
+            isFlowerType('gynoecious'),
+            call('FLOWER.FEMALESHARE', givenOr(cell('pollenizerShare'), 0.1), input('MONOECIOUS_FEMALE')),
+            when(isFlowerType('monoecious'), call('FLOWER.FEMALESHARE', 1, input('MONOECIOUS_FEMALE')), ''),
+          ),
+          'percent',
+          9,
+        ),
+        computed(
+          'pollenizers',
+          when(
+            isFlowerType('gynoecious'),
+            call(
+              'FLOWER.POLLENIZERS',
+              cell('plants'),
+              givenOr(cell('pollenizerShare'), 0.1),
+              input('POLLENIZER_LOSSES'),
+            ),
+            when(
+              isFlowerType('triploid'),
+              call(
+                'FLOWER.POLLENIZERS',
+                cell('plants'),
+                givenOr(cell('pollenizerShare'), 0.25),
+                input('POLLENIZER_LOSSES'),
+              ),
+              '',
+            ),
+          ),
+          'whole',
+          11,
+          'plants',
+        ),
+        computed(
+          'yield',
+          when(
+            native(
+              'AND',
+              isBlank(cell('yieldPer100')),
+              native('NOT', native('ISNUMBER', cropFigure('yield per 100'))),
+            ),
+            '',
+            call('HARVEST.YIELD', rowLength, yieldPer100),
+          ),
+          'whole',
+          10,
+          unit('lb', 'kg'),
+        ),
+        computed(
+          'income',
+          when(
+            native('OR', isBlank(cell('price')), isBlank(cell('yield'))),
+            '',
+            operate(cell('yield'), '*', cell('price')),
+          ),
+          'money',
+          11,
+        ),
+        {
+          ...computed('notes', notes, 'general', 80),
+          compute: when(isBlank(cell('crop')), when(isBlank(cell('plot')), '', remarks.noCrop), notes),
+        },
+      ],
+    },
+  ],
+  page: { landscape: true, pagesWide: 3, repeatFirstColumn: true },
+};

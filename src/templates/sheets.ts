@@ -1,0 +1,7 @@
+/** Every sheet template, in the order of the workbook's tabs. */
+import type { SheetTemplate } from '../workbook/template';
+import { cropsTemplate } from './crops';
+import { plotsTemplate } from './plots';
+import { seasonTemplate } from './season';
+
+export const allTemplates: readonly SheetTemplate[] = [seasonTemplate, plotsTemplate, cropsTemplate];

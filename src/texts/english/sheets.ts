@@ -1,0 +1,257 @@
+/** What the sheets say: titles, labels, headers, notes. Headers are also the names that formulas use. */
+
+export const sheets = {
+  season: {
+    sheet: 'Season',
+    title: 'Season',
+    lead: [
+      'Everything here is read by the other sheets. Change the tinted cells; the rest follows.',
+      'A frost date is a risk, not a promise, and soil decides: sow when the soil is warm enough for the crop, whatever the date says.',
+    ],
+    lines: {
+      place: { label: 'Place', remark: 'Printed at the top of the Plots sheet.' },
+      year: {
+        label: 'Year of the last frost',
+        remark: "Checked against the dates, so that last year's dates are not left standing.",
+      },
+      lastFrost: {
+        label: 'Last frost of spring',
+        remark: 'From your own record or your weather service, with its year.',
+      },
+      firstFrost: {
+        label: 'First frost of fall',
+        remark: 'With its year: south of the equator it is in the next one.',
+      },
+      frostRisk: {
+        label: 'Risk those dates carry',
+        remark:
+          '50% for a mean date: frost comes later than that in half of all springs. Read it off the table the dates came from.',
+      },
+      units: {
+        label: 'Units',
+        remark:
+          '"us": ft, inches, oz, lb. "metric": m, cm, g, kg. This changes what typed numbers mean; it does not convert them.',
+      },
+      assurance: {
+        label: 'Assurance of a full stand',
+        remark: 'The chance that the seed given is enough. 90%: short in one plot of ten. Judgement.',
+      },
+      trayCulls: {
+        label: 'Transplants culled',
+        remark: 'Share of started transplants too weak to set out. Judgement.',
+      },
+      seedsPerCell: {
+        label: 'Seeds a tray cell',
+        remark: '1, or 2 thinned to 1. Common practice, no source.',
+      },
+      monoeciousFemale: {
+        label: 'Female share of a monoecious plant',
+        remark:
+          'About half by common practice, no source; counts in older types run far lower. Put your own count here.',
+      },
+      pollenizerLosses: {
+        label: 'Pollenizers lost',
+        remark: 'Share of pollenizer plants that die or lag; more are set for it. Judgement.',
+      },
+      frostMargin: {
+        label: 'Days clear before fall frost',
+        remark: "Blank: each crop's own (tender crops should be done about 2 weeks before).",
+      },
+      yearCheck: { label: 'Do the dates fit the year?', remark: '' },
+      frostFreeDays: { label: 'Days between the frosts', remark: 'CUCURBIT.SEASON.DAYS' },
+      setOutWait: {
+        label: 'Days from last frost to setting out',
+        remark:
+          '14 after a mean date, none when the date is as safe as 10%, in a line between (judgement); rounded up.',
+      },
+      sowingWait: {
+        label: 'Days from last frost to first sowing',
+        remark:
+          '7 after a mean date, none when the date is as safe as 10%, in a line between (judgement); rounded up.',
+      },
+      setOut: {
+        label: 'Set out transplants from',
+        remark: 'CUCURBIT.DATE.SETOUT. Only into warm soil: see Soil at least in Plots.',
+      },
+      hardenOff: {
+        label: 'Harden off from',
+        remark: 'CUCURBIT.DATE.HARDENOFF. Not colder than about 60 °F (16 °C).',
+      },
+      firstSowing: {
+        label: 'Sow outdoors from',
+        remark: 'CUCURBIT.DATE.FIRSTSOWING. Only into warm soil: see Soil at least in Plots.',
+      },
+      longestDay: {
+        label: 'Longest day',
+        remark: "Sowings after it grow more slowly: the crop's fall days are added.",
+      },
+      spacingPerLength: {
+        label: 'Spacing units in a length unit',
+        remark: '12 inches in a foot, 100 cm in a metre.',
+      },
+    },
+    yearFits: 'yes',
+    yearDiffers: 'The last frost is in another year: retype the dates or the year',
+  },
+  plots: {
+    sheet: 'Plots',
+    title: 'Plots',
+    lead: [
+      "One line a plot. Fill in the tinted cells; a blank one takes the crop's figure from the Crops sheet, and Notes says so. Type under the last line for a new plot.",
+      "Seed is enough at the assurance of the Season sheet. Dates stand on the Season sheet's frost dates; warm soil comes first.",
+    ],
+    cautions: [
+      'Treated seed is not for food, feed or oil. Before any spray read the label, it is the law, and ask your local extension office. Do not eat fruit that tastes bitter.',
+    ],
+    layouts: ['rows', 'hills', 'beds'],
+    starts: ['seed', 'transplant'],
+    chooseLayout: 'choose rows, hills or beds',
+    chooseStart: 'choose seed or transplant',
+    mayStay: 'may stay on',
+    columns: {
+      plot: { header: 'Plot', note: 'A name of your own, each used once.' },
+      crop: {
+        header: 'Crop',
+        note: 'A type from the list; trade names such as zucchini or cantaloupe are understood.',
+      },
+      layout: { header: 'Layout', note: 'rows, hills or beds. Blank: rows.' },
+      length: { header: 'Length', note: 'Length of the plot, along the rows. ft or m.' },
+      width: { header: 'Width', note: 'Width of the plot, across the rows. ft or m.' },
+      rowSpacing: {
+        header: 'Row spacing',
+        note: "Between rows, or between rows of hills. ft or m. Blank: the crop's.",
+      },
+      plantSpacing: {
+        header: 'Plant spacing',
+        note: "Between plants in the row. inches or cm. Blank: the crop's.",
+      },
+      hillSpacing: {
+        header: 'Hill spacing',
+        note: "Between hills along the row. ft or m. Blank: the crop's.",
+      },
+      plantsPerHill: { header: 'Plants per hill', note: "Left standing after thinning. Blank: the crop's." },
+      bedWidth: { header: 'Bed width', note: 'For beds. ft or m.' },
+      pathWidth: { header: 'Path width', note: 'Between beds. ft or m.' },
+      rowsPerBed: { header: 'Rows per bed', note: 'For beds.' },
+      start: {
+        header: 'Start',
+        note: 'seed: sown where it grows. transplant: started under cover. Blank: seed.',
+      },
+      germination: {
+        header: 'Germination',
+        note: 'Share of seeds that germinate, from the packet or your own test. Blank: the federal minimum for the crop.',
+      },
+      fieldEmergence: {
+        header: 'Field emergence',
+        note: 'Share of germinable seeds that stand in the field. Blank: no field loss.',
+      },
+      flowerType: { header: 'Flower type', note: 'From the packet. Blank: the usual type of the crop.' },
+      pollenizerShare: {
+        header: 'Pollenizer share',
+        note: 'Share of all plants that are pollenizers: 1 to 3 others is 25%. Blank: 10% for gynoecious lots (common practice, no source), 25% for triploid watermelon (1:3, University of Delaware).',
+      },
+      daysToMaturity: { header: 'Days to maturity', note: "From the packet. Blank: the crop's." },
+      harvestDays: {
+        header: 'Harvest days',
+        note: "First to last pick. Blank: the crop's; 0 when picked once.",
+      },
+      yieldPer100: {
+        header: 'Yield per 100',
+        note: 'Marketable lb per 100 ft of row, or kg per 100 m. Blank: the low end of the published range.',
+      },
+      price: { header: 'Price', note: 'Money for a lb or kg.' },
+      takenAs: {
+        header: 'Taken as',
+        note: 'The crop of the Crops sheet whose figures stand in for blanks. #N/A: the name is not known.',
+      },
+      plants: {
+        header: 'Plants',
+        note: 'Plants that fit. CUCURBIT.PLANTS.INROWS, INHILLS or INBEDS, by the layout.',
+      },
+      seedToSow: {
+        header: 'Seed to sow',
+        note: "Seeds for that many plants at the Season sheet's assurance. Rows and beds: CUCURBIT.SEED.NEEDED. Hills: hills x CUCURBIT.SEED.PERHILL. Transplants: CUCURBIT.TRAY.CELLS x seeds a cell.",
+      },
+      seedWeight: {
+        header: 'Seed weight',
+        note: "Seed to sow divided by the crop's seeds per oz or g, as CUCURBIT.SEED.WEIGHT. Counts differ by lot: weigh 100 of yours.",
+      },
+      startTransplants: {
+        header: 'Start transplants',
+        note: 'Sow under cover. CUCURBIT.DATE.STARTTRANSPLANTS',
+      },
+      setOutOrSow: {
+        header: 'Set out or sow',
+        note: 'Earliest date, from the Season sheet. Warm soil comes first.',
+      },
+      soilAtLeast: { header: 'Soil at least', note: 'Soil temperature at planting depth to wait for.' },
+      coverOff: {
+        header: 'Cover off',
+        note: 'Row cover off before the female flowers open, early rather than late. Go by the first open female flowers, not by this date. CUCURBIT.DATE.COVEROFF',
+      },
+      firstPick: { header: 'First pick', note: 'CUCURBIT.DATE.FIRSTPICK' },
+      lastPick: {
+        header: 'Last pick',
+        note: 'The end of the harvest days or the day before frost. CUCURBIT.DATE.LASTPICK',
+      },
+      lastSowing: {
+        header: 'Last sowing',
+        note: 'Last date for seed outdoors, counted back from fall frost. CUCURBIT.DATE.LASTSOWING',
+      },
+      daysToSpare: {
+        header: 'Days to spare',
+        note: 'Between the end of the harvest days and fall frost. Negative: too short. CUCURBIT.SEASON.SPARE',
+      },
+      femaleShare: {
+        header: 'Female share',
+        note: 'Share of flowers that are female, if all plants flower equally. CUCURBIT.FLOWER.FEMALESHARE',
+      },
+      pollenizers: {
+        header: 'Pollenizers',
+        note: 'Of the plants, how many must be pollenizers. CUCURBIT.FLOWER.POLLENIZERS',
+      },
+      yield: { header: 'Yield', note: 'Marketable. lb or kg. CUCURBIT.HARVEST.YIELD' },
+      income: { header: 'Income', note: 'Yield x price.' },
+      notes: { header: 'Notes', note: 'What to look at before you plant.' },
+    },
+    /** Sentences of the Notes column. */
+    remarks: {
+      noCrop: 'Choose a crop.',
+      cropUnknown: 'Crop not known: choose one from the list.',
+      sameName: 'Another plot has this name: give each its own.',
+      layoutUnknown: 'Layout not known: choose rows, hills or beds.',
+      startUnknown: 'Start not known: choose seed or transplant.',
+      shortSeason: 'Season too short: see Days to spare. Choose a quicker type or transplants.',
+      sowsTooLate: 'Sown after the last date: see Last sowing.',
+      belowStandard:
+        'Germination below the federal standard: such seed is sold marked Below Standard. Test it.',
+      wideYield: 'Published yields differ more than threefold and the low end is used: put in your own.',
+      noYield: 'No published yield: put in your own.',
+      noFieldLoss: 'No field loss assumed: fill in Field emergence.',
+      assumed: 'From the Crops sheet: ',
+      assumedEnd: 'the rest typed.',
+    },
+  },
+  crops: {
+    sheet: 'Crops',
+    title: 'Crops',
+    lead: [
+      'The reference that stands in for blank cells of Plots, in the units of the Season sheet. Type your own figure over one here and all blanks follow.',
+      'Sources differ: the ranges and where each comes from are in the second table.',
+    ],
+    usual: 'Figures used where Plots is blank: the middle of each range; the low end for yield',
+    ranges: 'Ranges and sources',
+    names: 'Names that are understood',
+    noFigure: 'type your own',
+    columns: {
+      crop: 'Crop',
+      figure: 'Figure',
+      low: 'Low',
+      high: 'High',
+      unit: 'Unit',
+      source: 'Source',
+      name: 'Name',
+      yieldHigh: 'yield per 100, high',
+    },
+  },
+} as const;
