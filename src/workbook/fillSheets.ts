@@ -114,11 +114,9 @@ async function computedColumns(port: WorkbookPort, sheet: string, table: TableTe
   const read = await port.read(area);
   const blocks: PlacedBlock[] = [];
   let kept = 0;
-  for (const column of table.columns) {
+  for (const [ordinal, column] of table.columns.entries()) {
     const index = there.headers.indexOf(column.header);
     if (index < 0) throw new HostError({ code: 'sheetDamaged', sheet, missing: column.header });
-    if (column.compute === null) continue;
-    const content: CellContent = { compute: column.compute };
     // Runs of formula cells between typed ones, so that a typed cell is never touched.
     let run: CellContent[][] = [];
     const flush = (endRow: number): void => {
@@ -133,7 +131,10 @@ async function computedColumns(port: WorkbookPort, sheet: string, table: TableTe
       run = [];
     };
     for (let row = 1; row < area.rows; row++) {
-      if (isTyped(read.values[row]?.[index], read.formulas[row]?.[index])) {
+      const content = formulaOf(table, row - 1, ordinal, there.rows[row - 1]?.[0]);
+      if (content === null) {
+        flush(area.row + row);
+      } else if (isTyped(read.values[row]?.[index], read.formulas[row]?.[index])) {
         kept += 1;
         flush(area.row + row);
       } else {
@@ -143,6 +144,17 @@ async function computedColumns(port: WorkbookPort, sheet: string, table: TableTe
     flush(area.row + area.rows);
   }
   return { blocks, kept };
+}
+
+/** What we compute in that row; null for an input, and for a row of ours that somebody moved. */
+function formulaOf(table: TableTemplate, row: number, column: number, rowName: unknown): CellContent {
+  if (table.rows === null) {
+    const compute = table.columns[column]?.compute ?? null;
+    return compute === null ? null : { compute };
+  }
+  const content = table.rows[row]?.[column] ?? null;
+  const isOurs = table.rows[row]?.[0] === rowName && typeof content === 'object';
+  return isOurs ? content : null;
 }
 
 function isTyped(value: unknown, formula: string | null | undefined): boolean {
