@@ -2,17 +2,13 @@
 import type { Problem } from '../calc/errors';
 import type { Unit } from '../calc/units/units';
 import { english } from '../texts/english';
+import { fill } from '../texts/fill';
 import { isoOfDay } from '../workbook/serialDate';
 
 const texts = english;
 
 /** Parameters of problems that are day numbers. */
 const dayNames: ReadonlySet<string> = new Set(['lastFrost', 'firstFrost', 'firstPick']);
-
-/** "{width} {unit}" with the values put in. A placeholder without a value is a fault of ours and stays visible. */
-function fill(sentence: string, values: Readonly<Record<string, string>>): string {
-  return sentence.replace(/\{(\w+)\}/g, (whole, key: string) => values[key] ?? whole);
-}
 
 /** A number as a person writes it: at most six significant digits after rounding error is gone. */
 export function sayNumber(value: number): string {

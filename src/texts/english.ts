@@ -1,7 +1,9 @@
 /** Every sentence a person reads, in English. Placeholders in braces are filled by functions/wording and the pane. */
+import { commands } from './english/commands';
 import { sheets } from './english/sheets';
 
 export const english = {
+  commands,
   sheets,
   /** Names of quantities: arguments of the functions, and the steps' inputs that are no argument. */
   quantities: {
