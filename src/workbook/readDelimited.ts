@@ -1,0 +1,104 @@
+/** Rows of a text file as spreadsheet programs save it: comma, semicolon or tab between the cells. */
+import Papa from 'papaparse';
+
+/** Lines count from 1, as in an editor; a record that runs over several lines is named by its first. */
+export type DelimitedProblem =
+  | { readonly code: 'empty' }
+  | { readonly code: 'duplicateHeader'; readonly line: number; readonly header: string }
+  | { readonly code: 'raggedLine'; readonly line: number; readonly expected: number; readonly found: number }
+  /** A quote that never closes, or closes in the middle of a cell. */
+  | { readonly code: 'openQuote'; readonly line: number };
+
+export interface Delimited {
+  readonly headers: readonly string[];
+  readonly headerLine: number;
+  /** A record with a problem is not among them. */
+  readonly rows: readonly { readonly line: number; readonly cells: readonly string[] }[];
+  readonly problems: readonly DelimitedProblem[];
+  /** Whether a number may be written with a comma: not where the comma stands between cells. */
+  readonly decimalComma: boolean;
+}
+
+interface FileRecord {
+  readonly line: number;
+  readonly cells: readonly string[];
+  readonly isQuoteOpen: boolean;
+}
+
+export function readDelimited(text: string): Delimited {
+  const content = text.replace(/^\uFEFF/, '');
+  const separator = detectSeparator(content);
+  const [head, ...records] = splitRecords(content, separator);
+  const decimalComma = separator !== ',';
+  const problems: DelimitedProblem[] = [];
+  if (head === undefined) {
+    return { headers: [], headerLine: 1, rows: [], problems: [{ code: 'empty' }], decimalComma };
+  }
+  if (head.isQuoteOpen) problems.push({ code: 'openQuote', line: head.line });
+  const headers = head.cells.map((cell) => cell.trim());
+  const seen = new Set<string>();
+  for (const header of headers) {
+    const key = header.toLowerCase();
+    if (key !== '' && seen.has(key)) problems.push({ code: 'duplicateHeader', line: head.line, header });
+    seen.add(key);
+  }
+  const rows: { line: number; cells: readonly string[] }[] = [];
+  for (const { line, cells, isQuoteOpen } of records) {
+    if (isQuoteOpen) {
+      problems.push({ code: 'openQuote', line });
+    } else if (cells.length !== headers.length) {
+      problems.push({ code: 'raggedLine', line, expected: headers.length, found: cells.length });
+    } else {
+      rows.push({ line, cells });
+    }
+  }
+  return { headers, headerLine: head.line, rows, problems, decimalComma };
+}
+
+/** What separates the headers. A comma may stand inside a header of a semicolon file, hardly the other way round. */
+function detectSeparator(content: string): ',' | ';' | '\t' {
+  const firstLine = /[^\r\n]*\S[^\r\n]*/.exec(content)?.[0] ?? '';
+  const outsideQuotes = firstLine.replace(/"[^"]*"/g, '');
+  const count = (character: string): number => outsideQuotes.split(character).length - 1;
+  if (count('\t') > 0) return '\t';
+  return count(';') > 0 && count(';') >= count(',') ? ';' : ',';
+}
+
+/** Blank lines are passed over, also those of separators only. */
+function splitRecords(content: string, separator: string): FileRecord[] {
+  const records: FileRecord[] = [];
+  let start = 0;
+  let line = 1;
+  Papa.parse<string[]>(content, {
+    delimiter: separator,
+    step: ({ data, errors, meta }) => {
+      const isQuoteOpen = errors.some((error) => error.type === 'Quotes');
+      const isBlank = data.every((cell) => cell.trim() === '');
+      if (isQuoteOpen || !isBlank) records.push({ line, cells: data, isQuoteOpen });
+      line += content.slice(start, meta.cursor).match(/\r\n|\r|\n/g)?.length ?? 0;
+      start = meta.cursor;
+    },
+  });
+  return records;
+}
+
+const numberPattern = /^[+-]?(\d+(\.\d+)?|\.\d+)\s*(%?)$/;
+
+/**
+ * The number that a cell says beyond doubt, or null. Digits with one decimal point, or a decimal comma where
+ * `decimalComma`; per cent gives the fraction. There "1.234" and "1,234" may be a thousand, so they are refused.
+ */
+export function parseNumber(text: string, decimalComma: boolean): number | null {
+  const trimmed = text.trim();
+  if (decimalComma && /^[+-]?[1-9]\d{0,2}[.,]\d{3}\s*%?$/.test(trimmed)) return null;
+  const parts = numberPattern.exec(decimalComma ? trimmed.replace(',', '.') : trimmed);
+  if (!parts) return null;
+  const number = Number(parts[0].replace(/[\s%]/g, ''));
+  return parts[3] ? shiftPercent(number) : number;
+}
+
+/** By the text, so that 7 % is 0.07 and not 0.07000000000000001. */
+function shiftPercent(percent: number): number {
+  const [digits = '0', power = '0'] = String(percent).split('e');
+  return Number(`${digits}e${Number(power) - 2}`);
+}

@@ -1,0 +1,116 @@
+import { describe, expect, it } from 'vitest';
+import { parseNumber, readDelimited } from '../../src/workbook/readDelimited';
+
+describe('readDelimited', () => {
+  it.each([
+    ['comma', 'Plot,Length\nA,10\n', false],
+    ['semicolon', 'Plot;Length\nA;10\n', true],
+    ['tab', 'Plot\tLength\nA\t10\n', true],
+    ['Windows line ends', 'Plot,Length\r\nA,10\r\n', false],
+    ['byte-order mark', '\uFEFFPlot,Length\nA,10', false],
+    ['blank lines before, between and after', '\n\nPlot,Length\n\n  \n,\nA,10\n\n', false],
+  ])('reads the same cells: %s', (_, text, decimalComma) => {
+    const read = readDelimited(text);
+    expect(read.headers).toEqual(['Plot', 'Length']);
+    expect(read.rows.map((row) => row.cells)).toEqual([['A', '10']]);
+    expect(read.problems).toEqual([]);
+    expect(read.decimalComma).toBe(decimalComma);
+  });
+
+  it('keeps separators, quotes and line ends inside quotes', () => {
+    const read = readDelimited('Plot,Remark\n"North, by the ""old"" wall","two\nlines"\nB,x\n');
+    expect(read.rows).toEqual([
+      { line: 2, cells: ['North, by the "old" wall', 'two\nlines'] },
+      { line: 4, cells: ['B', 'x'] },
+    ]);
+  });
+
+  it.each(['\n', '\r\n', '\r'])('counts the lines of the file, blank ones too (line end %j)', (end) => {
+    const read = readDelimited(['', 'Plot,Length', '', 'A,"1', '2"', '', 'B,3'].join(end));
+    expect(read.headerLine).toBe(2);
+    expect(read.rows.map((row) => row.line)).toEqual([4, 7]);
+  });
+
+  it('keeps every text as it is', () => {
+    const read = readDelimited('Plot,Length\n007,1e3\n=2+2,+1\n');
+    expect(read.rows.map((row) => row.cells)).toEqual([
+      ['007', '1e3'],
+      ['=2+2', '+1'],
+    ]);
+  });
+
+  it('keeps a decimal comma in a semicolon file, also in the headers', () => {
+    const read = readDelimited('Plot;Length, ft\nA;0,85\n');
+    expect(read.headers).toEqual(['Plot', 'Length, ft']);
+    expect(read.rows[0]?.cells).toEqual(['A', '0,85']);
+  });
+
+  it('names a line with too few or too many cells and does not take it', () => {
+    const read = readDelimited('Plot,Length\nA\nB,2\nC,3,4\n');
+    expect(read.problems).toEqual([
+      { code: 'raggedLine', line: 2, expected: 2, found: 1 },
+      { code: 'raggedLine', line: 4, expected: 2, found: 3 },
+    ]);
+    expect(read.rows.map((row) => row.cells[0])).toEqual(['B']);
+  });
+
+  it.each(['', '\n \n', '\uFEFF'])('says that %j is empty', (text) => {
+    expect(readDelimited(text).problems).toEqual([{ code: 'empty' }]);
+  });
+
+  it('names a header that stands twice, in any case', () => {
+    expect(readDelimited('Plot,Length, plot\nA,1,B\n').problems).toEqual([
+      { code: 'duplicateHeader', line: 1, header: 'plot' },
+    ]);
+  });
+
+  it('names the line where a quote opens that never closes', () => {
+    const read = readDelimited('Plot,Length\nA,1\nB,"2\nC,3\n');
+    expect(read.problems).toEqual([{ code: 'openQuote', line: 3 }]);
+    expect(read.rows.map((row) => row.cells[0])).toEqual(['A']);
+  });
+
+  it('names the line of a quote that closes inside a cell', () => {
+    expect(readDelimited('Plot,Length\n"A"x,1\n').problems).toContainEqual({ code: 'openQuote', line: 2 });
+  });
+
+  it('takes a file without rows', () => {
+    expect(readDelimited('Plot,Length\n')).toMatchObject({ rows: [], problems: [] });
+  });
+});
+
+describe('parseNumber', () => {
+  it.each([
+    ['12', false, 12],
+    [' -1.5 ', false, -1.5],
+    ['+0.85', false, 0.85],
+    ['.5', false, 0.5],
+    ['85%', false, 0.85],
+    ['7 %', false, 0.07],
+    ['12.5%', false, 0.125],
+    ['0,85', true, 0.85],
+    ['0.85', true, 0.85],
+    ['0,125', true, 0.125],
+    ['1234,5', true, 1234.5],
+  ])('%j (decimal comma %s) is %d', (text, decimalComma, number) => {
+    expect(parseNumber(text, decimalComma)).toBe(number);
+  });
+
+  it.each([
+    ['0,85', false],
+    ['1,234.5', false],
+    ['1.234,5', true],
+    ['1.234', true],
+    ['1,234', true],
+    ['', false],
+    ['12 ft', false],
+    ['1e3', false],
+    ['0x10', false],
+    ['--1', false],
+    ['5.', false],
+    ['Infinity', false],
+    ['=2+2', false],
+  ])('%j (decimal comma %s) is refused', (text, decimalComma) => {
+    expect(parseNumber(text, decimalComma)).toBeNull();
+  });
+});
