@@ -1,0 +1,14 @@
+/** `npm run -s plan`: a list of plots in, a workbook out, without a screen. */
+import { readFileSync } from 'node:fs';
+import { functions } from '../functions';
+import { createFileWorkbook } from '../hosts/file/createFileWorkbook';
+import { runPlan } from '../commands/runPlan';
+
+void runPlan(process.argv.slice(2), {
+  readText: (file) => readFileSync(file, 'utf8'),
+  makeWorkbook: () => createFileWorkbook({ functions: [...functions.values()] }),
+  say: (line) => process.stdout.write(`${line}\n`),
+  warn: (line) => process.stderr.write(`${line}\n`),
+}).then((code) => {
+  process.exitCode = code;
+});
