@@ -51,7 +51,11 @@ function print(expression: Expression, dialect: Dialect): string {
   return `${left}${expression.operator}${right}`;
 }
 
-function printOperand(operand: Expression, needsParentheses: (rank: number) => boolean, dialect: Dialect): string {
+function printOperand(
+  operand: Expression,
+  needsParentheses: (rank: number) => boolean,
+  dialect: Dialect,
+): string {
   const printed = print(operand, dialect);
   if (!('operator' in operand)) return printed;
   return needsParentheses(ranks[operand.operator]) ? `(${printed})` : printed;

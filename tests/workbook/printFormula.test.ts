@@ -67,7 +67,9 @@ describe('calls', () => {
   });
 
   test('an operation as an argument needs no parentheses', () => {
-    expect(print(native('IF', operate(column('A'), '=', ''), 1, 2))).toBe('=IF(Plots[[#This Row],[A]]="",1,2)');
+    expect(print(native('IF', operate(column('A'), '=', ''), 1, 2))).toBe(
+      '=IF(Plots[[#This Row],[A]]="",1,2)',
+    );
   });
 });
 

@@ -1,0 +1,52 @@
+/**
+ * How cells look, the same in every host: earth and leaf on white, readable at WCAG AA, and told apart by border, weight
+ * and lightness alone when printed in grey.
+ */
+import type { Format, Role } from './port';
+
+export const formatCodes: Readonly<Record<Format, string>> = {
+  general: 'General',
+  text: '@',
+  whole: '#,##0',
+  tenth: '#,##0.0',
+  hundredth: '#,##0.00',
+  percent: '0%',
+  money: '#,##0.00',
+  date: 'yyyy-mm-dd',
+};
+
+export interface Look {
+  readonly bold: boolean;
+  readonly italic: boolean;
+  readonly sizePt: number;
+  /** RRGGBB */
+  readonly color: string;
+  readonly fill: string | null;
+  readonly wrap: boolean;
+  readonly border: boolean;
+}
+
+/** RRGGBB. Dark enough to print. */
+export const borderColor = 'A8AFA3';
+
+const plain: Look = {
+  bold: false,
+  italic: false,
+  sizePt: 11,
+  color: '1F2A1F',
+  fill: null,
+  wrap: false,
+  border: false,
+};
+
+export const looks: Readonly<Record<Role, Look>> = {
+  plain,
+  title: { ...plain, bold: true, sizePt: 16, color: '1B4D2B' },
+  lead: { ...plain, color: '4A554A' },
+  caution: { ...plain, color: '8A3B00', bold: true, border: true },
+  label: { ...plain, bold: true },
+  header: { ...plain, bold: true, color: 'FFFFFF', fill: '2F6B3F', wrap: true, border: true },
+  input: { ...plain, color: '1A3F8B', fill: 'FFF9E5', border: true },
+  computed: { ...plain, border: true },
+  unit: { ...plain, italic: true, color: '4A554A' },
+};
