@@ -40,6 +40,13 @@ export type Problem =
   | { readonly code: 'noBedFits'; readonly width: number; readonly bedWidth: number; readonly unit: Unit }
   | { readonly code: 'testedWithoutAssurance' }
   | { readonly code: 'frostDatesReversed'; readonly lastFrost: number; readonly firstFrost: number }
+  /** Two frosts of one season more than a leap year apart. */
+  | {
+      readonly code: 'frostYearsApart';
+      readonly lastFrost: number;
+      readonly firstFrost: number;
+      readonly days: number;
+    }
   /** A first pick on or after the first frost. Shown as #N/A. */
   | { readonly code: 'frostComesFirst'; readonly firstPick: number; readonly firstFrost: number }
   /** Shown as #N/A. */

@@ -12,6 +12,23 @@ export const english = {
     spacingPerLength: 'spacing units in one length unit',
     areaPerLand: 'area of an acre or hectare',
     areaPerPlant: 'area per plant',
+    days: 'number of days',
+    weeks: 'number of weeks',
+    daysPerWeek: 'days in a week',
+    days_after: 'number of days after the last frost',
+    days_to_maturity: 'number of days to maturity',
+    harvest_days: 'number of harvest days',
+    fall_days: 'number of fall days',
+    days_needed: 'number of days needed',
+    start: 'day of sowing or setting out',
+    flower_to_pick: 'number of days from flower to pick',
+    daysBeforeFrost: 'days before the first frost',
+    growingDays: 'days from the start to the first pick',
+    harvestEnd: 'end of the harvest',
+    seasonDays: 'days of the season',
+    yield_per_100: 'yield of 100 of row',
+    rowLengthOfYield: 'row length that the yield is for',
+    marketable: 'marketable share',
   },
   units: {
     ft: 'ft',
@@ -91,6 +108,8 @@ export const english = {
       'The number of seeds tested only counts together with an assurance. Give an assurance such as 0.95.',
     frostDatesReversed:
       'The first frost ({firstFrost}) must come after the last frost ({lastFrost}). South of the equator the first frost of fall is in the next calendar year: type its year too.',
+    frostYearsApart:
+      'The last frost ({lastFrost}) and the first frost ({firstFrost}) are {days} days apart, a whole year or more. Check the year of each date: the first frost is the next one after the last frost.',
     frostComesFirst:
       'Frost comes first: the first pick would be {firstPick}, the first frost is {firstFrost}. Sow earlier or choose a quicker type.',
     mayStayCovered: 'A parthenocarpic type needs no bees and may stay covered.',
@@ -103,7 +122,55 @@ export const english = {
       name: 'plants per acre or hectare',
       formula: 'area of an acre or hectare ÷ area per plant',
     },
+    setOut: { name: 'setting out', formula: 'last frost + days after it' },
+    firstSowing: { name: 'first sowing', formula: 'last frost + days after it' },
+    transplantStart: { name: 'sowing for transplants', formula: 'setting out − weeks × {daysPerWeek}' },
+    hardeningStart: { name: 'start of hardening off', formula: 'setting out − days of hardening' },
+    daysBeforeFrost: {
+      name: 'days to count back from the first frost',
+      formula: 'days to maturity + harvest days + fall days + frost margin',
+    },
+    lastSowing: { name: 'last sowing', formula: 'first frost − days to count back' },
+    daysFromSettingOut: {
+      name: 'days from setting out to the first pick',
+      formula: 'days to maturity (counted from seed) − transplant gain',
+    },
+    daysFromSowing: {
+      name: 'days from sowing to the first pick',
+      formula: 'days to maturity (counted from transplants) + transplant gain',
+    },
+    firstPick: { name: 'first pick', formula: 'sowing or setting out + days to the first pick + fall days' },
+    harvestEnd: { name: 'end of the harvest', formula: 'first pick + harvest days' },
+    lastPick: {
+      name: 'last pick',
+      formula: 'end of the harvest, or the day before the first frost if sooner',
+    },
+    coverOff: { name: 'row cover off', formula: 'first pick − days from flower to pick' },
+    seasonDays: { name: 'days of the season', formula: 'first frost − last frost' },
+    seasonSpare: { name: 'days to spare', formula: 'days of the season − days needed' },
+    rowYield: {
+      name: 'yield of the row',
+      formula: 'row length ÷ {rowLengthOfYield} × yield of {rowLengthOfYield} of row × marketable share',
+    },
   },
   /** Remarks that travel with a result. */
-  remarks: {},
+  remarks: {
+    waitBelongsToMean:
+      'The customary wait belongs to the mean (50 %) date of the last frost. After a date that carries less risk, wait less.',
+    beforeLastFrost: 'This day is before the last frost: only under covers that keep frost off.',
+    soilDecides:
+      'Soil decides, not the date: go by a thermometer and the crop’s planting temperature (see the Crops sheet).',
+    transplantWeeksDiffer:
+      'Common practice is 3 to 4 weeks, and crops differ: triploid watermelon takes longest. Overgrown transplants do worse than young ones.',
+    hardenNotCold: 'Harden off cucurbits in a sheltered place, not under about 60 °F (16 °C).',
+    harvestIsForManyPicks:
+      'The default harvest is for crops picked again and again. Give 0 harvest days for crops picked once.',
+    frostEndsHarvest: 'Frost ends this harvest before its time.',
+    noFrostGiven: 'No first frost was given, so none was looked for.',
+    goByFlowers:
+      'Go by the first open female flowers, not by this date: bees must reach them. Rather too early than too late.',
+    seasonTooShort: 'The season is too short: choose a quicker type, or start from transplants.',
+    yieldIsMarketable:
+      'Yields published by extension services are marketable already. Give a share only for a yield that counts everything picked.',
+  },
 } as const;

@@ -43,6 +43,7 @@ export const cmPerMetre = 100;
 export const squareMetresPerHectare = 10000;
 export const gramsPerOunce = 28.349523125;
 export const kgPerPound = 0.45359237;
+export const daysPerWeek = 7;
 
 export const unitSystems: Readonly<Record<UnitSystemName, UnitSystem>> = {
   us: {

@@ -1,0 +1,45 @@
+import { ceilWhole } from '../whole/wholeNumbers';
+import { orAssume, type Recorder } from '../working';
+import { checkDay, checkDays } from './dayLimits';
+import { roundingOf } from './roundingOf';
+
+const customaryWaitDays = 7;
+
+/**
+ * The first day for sowing in the open ground.
+ *
+ * first sowing = last frost + days after, a fraction of a day rounded up
+ *
+ * @param lastFrost mean (50 %) date of the last spring frost [whole day number]
+ * @param daysAfter wait after it [days], -60 to 120, 7 when undefined; below 0 only under covers
+ * @returns the first day of sowing [whole day number]
+ * @throws notADate, outOfRange
+ * Source: common practice, no source, for cucurbits at large; Cornell Home Gardening, watermelon: 1 to 2 weeks
+ * after the mean last frost.
+ * @example firstSowingDate(20575, undefined) // 20582: 2026-05-02 gives 2026-05-09
+ */
+export function firstSowingDate(lastFrost: number, daysAfter: number | undefined, record?: Recorder): number {
+  checkDay('last_frost', lastFrost);
+  const wait = orAssume(
+    daysAfter,
+    customaryWaitDays,
+    'days_after',
+    'days',
+    'common practice, no source',
+    record,
+  );
+  checkDays('days_after', wait);
+  const exact = lastFrost + wait;
+  const sowing = ceilWhole(exact);
+  record?.({
+    step: 'firstSowing',
+    inputs: { last_frost: lastFrost, days_after: wait },
+    result: sowing,
+    unit: 'date',
+    ...roundingOf(exact, sowing),
+  });
+  if (daysAfter === undefined) record?.({ remark: 'waitBelongsToMean' });
+  if (wait < 0) record?.({ remark: 'beforeLastFrost' });
+  record?.({ remark: 'soilDecides' });
+  return sowing;
+}
