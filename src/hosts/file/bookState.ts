@@ -1,0 +1,102 @@
+/**
+ * The workbook in memory. A state is never changed: a change builds the next one, so that nothing is half done.
+ */
+import type {
+  CellContent,
+  Dressing,
+  Expression,
+  Mark,
+  Note,
+  PageSetup,
+  PickList,
+  Picture,
+} from '../../workbook/port';
+
+export interface TableState {
+  readonly name: string;
+  readonly sheet: string;
+  readonly row: number;
+  readonly column: number;
+  /** Header row included. */
+  readonly rows: number;
+  readonly columns: number;
+  readonly headers: readonly string[];
+  readonly grows: readonly (Expression | null)[] | null;
+}
+
+export interface SheetState {
+  readonly name: string;
+  readonly mark: Mark;
+  readonly cells: readonly (readonly (CellContent | undefined)[] | undefined)[];
+  readonly tables: readonly TableState[];
+  readonly dressings: readonly Dressing[];
+  readonly lists: readonly PickList[];
+  readonly notes: readonly Note[];
+  readonly names: readonly NamedCell[];
+  readonly widths: readonly number[];
+  readonly frozenRows: number;
+  readonly frozenColumns: number;
+  readonly page: PageSetup;
+}
+
+export interface NamedCell {
+  readonly name: string;
+  readonly sheet: string;
+  readonly row: number;
+  readonly column: number;
+}
+
+export interface BookState {
+  readonly sheets: readonly SheetState[];
+  readonly pictures: readonly Picture[];
+}
+
+export const emptyBook: BookState = { sheets: [], pictures: [] };
+
+/** Names of sheets, tables, columns and cells are the same in upper and lower case. */
+export function isSameName(left: string, right: string): boolean {
+  return left.toLowerCase() === right.toLowerCase();
+}
+
+export function findSheetState(book: BookState, name: string): SheetState | undefined {
+  return book.sheets.find((sheet) => isSameName(sheet.name, name));
+}
+
+export function findTableState(book: BookState, name: string): TableState | undefined {
+  return book.sheets.flatMap((sheet) => sheet.tables).find((table) => isSameName(table.name, name));
+}
+
+export function findNamedCell(book: BookState, name: string): NamedCell | undefined {
+  return book.sheets.flatMap((sheet) => sheet.names).find((cell) => isSameName(cell.name, name));
+}
+
+export function contentAt(sheet: SheetState, row: number, column: number): CellContent {
+  return sheet.cells[row]?.[column] ?? null;
+}
+
+export function isComputed(content: CellContent): content is { readonly compute: Expression } {
+  return typeof content === 'object' && content !== null;
+}
+
+const placesByTable = new WeakMap<TableState, ReadonlyMap<string, number>>();
+
+/** Where the header stands in the table, from 0; undefined when there is none. */
+export function columnPlace(table: TableState, header: string): number | undefined {
+  let places = placesByTable.get(table);
+  if (places === undefined) {
+    places = new Map(table.headers.map((text, index) => [text.toLowerCase(), index]));
+    placesByTable.set(table, places);
+  }
+  return places.get(header.toLowerCase());
+}
+
+/** The table in whose data rows the cell stands. */
+export function tableAround(sheet: SheetState, row: number, column: number): TableState | undefined {
+  return sheet.tables.find(
+    (table) =>
+      row > table.row &&
+      row < table.row + table.rows &&
+      column >= table.column &&
+      column < table.column + table.columns,
+  );
+}

@@ -1,0 +1,50 @@
+import type exceljs from 'exceljs';
+import { formatCodes, looks, type Look } from '../../workbook/appearance';
+import type { Dressing } from '../../workbook/port';
+import type { SheetState } from './bookState';
+
+/** Role and format of every dressed cell; where two dressings meet, the later one holds. */
+export function dressSheet(to: exceljs.Worksheet, sheet: SheetState): void {
+  // One object per kind of cell, so that the library stores one style for all of them.
+  const styles = new Map<string, Partial<exceljs.Style>>();
+  for (const dressing of sheet.dressings) {
+    const key = `${dressing.role} ${dressing.format}`;
+    const style = styles.get(key) ?? styleOf(dressing);
+    styles.set(key, style);
+    for (let row = dressing.row; row < dressing.row + dressing.rows; row++) {
+      for (let column = dressing.column; column < dressing.column + dressing.columns; column++) {
+        to.getCell(row + 1, column + 1).style = style;
+      }
+    }
+  }
+}
+
+function styleOf({ role, format }: Dressing): Partial<exceljs.Style> {
+  const look = looks[role];
+  return {
+    numFmt: formatCodes[format],
+    font: {
+      name: 'Calibri',
+      size: look.sizePt,
+      bold: look.bold,
+      italic: look.italic,
+      color: { argb: `FF${look.color}` },
+    },
+    alignment: { vertical: role === 'header' ? 'middle' : 'top', wrapText: look.wrap },
+    ...(look.fill === null ? {} : { fill: solid(look.fill) }),
+    ...(look.border ? { border: allSides } : {}),
+  };
+}
+
+function solid(color: Look['color']): exceljs.Fill {
+  return { type: 'pattern', pattern: 'solid', fgColor: { argb: `FF${color}` } };
+}
+
+const thin: exceljs.Border = { style: 'thin', color: { argb: 'FFC9CFC6' } };
+const allSides: exceljs.Borders = {
+  top: thin,
+  left: thin,
+  bottom: thin,
+  right: thin,
+  diagonal: {},
+};

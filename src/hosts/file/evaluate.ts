@@ -1,0 +1,154 @@
+import type { Expression, ReadValue } from '../../workbook/port';
+import { HostError, isCellError } from '../../workbook/port';
+import {
+  columnPlace,
+  contentAt,
+  findSheetState,
+  findTableState,
+  isComputed,
+  tableAround,
+  type BookState,
+  type NamedCell,
+  type SheetState,
+} from './bookState';
+import { evaluateNative } from './evaluateNative';
+import { errorOf, plainValue, singleValue, withoutMessage, type Operand } from './operand';
+import { applyOperator } from './operators';
+
+type FunctionValue = number | string | boolean;
+
+/** One of our functions, as an entry hands it in. An omitted argument and an empty cell are null. */
+export interface FileFunction {
+  readonly id: string;
+  run(
+    args: unknown[],
+  ):
+    | { readonly value: FunctionValue | FunctionValue[][]; readonly pattern?: string }
+    | { readonly error: '#N/A' | '#VALUE!' | '#NUM!'; readonly message: string };
+}
+
+export interface Result {
+  readonly value: ReadValue;
+  /** How the function wants its number shown; null for no wish. */
+  readonly pattern: string | null;
+}
+
+export interface Evaluation {
+  result(sheet: SheetState, row: number, column: number): Result;
+}
+
+/**
+ * Computes the cells of one state when they are asked for, each once. A cell computes what it needs first, so the
+ * order of columns and sheets does not matter.
+ */
+export function createEvaluation(book: BookState, functions: ReadonlyMap<string, FileFunction>): Evaluation {
+  const results = new Map<SheetState, (Result | 'running')[][]>();
+  const columns = new Map<string, Operand>();
+  const named = new Map<string, NamedCell>();
+  for (const cell of book.sheets.flatMap((sheet) => sheet.names)) named.set(cell.name.toLowerCase(), cell);
+
+  function result(sheet: SheetState, row: number, column: number): Result {
+    const content = contentAt(sheet, row, column);
+    if (!isComputed(content)) return { value: content, pattern: null };
+    const rows = results.get(sheet) ?? [];
+    results.set(sheet, rows);
+    const cells = (rows[row] ??= []);
+    const known = cells[column];
+    if (known === 'running') return { value: errorOf('#CYCLE!'), pattern: null };
+    if (known !== undefined) return known;
+    cells[column] = 'running';
+    const operand = evaluateAt(sheet, row, column)(content.compute);
+    // A formula that points at an empty cell shows 0.
+    const value = singleValue(operand) ?? 0;
+    const pattern = operand.kind === 'value' ? operand.pattern : null;
+    return (cells[column] = { value, pattern });
+  }
+
+  function cell(sheet: SheetState, row: number, column: number): Operand {
+    return { kind: 'cell', value: withoutMessage(result(sheet, row, column).value) };
+  }
+
+  function evaluateAt(sheet: SheetState, row: number, column: number): (expression: Expression) => Operand {
+    const table = tableAround(sheet, row, column);
+    return function evaluate(expression: Expression): Operand {
+      if ('value' in expression) return plainValue(expression.value);
+      if ('column' in expression) {
+        const place = table && columnPlace(table, expression.column);
+        if (table === undefined || place === undefined) return plainValue(errorOf('#REF!'));
+        return cell(sheet, row, table.column + place);
+      }
+      if ('allOf' in expression) return wholeColumn(expression.table, expression.allOf);
+      if ('input' in expression) return namedCell(expression.input);
+      if ('call' in expression) return callFunction(functions, expression, evaluate);
+      if ('native' in expression) return evaluateNative(expression.native, expression.args, evaluate);
+      const left = singleValue(evaluate(expression.left));
+      return plainValue(applyOperator(expression.operator, left, singleValue(evaluate(expression.right))));
+    };
+  }
+
+  function namedCell(name: string): Operand {
+    const place = named.get(name.toLowerCase());
+    const sheet = place && findSheetState(book, place.sheet);
+    return place && sheet ? cell(sheet, place.row, place.column) : plainValue(errorOf('#NAME?'));
+  }
+
+  function wholeColumn(tableName: string, header: string): Operand {
+    const key = `${tableName}[${header}]`.toLowerCase();
+    const known = columns.get(key);
+    if (known) return known;
+    const table = findTableState(book, tableName);
+    const sheet = table && findSheetState(book, table.sheet);
+    const place = table && columnPlace(table, header);
+    if (!table || !sheet || place === undefined) return plainValue(errorOf('#REF!'));
+    const values: ReadValue[] = [];
+    for (let row = table.row + 1; row < table.row + table.rows; row++) {
+      values.push(result(sheet, row, table.column + place).value);
+    }
+    const operand: Operand = { kind: 'range', values };
+    // A column read while one of its own cells is running holds a cycle: it is not the column's final state.
+    if (!values.some((value) => isCellError(value) && value.error === '#CYCLE!')) columns.set(key, operand);
+    return operand;
+  }
+
+  return { result };
+}
+
+function callFunction(
+  functions: ReadonlyMap<string, FileFunction>,
+  expression: Extract<Expression, { call: string }>,
+  evaluate: (expression: Expression) => Operand,
+): Operand {
+  const called = functions.get(expression.call.toUpperCase());
+  if (called === undefined) return plainValue(errorOf('#NAME?'));
+  const args: unknown[] = [];
+  for (const arg of expression.args) {
+    const operand = arg === null ? plainValue(null) : evaluate(arg);
+    if (operand.kind === 'range') {
+      args.push(operand.values.map((value) => [value]));
+    } else if (operand.kind === 'list') {
+      args.push(operand.rows);
+    } else if (isCellError(operand.value)) {
+      return plainValue(operand.value);
+    } else {
+      args.push(operand.value);
+    }
+  }
+  const outcome = runFunction(called, args);
+  if ('error' in outcome) return plainValue(errorOf(outcome.error, outcome.message));
+  if (Array.isArray(outcome.value))
+    return { kind: 'list', rows: outcome.value.map((row) => row.map(finite)) };
+  return { kind: 'value', value: finite(outcome.value), pattern: outcome.pattern ?? null };
+}
+
+/** A function answers with an error as data; one that throws is broken, and the change with it. */
+function runFunction(called: FileFunction, args: unknown[]): ReturnType<FileFunction['run']> {
+  try {
+    return called.run(args);
+  } catch (cause) {
+    throw new HostError({ code: 'failed', action: called.id }, { cause });
+  }
+}
+
+function finite(value: FunctionValue): ReadValue {
+  return typeof value === 'number' && !Number.isFinite(value) ? errorOf('#NUM!') : value;
+}

@@ -1,0 +1,170 @@
+import type { CellError, Expression, NativeFunction, ReadValue } from '../../workbook/port';
+import { isCellError } from '../../workbook/port';
+import { toNumber, toText, toTruth } from './coerceValue';
+import { countMatches, findPosition } from './lookUp';
+import { allValues, errorOf, plainValue, singleValue, withoutMessage, type Operand } from './operand';
+import { roundUp } from './roundUp';
+import { dateSerial, yearAndMonth } from './spreadsheetDate';
+
+type Evaluate = (expression: Expression) => Operand;
+
+/** The built-in functions of `NativeFunction`, as Excel computes them. IF and IFERROR evaluate what they need. */
+export function evaluateNative(
+  name: NativeFunction,
+  args: readonly Expression[],
+  evaluate: Evaluate,
+): Operand {
+  const operand = (index: number): Operand => {
+    const expression = args[index];
+    return expression === undefined ? plainValue(null) : evaluate(expression);
+  };
+  const single = (index: number): ReadValue => singleValue(operand(index));
+  switch (name) {
+    case 'IF': {
+      const condition = toTruth(single(0));
+      if (isCellError(condition)) return plainValue(condition);
+      if (condition) return operand(1);
+      return args.length > 2 ? operand(2) : plainValue(false);
+    }
+    case 'IFERROR': {
+      const tried = operand(0);
+      return isCellError(singleValue(tried)) ? operand(1) : tried;
+    }
+    case 'INDEX':
+      return pickFrom(operand(0), single(1), args.length > 2 ? single(2) : null);
+    default:
+      return plainValue(evaluateEager(name, args.map(evaluate)));
+  }
+}
+
+function evaluateEager(
+  name: Exclude<NativeFunction, 'IF' | 'IFERROR' | 'INDEX'>,
+  operands: readonly Operand[],
+): ReadValue {
+  const single = (index: number): ReadValue => {
+    const operand = operands[index];
+    return operand === undefined ? null : singleValue(operand);
+  };
+  switch (name) {
+    case 'AND':
+    case 'OR':
+      return joinTruths(operands, name === 'AND');
+    case 'NOT':
+      return mapValue(toTruth(single(0)), (truth) => !truth);
+    case 'ISNUMBER':
+      return typeof single(0) === 'number';
+    case 'ISERROR':
+      return isCellError(single(0));
+    case 'SUM':
+      return mapValue(numbersIn(operands), (numbers) => numbers.reduce((sum, number) => sum + number, 0));
+    case 'MIN':
+    case 'MAX':
+      return mapValue(numbersIn(operands), (numbers) =>
+        numbers.reduce((best, number) => Math[name === 'MIN' ? 'min' : 'max'](best, number), numbers[0] ?? 0),
+      );
+    case 'COUNTIF':
+      return countMatches(operands[0] === undefined ? [] : allValues(operands[0]), single(1));
+    case 'MATCH':
+      return mapValue(operands.length > 2 ? toNumber(single(2)) : 1, (order) =>
+        findPosition(single(0), operands[1] === undefined ? [] : allValues(operands[1]), order),
+      );
+    case 'DATE':
+      return mapValue(numbersOf(operands), ([year = 0, month = 0, day = 0]) => dateSerial(year, month, day));
+    case 'YEAR':
+    case 'MONTH':
+      return mapValue(toNumber(single(0)), (serial) =>
+        mapValue(yearAndMonth(serial), (date) => (name === 'YEAR' ? date.year : date.month)),
+      );
+    case 'ROUNDUP':
+      return mapValue(numbersOf(operands), ([number = 0, places = 0]) => roundUp(number, places));
+    case 'EXACT':
+      return mapValue(textsOf(operands), ([left = '', right = '']) => left === right);
+    case 'CONCATENATE':
+      return mapValue(textsOf(operands), (texts) => texts.join(''));
+  }
+}
+
+/** Errors pass through. */
+function mapValue<T>(value: T | CellError, use: (value: T) => ReadValue): ReadValue {
+  return isCellError(value) ? value : use(value);
+}
+
+function convertAll<T>(
+  operands: readonly Operand[],
+  convert: (value: ReadValue) => T | CellError,
+): T[] | CellError {
+  const converted: T[] = [];
+  for (const operand of operands) {
+    const value = convert(singleValue(operand));
+    if (isCellError(value)) return value;
+    converted.push(value);
+  }
+  return converted;
+}
+
+const numbersOf = (operands: readonly Operand[]): number[] | CellError => convertAll(operands, toNumber);
+const textsOf = (operands: readonly Operand[]): string[] | CellError => convertAll(operands, toText);
+
+function valuesToFold(operand: Operand): readonly ReadValue[] {
+  return operand.kind === 'range' ? operand.values.map(withoutMessage) : allValues(operand);
+}
+
+/** For SUM, MIN and MAX: in cells only numbers count; a value written into the formula is made one. */
+function numbersIn(operands: readonly Operand[]): number[] | CellError {
+  const numbers: number[] = [];
+  for (const operand of operands) {
+    for (const value of valuesToFold(operand)) {
+      if (isCellError(value)) return value;
+      const number = operand.kind === 'value' ? toNumber(value) : value;
+      if (isCellError(number)) return number;
+      if (typeof number === 'number') numbers.push(number);
+    }
+  }
+  return numbers;
+}
+
+/** In cells, text and blanks are passed over; with no truth value at all there is nothing to say. */
+function joinTruths(operands: readonly Operand[], all: boolean): ReadValue {
+  let told: boolean | null = null;
+  for (const operand of operands) {
+    for (const value of valuesToFold(operand)) {
+      const isPassedOver = operand.kind !== 'value' && (value === null || typeof value === 'string');
+      if (isPassedOver) continue;
+      const truth = toTruth(value);
+      if (isCellError(truth)) return truth;
+      told = told === null ? truth : all ? told && truth : told || truth;
+    }
+  }
+  return told ?? errorOf('#VALUE!');
+}
+
+/** INDEX: one index counts along a column or a row; 0 gives all of it. */
+function pickFrom(from: Operand, rowValue: ReadValue, columnValue: ReadValue): Operand {
+  const rowNumber = toNumber(rowValue);
+  const columnNumber = toNumber(columnValue);
+  if (isCellError(rowNumber)) return plainValue(rowNumber);
+  if (isCellError(columnNumber)) return plainValue(columnNumber);
+  const row = Math.trunc(rowNumber);
+  const column = Math.trunc(columnNumber);
+  if (row < 0 || column < 0) return plainValue(errorOf('#VALUE!'));
+  if (from.kind === 'range') {
+    if (column > 1 || row > from.values.length) return plainValue(errorOf('#REF!'));
+    return row === 0 ? from : { kind: 'cell', value: withoutMessage(from.values[row - 1] ?? null) };
+  }
+  return from.kind === 'list' ? pickFromList(from.rows, row, column) : pickFromOne(from, row, column);
+}
+
+function pickFromOne(from: Operand, row: number, column: number): Operand {
+  const value = singleValue(from);
+  return isCellError(value) || (row <= 1 && column <= 1) ? from : plainValue(errorOf('#REF!'));
+}
+
+function pickFromList(rows: readonly (readonly ReadValue[])[], row: number, column: number): Operand {
+  const isOneRow = rows.length === 1 && column === 0;
+  const [down, across] = isOneRow ? [1, row] : [row, column];
+  const width = rows[0]?.length ?? 0;
+  if (down > rows.length || across > width) return plainValue(errorOf('#REF!'));
+  const chosen = down === 0 ? rows : [rows[down - 1] ?? []];
+  const cut = across === 0 ? chosen : chosen.map((cells) => [cells[across - 1] ?? null]);
+  return { kind: 'list', rows: cut };
+}

@@ -1,0 +1,14 @@
+import { keep15Digits } from './coerceValue';
+
+/** ROUNDUP: away from zero. Digits beyond the 15 that Excel keeps do not count: 1.1*1.1*100 is 121, not 122. */
+export function roundUp(number: number, places: number): number {
+  const whole = Math.trunc(places);
+  const shifted = keep15Digits(shiftPoint(Math.abs(keep15Digits(number)), whole));
+  return Math.sign(number) * shiftPoint(Math.ceil(shifted), -whole);
+}
+
+/** Moves the decimal point by its text, as 1.005 * 100 would not give 100.5. */
+function shiftPoint(number: number, places: number): number {
+  const [digits = '0', power = '0'] = String(number).split('e');
+  return Number(`${digits}e${Number(power) + places}`);
+}
