@@ -27,15 +27,39 @@ export type Problem =
   | { readonly code: 'oneCellWanted'; readonly name: string }
   | { readonly code: 'errorInside'; readonly name: string; readonly error: string }
   /** A choice among a few words. */
-  | { readonly code: 'notAChoice'; readonly name: string; readonly given: string; readonly choices: readonly string[] }
-  /** A name of the reference. `kind` is 'crop' or 'trait'. Shown as #N/A. */
-  | { readonly code: 'unknownName'; readonly kind: string; readonly given: string; readonly nearest: readonly string[] }
+  | {
+      readonly code: 'notAChoice';
+      readonly name: string;
+      readonly given: string;
+      readonly choices: readonly string[];
+    }
+  /** A name of the reference. `kind` is 'crop' or 'figure'. Shown as #N/A. */
+  | {
+      readonly code: 'unknownName';
+      readonly kind: string;
+      readonly given: string;
+      readonly nearest: readonly string[];
+    }
   /** The reference has no figure there. Shown as #N/A. */
   | { readonly code: 'noFigure'; readonly crop: string; readonly trait: string }
+  /** The federal list has no kind for the crop. Shown as #N/A. */
+  | { readonly code: 'noSeedStandard'; readonly crop: string }
   /** Two lists of one function with different lengths. */
-  | { readonly code: 'unequalLists'; readonly name: string; readonly count: number; readonly otherName: string; readonly otherCount: number }
+  | {
+      readonly code: 'unequalLists';
+      readonly name: string;
+      readonly count: number;
+      readonly otherName: string;
+      readonly otherCount: number;
+    }
   | { readonly code: 'noRowFits'; readonly width: number; readonly rowSpacing: number; readonly unit: Unit }
-  | { readonly code: 'noPlantFits'; readonly length: number; readonly plantSpacing: number; readonly unit: Unit; readonly spacingUnit: Unit }
+  | {
+      readonly code: 'noPlantFits';
+      readonly length: number;
+      readonly plantSpacing: number;
+      readonly unit: Unit;
+      readonly spacingUnit: Unit;
+    }
   | { readonly code: 'noHillFits'; readonly side: number; readonly hillSpacing: number; readonly unit: Unit }
   | { readonly code: 'noBedFits'; readonly width: number; readonly bedWidth: number; readonly unit: Unit }
   | { readonly code: 'testedWithoutAssurance' }
@@ -58,6 +82,7 @@ export type Problem =
 export const notAvailableCodes: ReadonlySet<Problem['code']> = new Set([
   'unknownName',
   'noFigure',
+  'noSeedStandard',
   'frostComesFirst',
   'mayStayCovered',
 ] as const);

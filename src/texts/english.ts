@@ -1,10 +1,15 @@
 /** Every sentence a person reads, in English. Placeholders in braces are filled by functions/wording and the pane. */
 import { commands } from './english/commands';
+import { cautions, citations, cropNotes, verdicts } from './english/reference';
 import { sheets } from './english/sheets';
 
 export const english = {
   commands,
   sheets,
+  cautions,
+  citations,
+  cropNotes,
+  verdicts,
   /** Names of quantities: arguments of the functions, and the steps' inputs that are no argument. */
   quantities: {
     row_spacing: 'row spacing',
@@ -113,10 +118,39 @@ export const english = {
     frostComesFirst:
       'Frost comes first: the first pick would be {firstPick}, the first frost is {firstFrost}. Sow earlier or choose a quicker type.',
     mayStayCovered: 'A parthenocarpic type needs no bees and may stay covered.',
+    noSeedStandard:
+      'The federal rules list no germination standard for {crop}. Go by the packet, or test your own seed.',
     tooLarge: 'The result is not a finite number. Check for a figure that is far too large or too small.',
   },
   /** Each step of a working: its name, and its formula in words. */
   steps: {
+    cropFigureLow: { name: 'low end of the range', formula: '{trait} of {crop}: {low} to {high}' },
+    cropFigureMid: { name: 'middle of the range', formula: '(low + high) ÷ 2, {trait} of {crop}' },
+    cropFigureHigh: { name: 'high end of the range', formula: '{trait} of {crop}: {low} to {high}' },
+    figureInMetric: { name: 'in metric units', formula: 'converted from US units' },
+    cropText: { name: 'from the reference', formula: '{trait} of {crop}' },
+    seedKind: { name: 'kind of seed in the regulation', formula: 'kind for {crop}' },
+    seedStandard: { name: 'least germination', formula: 'federal standard for {kind} seed' },
+    femaleShare: {
+      name: 'share of female flowers',
+      formula:
+        'pollenizer share × female share of monoecious + (1 − pollenizer share) × female share of gynoecious',
+    },
+    ratioAsShare: { name: 'share of all plants', formula: 'pollenizers ÷ (pollenizers + others)' },
+    pollenizersOfTotal: {
+      name: 'pollenizers, of all plants',
+      formula: 'plants × share ÷ (share + (1 − losses) × (1 − share)), rounded up',
+    },
+    pollenizersBetween: {
+      name: 'pollenizers, set between',
+      formula: 'plants × share ÷ (1 − share) ÷ (1 − losses), rounded up',
+    },
+    cucumbersWithPollen: { name: 'other cucumbers with pollen', formula: 'counted on the sheet' },
+    seededWatermelons: { name: 'seeded watermelons', formula: 'counted on the sheet' },
+    isolationVerdict: {
+      name: 'verdict',
+      formula: 'parthenocarpic cucumber wants no pollen, triploid watermelon wants some',
+    },
     areaPerPlant: { name: 'area per plant', formula: 'row spacing × plant spacing ÷ {spacingPerLength}' },
     plantsPerLand: {
       name: 'plants per acre or hectare',
@@ -155,6 +189,14 @@ export const english = {
   },
   /** Remarks that travel with a result. */
   remarks: {
+    belowStandardMayBeSold:
+      'Seed below the standard may be sold, marked "Below Standard" with its germination: test it and sow thicker.',
+    femalesIfAllFlowerEqually: 'This holds if all plants flower equally; a stressed plant bears more males.',
+    halfFemaleIsCustom:
+      'About half female is common practice, no source; older counts run to 10 to 25 males a female.',
+    lossesFallOnPollenizers: 'Losses are taken to fall on pollenizers only.',
+    betweenDisplacesNone: 'Pollenizers between the plants take no seedless plant’s place; they come on top.',
+    neighborsUnknown: 'What the neighbors grow is not on the sheet.',
     waitBelongsToMean:
       'The customary wait belongs to the mean (50 %) date of the last frost. After a date that carries less risk, wait less.',
     beforeLastFrost: 'This day is before the last frost: only under covers that keep frost off.',

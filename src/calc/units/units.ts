@@ -8,12 +8,44 @@
 export type UnitSystemName = 'us' | 'metric';
 
 export type Unit =
-  | 'ft' | 'in' | 'sqFt' | 'acre' | 'oz' | 'lb' | 'cuIn' | 'cuFt' | 'gallon'
-  | 'm' | 'cm' | 'sqM' | 'hectare' | 'g' | 'kg' | 'ml' | 'litre' | 'mm'
-  | 'perAcre' | 'perHectare' | 'seedsPerOz' | 'seedsPerG' | 'lbPer100Ft' | 'kgPer100M'
-  | 'F' | 'C'
-  | 'plants' | 'seeds' | 'hills' | 'rows' | 'beds' | 'cells' | 'hives'
-  | 'days' | 'weeks' | 'date' | 'share' | 'none';
+  | 'ft'
+  | 'in'
+  | 'sqFt'
+  | 'acre'
+  | 'oz'
+  | 'lb'
+  | 'cuIn'
+  | 'cuFt'
+  | 'gallon'
+  | 'm'
+  | 'cm'
+  | 'sqM'
+  | 'hectare'
+  | 'g'
+  | 'kg'
+  | 'ml'
+  | 'litre'
+  | 'mm'
+  | 'perAcre'
+  | 'perHectare'
+  | 'seedsPerOz'
+  | 'seedsPerG'
+  | 'lbPer100Ft'
+  | 'kgPer100M'
+  | 'F'
+  | 'C'
+  | 'plants'
+  | 'seeds'
+  | 'hills'
+  | 'rows'
+  | 'beds'
+  | 'cells'
+  | 'hives'
+  | 'days'
+  | 'weeks'
+  | 'date'
+  | 'share'
+  | 'none';
 
 export interface UnitSystem {
   readonly name: UnitSystemName;
@@ -43,6 +75,9 @@ export const cmPerMetre = 100;
 export const squareMetresPerHectare = 10000;
 export const gramsPerOunce = 28.349523125;
 export const kgPerPound = 0.45359237;
+/** Freezing point of water, and degrees F in one degree C: the definition of the Fahrenheit scale. */
+export const freezingF = 32;
+export const fahrenheitPerCelsius = 1.8;
 export const daysPerWeek = 7;
 
 export const unitSystems: Readonly<Record<UnitSystemName, UnitSystem>> = {

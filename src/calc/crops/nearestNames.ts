@@ -1,0 +1,36 @@
+import { distance } from 'fastest-levenshtein';
+import { plainName } from './plainName';
+
+const mostNames = 3;
+/** One slip for every three letters, two at least. */
+const slipsAllowed = (given: string): number => Math.max(2, Math.floor(given.length / 3));
+/** Short of this many letters, a name that merely contains the given one is no hint. */
+const leastLetters = 3;
+
+/**
+ * The names that somebody may have meant, nearest first.
+ *
+ * distance = least number of letters to insert, delete or replace; a name that contains the given one comes after
+ * the slips of the pen
+ *
+ * @param given as typed
+ * @param names the names there are
+ * @returns at most three of `names`, none when nothing is near
+ * Source: Levenshtein's edit distance (1966); how near is near: judgement.
+ * @example nearestNames('pumkin', ['pumpkin', 'gourd']) // ['pumpkin']
+ */
+export function nearestNames(given: string, names: readonly string[]): readonly string[] {
+  const plain = plainName(given);
+  const allowed = slipsAllowed(plain);
+  return names
+    .map((name) => {
+      const other = plainName(name);
+      const slips = distance(plain, other);
+      const contains = plain.length >= leastLetters && other.includes(plain);
+      return { name, slips, rank: slips <= allowed ? slips : contains ? allowed + slips : Infinity };
+    })
+    .filter((candidate) => candidate.rank < Infinity)
+    .sort((a, b) => a.rank - b.rank)
+    .slice(0, mostNames)
+    .map((candidate) => candidate.name);
+}

@@ -1,0 +1,41 @@
+import {
+  cmPerInch,
+  fahrenheitPerCelsius,
+  freezingF,
+  gramsPerOunce,
+  kgPerPound,
+  metresPerFoot,
+  unitSystems,
+  type Unit,
+} from './units';
+
+const { us, metric } = unitSystems;
+
+/**
+ * A quantity of the US system in the unit that the metric system has for it.
+ *
+ * m = 0.3048 ft; cm = 2.54 in; C = (F - 32) / 1.8; seeds/g = seeds/oz / 28.349523125;
+ * kg per 100 m = lb per 100 ft x 0.45359237 / 0.3048
+ *
+ * @param value a finite number [`unit`]
+ * @param unit its unit; days, counts and shares are the same in both systems
+ * @returns the number and its metric unit
+ * Source: NIST Handbook 44, appendix C; temperature by definition of the scale.
+ * @example inMetric(12, 'in') // { value: 30.48, unit: 'cm' }
+ */
+export function inMetric(value: number, unit: Unit): { readonly value: number; readonly unit: Unit } {
+  switch (unit) {
+    case us.length:
+      return { value: value * metresPerFoot, unit: metric.length };
+    case us.spacing:
+      return { value: value * cmPerInch, unit: metric.spacing };
+    case us.temperature:
+      return { value: (value - freezingF) / fahrenheitPerCelsius, unit: metric.temperature };
+    case us.seedCount:
+      return { value: value / gramsPerOunce, unit: metric.seedCount };
+    case us.yieldPer100:
+      return { value: (value * kgPerPound) / metresPerFoot, unit: metric.yieldPer100 };
+    default:
+      return { value, unit };
+  }
+}

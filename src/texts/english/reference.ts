@@ -1,0 +1,64 @@
+/** What is said of the reference: the ground of a figure, and remarks on single figures. */
+
+/** A publication as it is cited: {publisher}, {title}, {year}, {where}. */
+export const citations = {
+  dated: '{publisher}: {title} ({year}), {where}',
+  undated: '{publisher}: {title} (no date), {where}',
+  read: '',
+  'secondary copy': '; read in a secondary copy',
+  'from memory, check': '; from memory, check',
+  and: '; ',
+  note: '. {note}',
+} as const;
+
+/** Remarks on figures of reference/crops, by the key that stands there. */
+export const cropNotes = {
+  asSeededWatermelon: 'Taken to need the room of seeded watermelon.',
+  asSquash: 'Taken to be as squash.',
+  bearsLonger: 'Plants bear longer where frost and powdery mildew let them.',
+  bushCucumberSpacing:
+    'Common practice for bush types is 2 to 3 ft a plant; Illinois plants all cucumbers 12 in apart.',
+  countYourLot: 'Seed size differs much between lots and sources: weigh 100 of yours.',
+  cucumberDaysByRegion: 'North Carolina counts 36 to 45 days, North Dakota 60 to 70.',
+  cucumberSeedCount: 'Nine lines that were counted ran from 904 to 1,291 an ounce.',
+  cucumberSpacing: 'Common practice, no source: rows 4 to 5 ft, 12 to 18 in in the row.',
+  gourdDays: 'Small ornamental about 90, hard-shell about 120, luffa about 130.',
+  noTriploidLine: 'The regulation has no line of its own for triploid seed.',
+  pickedDaily: 'Common practice, no source, is to pick about every day.',
+  picklingSize: 'Gherkins to dills. Common practice, no source, is 3 to 5 in.',
+  pumpkinBins: 'Diameter of the proposed bin sizes, medium to jumbo; pick by ripeness.',
+  pumpkinOptimum:
+    'The table prints a single optimum of 95 °F (35 °C), outside its own range; the range is given.',
+  readThePacket: 'Gynoecious and parthenocarpic sorts are sold too: read the packet.',
+  ripeBeforeFreeze: 'Ripe fruit is cut at the end of the season and stands a light frost, not a freeze.',
+  slicingSize: 'Upper U.S. grades start at 6 in; common practice, no source, is about 8 in.',
+  squareHills: 'Hills taken to stand as far apart across as along.',
+  squashYield: 'Low end Texas, 10,000 lb an acre on rows 4 ft apart; high end Florida, 15 lb a 10 ft row.',
+  watermelonYield: '10,000 to 70,000 lb an acre on rows 8 ft apart: a very wide range, put in your own.',
+  yieldAt5FtRows: 'From yields an acre on rows 5 ft apart.',
+  yieldAt6FtRows: 'From yields an acre on rows 6 ft apart.',
+  yieldAt8FtRows: 'From yields an acre on rows 8 ft apart.',
+} as const;
+
+/** Cautions that defer to those who know the case: the label, a tested recipe, the extension office. */
+export const cautions = {
+  bitterFruit:
+    'Do not eat a cucurbit that tastes bitter: spit it out and throw the fruit away. Ornamental gourds and volunteer plants are not food. Seed saved where types crossed can give bitter fruit next year.',
+  treatedSeed:
+    'Treated seed is not for food, feed or oil, and left-over treated seed is not for compost. Wear gloves, and read the label for what it is treated with and how to dispose of it.',
+  pesticides:
+    'The label is the law: rate, days to harvest and protection are there and nowhere here. Ask your local extension office what is registered for your crop, and spare the bees: flowers shut in the evening.',
+  canning:
+    'Weights here plan the picking, not the jar. Can by a current tested recipe from your extension office or the USDA guide, with its times, and never purée of pumpkin or squash.',
+} as const;
+
+/** Verdicts of FLOWER.ISOLATE. "clear" is a single word so that a sheet can test for it. */
+export const verdicts = {
+  clear: 'clear',
+  'pollen on the sheet':
+    'Keep apart: this parthenocarpic cucumber turns seedy and misshapen if bees bring cucumber pollen, and other cucumbers here have it. Screen it, or move them; mind the neighbors too.',
+  'pollen next door':
+    'No other cucumber here brings pollen, but neighbors may: bees would make this parthenocarpic cucumber seedy and misshapen. Screen it against bees.',
+  'no pollenizer':
+    'Sets no fruit: triploid watermelon needs a seeded watermelon nearby as pollenizer, about 1 to 3 others. Add one.',
+} as const;
