@@ -52,5 +52,6 @@ function inlineList(values: readonly string[]): string | null {
 }
 
 function rangeOf({ row, column, rows, columns }: PickList): string {
-  return `${cellAddress(row, column)}:${cellAddress(row + rows - 1, column + columns - 1)}`;
+  const first = cellAddress(row, column);
+  return rows * columns === 1 ? first : `${first}:${cellAddress(row + rows - 1, column + columns - 1)}`;
 }
