@@ -3,10 +3,12 @@ import { firstSowingDate } from '../calc/dates/firstSowingDate';
 import { hardeningStartDate } from '../calc/dates/hardeningStartDate';
 import { lastPickDate } from '../calc/dates/lastPickDate';
 import { lastSowingDate } from '../calc/dates/lastSowingDate';
+import { rowCoverOffDate } from '../calc/dates/rowCoverOffDate';
 import { setOutDate } from '../calc/dates/setOutDate';
 import { transplantStartDate } from '../calc/dates/transplantStartDate';
+import { flowerTypes } from '../reference/crops';
 import { define } from './define';
-import { day, number, optionalChoice, optionalDay, optionalNumber } from './parameters';
+import { day, number, optionalChoice, optionalDay, optionalNumber, text } from './parameters';
 import { toCell } from './toCell';
 
 export const setOut = define({
@@ -170,4 +172,30 @@ export const lastPick = define({
  */
 export function dateLastPick(first_pick: any, harvest_days: any, first_frost?: any): any {
   return toCell(lastPick, [first_pick, harvest_days, first_frost]);
+}
+
+export const coverOff = define({
+  id: 'DATE.COVEROFF',
+  parameters: [
+    day('first_pick', 'fall'),
+    text('crop'),
+    optionalNumber('flower_to_pick'),
+    optionalChoice('flower_type', flowerTypes),
+  ],
+  result: 'day',
+  calculate: ([firstPickDay, crop, flowerToPick, flowerType], record) =>
+    rowCoverOffDate(firstPickDay, crop, flowerToPick, flowerType, record),
+});
+
+/**
+ * Day to take the row cover off, before female flowers open; go by the flowers, not by this date.
+ * @customfunction DATE.COVEROFF
+ * @param first_pick Day of the first pick
+ * @param crop Crop name, such as "slicing cucumber" or "zucchini"
+ * @param [flower_to_pick] Days from female flower to pick, 0 to 120 (default: the crop's own)
+ * @param [flower_type] Flower type of the variety (default: the crop's own); parthenocarpic may stay covered
+ * @returns A date
+ */
+export function dateCoverOff(first_pick: any, crop: any, flower_to_pick?: any, flower_type?: any): any {
+  return toCell(coverOff, [first_pick, crop, flower_to_pick, flower_type]);
 }

@@ -198,7 +198,7 @@ export const english = {
     betweenDisplacesNone: 'Pollenizers between the plants take no seedless plant’s place; they come on top.',
     neighborsUnknown: 'What the neighbors grow is not on the sheet.',
     waitBelongsToMean:
-      'The customary wait belongs to the mean (50 %) date of the last frost. After a date that carries less risk, wait less.',
+      'The customary wait belongs to the mean (50 %) date of the last frost. After a date that carries less risk, wait less. It is published for watermelon; for other cucurbits it is common practice.',
     beforeLastFrost: 'This day is before the last frost: only under covers that keep frost off.',
     soilDecides:
       'Soil decides, not the date: go by a thermometer and the crop’s planting temperature (see the Crops sheet).',

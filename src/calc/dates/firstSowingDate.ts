@@ -38,7 +38,10 @@ export function firstSowingDate(lastFrost: number, daysAfter: number | undefined
     unit: 'date',
     ...roundingOf(exact, sowing),
   });
-  if (daysAfter === undefined) record?.({ remark: 'waitBelongsToMean' });
+  if (daysAfter === undefined) {
+    record?.({ source: 'cornell-watermelon' });
+    record?.({ remark: 'waitBelongsToMean' });
+  }
   if (wait < 0) record?.({ remark: 'beforeLastFrost' });
   record?.({ remark: 'soilDecides' });
   return sowing;

@@ -38,7 +38,10 @@ export function setOutDate(lastFrost: number, daysAfter: number | undefined, rec
     unit: 'date',
     ...roundingOf(exact, setOut),
   });
-  if (daysAfter === undefined) record?.({ remark: 'waitBelongsToMean' });
+  if (daysAfter === undefined) {
+    record?.({ source: 'cornell-watermelon' });
+    record?.({ remark: 'waitBelongsToMean' });
+  }
   if (wait < 0) record?.({ remark: 'beforeLastFrost' });
   record?.({ remark: 'soilDecides' });
   return setOut;

@@ -17,12 +17,13 @@ const mostWeeks = 26;
  * @param weeks time to grow the transplants [weeks], 0 to 26, fractions allowed, 3 when undefined
  * @returns the day of sowing for transplants [whole day number]
  * @throws notADate, outOfRange
- * Source: common practice, no source: 3 to 4 weeks; limits: judgement.
+ * Source: Virginia Cooperative Extension, Starting Vegetable Transplants: 3 weeks for cucurbits (secondary copy);
+ * common practice is 3 to 4. Limits: judgement.
  * @example transplantStartDate(20589, undefined) // 20568: 2026-05-16 gives 2026-04-25
  */
 export function transplantStartDate(setOut: number, weeks: number | undefined, record?: Recorder): number {
   checkDay('set_out', setOut);
-  const growing = orAssume(weeks, customaryWeeks, 'weeks', 'weeks', 'common practice, no source', record);
+  const growing = orAssume(weeks, customaryWeeks, 'weeks', 'weeks', 'vce-transplants', record);
   checkNumber('weeks', growing, 'weeks', { atLeast: 0, atMost: mostWeeks });
   const exact = setOut - growing * daysPerWeek;
   const start = ceilWhole(exact);
