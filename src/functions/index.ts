@@ -1,11 +1,14 @@
 /** Every worksheet function by its id. A new subject file is added to the list below. */
 import type { FunctionDefinition } from './define';
+import * as crop from './crop';
 import * as date from './date';
+import * as flower from './flower';
 import * as harvest from './harvest';
 import * as plants from './plants';
 import * as season from './season';
+import * as seedStandard from './seedStandard';
 
-const subjects = [date, harvest, plants, season];
+const subjects = [crop, date, flower, harvest, plants, season, seedStandard];
 
 function isDefinition(value: unknown): value is FunctionDefinition {
   return typeof value === 'object' && value !== null && 'explain' in value;

@@ -12,6 +12,21 @@ export const english = {
   verdicts,
   /** Names of quantities: arguments of the functions, and the steps' inputs that are no argument. */
   quantities: {
+    low: 'low end',
+    high: 'high end',
+    figure: 'figure',
+    kind: 'kind of seed',
+    trait: 'name of the figure',
+    pollenizers: 'number of pollenizers',
+    others: 'number of other plants',
+    plants: 'number of plants',
+    pollenizer_share: 'share of pollenizers',
+    monoecious_female: 'female share of monoecious plants',
+    gynoecious_female: 'female share of gynoecious plants',
+    flower_type: 'flower type',
+    all_crops: 'range of all crops',
+    all_flower_types: 'range of all flower types',
+    screened: 'screening against bees',
     row_spacing: 'row spacing',
     plant_spacing: 'plant spacing',
     spacingPerLength: 'spacing units in one length unit',
@@ -191,9 +206,9 @@ export const english = {
   remarks: {
     belowStandardMayBeSold:
       'Seed below the standard may be sold, marked "Below Standard" with its germination: test it and sow thicker.',
-    femalesIfAllFlowerEqually: 'This holds if all plants flower equally; a stressed plant bears more males.',
-    halfFemaleIsCustom:
-      'About half female is common practice, no source; older counts run to 10 to 25 males a female.',
+    femalesIfAllFlowerEqually: 'This holds if all plants bear as many flowers.',
+    monoeciousFemaleVaries:
+      'About half is common practice, no source; older types are said to bear 10 to 25 males a female (from memory, check). Count your own.',
     lossesFallOnPollenizers: 'Losses are taken to fall on pollenizers only.',
     betweenDisplacesNone: 'Pollenizers between the plants take no seedless plant’s place; they come on top.',
     neighborsUnknown: 'What the neighbors grow is not on the sheet.',

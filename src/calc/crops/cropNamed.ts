@@ -1,8 +1,11 @@
 import { crops, type Crop } from '../../reference/crops';
 import { plainName } from './plainName';
 
+/** Names as they are written and as they are compared, so that most look-ups need no rewriting. */
 const byName: ReadonlyMap<string, Crop> = new Map(
-  crops.flatMap((crop) => [crop.name, ...crop.synonyms].map((name) => [plainName(name), crop] as const)),
+  crops.flatMap((crop) =>
+    [crop.name, ...crop.synonyms].flatMap((name) => [[name, crop] as const, [plainName(name), crop] as const]),
+  ),
 );
 
 /**
@@ -15,5 +18,5 @@ const byName: ReadonlyMap<string, Crop> = new Map(
  * @example cropNamed('Cantaloupe')?.name // 'muskmelon'
  */
 export function cropNamed(name: string): Crop | undefined {
-  return byName.get(plainName(name));
+  return byName.get(name) ?? byName.get(plainName(name));
 }

@@ -17,9 +17,9 @@ const isText = (trait: Trait): trait is TextTrait => traits[trait].kind === 'tex
  * @returns a number [see cropFigure] or words
  * @throws unknownName, noFigure
  * Source: reference/crops.
- * @example cropValue('zucchini', 'row spacing', 'low', unitSystems.us) // 3
+ * @example valueOfCrop('zucchini', 'row spacing', 'low', unitSystems.us) // 3
  */
-export function cropValue(
+export function valueOfCrop(
   cropName: string,
   traitName: string,
   bound: FigureBound | undefined,
