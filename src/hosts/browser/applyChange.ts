@@ -1,0 +1,98 @@
+/** One change, all or nothing, as one undo step. */
+import { generateRandomId, type Worksheet } from '@univerjs/core';
+import { HostError, type Change, type Progress } from '../../workbook/port';
+import { toCellData } from './cellData';
+import { putCells, putRowCount, type CellMatrix } from './cellSteps';
+import { checkChange, groupRows } from './checkChange';
+import type { Engine } from './engine';
+import { addPicture } from './pictureSteps';
+import { demandSheet, findSheet } from './readWorkbook';
+import { isInside } from './sheetSnapshot';
+import { addSheet } from './sheetSteps';
+import { allTables, findTable, spanOf } from './tables';
+import { lengthenTable } from './tableSteps';
+import { runSteps, type WriteStep } from './writeSteps';
+
+/** @throws HostError; then nothing was written */
+export function applyChange(
+  engine: Engine,
+  change: Change,
+  onWrite: (step: string) => void,
+  progress: Progress,
+): void {
+  checkChange(engine, change);
+  try {
+    progress(0);
+    const { redos, undos } = runSteps(engine, planSteps(engine, change), (step, done) => {
+      onWrite(step);
+      progress(done);
+    });
+    if (redos.length > 0) {
+      engine.undo.pushAlone({
+        unitID: engine.unitId,
+        redoMutations: [...redos],
+        undoMutations: [...undos],
+      });
+    }
+    progress(1);
+  } catch (cause) {
+    if (cause instanceof HostError) throw cause;
+    throw new HostError({ code: 'failed', action: change.title }, { cause });
+  }
+}
+
+/** Sheets that exist first, then new ones whole: no cell is written twice. */
+function planSteps(engine: Engine, change: Change): WriteStep[] {
+  const sheetIds = change.newSheets.map(() => generateRandomId());
+  const sheetMade = (name: string): Worksheet | null => findSheet(engine, name);
+  return [
+    ...cellSteps(engine, change),
+    ...tableRowSteps(engine, change),
+    ...change.newSheets.flatMap((sheet, i) => addSheet(engine, sheet, sheetIds[i] ?? generateRandomId())),
+    ...change.pictures.map((picture) => addPicture(engine, picture, sheetMade)),
+  ];
+}
+
+function cellSteps(engine: Engine, change: Change): WriteStep[] {
+  const bySheet = new Map<string, CellMatrix>();
+  const tables = allTables(engine);
+  for (const block of change.cells) {
+    const sheetId = demandSheet(engine, block.sheet).getSheetId();
+    const cells = bySheet.get(sheetId) ?? {};
+    bySheet.set(sheetId, cells);
+    const ofSheet = tables.filter((table) => table.sheetId === sheetId);
+    block.contents.forEach((line, i) => {
+      const row = block.row + i;
+      const cellsOfRow = (cells[row] ??= {});
+      line.forEach((content, j) => {
+        const column = block.column + j;
+        const table = ofSheet.find(({ range }) => isInside(spanOf(range), row, column))?.name ?? null;
+        cellsOfRow[column] = toCellData(content, { namespace: engine.namespace, table });
+      });
+    });
+  }
+  return [...bySheet].flatMap(([sheetId, cells]) => {
+    const lastRow = Math.max(-1, ...Object.keys(cells).map(Number));
+    const rowCount = putRowCount(engine, sheetId, lastRow + 1);
+    return [...(rowCount === null ? [] : [rowCount]), putCells(engine, sheetId, cells)];
+  });
+}
+
+function tableRowSteps(engine: Engine, change: Change): WriteStep[] {
+  const rowsByTable = groupRows(change);
+  return [...rowsByTable].flatMap(([name, rows]) => {
+    const table = findTable(engine, name);
+    if (table === null || rows.length === 0) return [];
+    const { startColumn, endRow } = table.range;
+    const cells: CellMatrix = {};
+    rows.forEach((row, i) => {
+      cells[endRow + 1 + i] = Object.fromEntries(
+        row.map((content, j) => [
+          startColumn + j,
+          toCellData(content, { namespace: engine.namespace, table: table.name }),
+        ]),
+      );
+    });
+    return lengthenTable(engine, table, rows.length, cells);
+  });
+}

@@ -1,0 +1,64 @@
+/** Knows whether results are still to come. The engine starts calculating a moment after a write. */
+import { ICommandService } from '@univerjs/core';
+import { IActiveDirtyManagerService, SetFormulaCalculationStartMutation } from '@univerjs/engine-formula';
+import { FormulaCalculationSessionService } from '@univerjs/sheets-formula';
+import type { Unsettled } from '../../workbook/port';
+import { isComputedCell } from './cellData';
+import type { Engine } from './engine';
+
+export interface Calculation {
+  settle(timeoutMs: number): Promise<readonly Unsettled[]>;
+  dispose(): void;
+}
+
+export function watchCalculation(engine: Engine): Calculation {
+  const commands = engine.accessor.get(ICommandService);
+  const dirt = engine.accessor.get(IActiveDirtyManagerService);
+  const session = engine.accessor.get(FormulaCalculationSessionService);
+  // A new workbook calculates once by itself.
+  let isStartDue = true;
+  const listening = commands.onCommandExecuted((command, options) => {
+    if (command.id === SetFormulaCalculationStartMutation.id) {
+      isStartDue = false;
+      engine.messages.startCalculation();
+    } else if (dirt.get(command.id) !== undefined && options?.onlyLocal !== true) {
+      isStartDue = true;
+    }
+  });
+
+  const isRunning = (): boolean => {
+    const { started, resultApplied, stopped, completed, resultEmitted } = session.state;
+    return started && !(resultApplied && (stopped || completed || resultEmitted));
+  };
+
+  return {
+    async settle(timeoutMs) {
+      const deadline = Date.now() + timeoutMs;
+      while (isStartDue || isRunning()) {
+        const left = deadline - Date.now();
+        if (left <= 0) return unsettledCells(engine);
+        // Resolves as well when no calculation starts: then what was written made no formula dirty.
+        const isApplied = await session.waitForLatestApplied(left).then(
+          () => true,
+          () => false,
+        );
+        if (!isApplied) return unsettledCells(engine);
+        if (!isRunning()) isStartDue = false;
+      }
+      return [];
+    },
+    dispose: () => listening.dispose(),
+  };
+}
+
+/** Formula cells without a result. */
+function unsettledCells(engine: Engine): Unsettled[] {
+  const cells: Unsettled[] = [];
+  for (const worksheet of engine.workbook.getSheets()) {
+    const sheet = worksheet.getName();
+    worksheet.getCellMatrix().forValue((row, column, cell) => {
+      if (isComputedCell(cell) && cell?.v == null) cells.push({ sheet, row, column });
+    });
+  }
+  return cells;
+}

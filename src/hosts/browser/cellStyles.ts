@@ -1,0 +1,33 @@
+/** Roles and formats as styles of the engine, each under an id of its own. */
+import {
+  BooleanNumber,
+  BorderStyleTypes,
+  HorizontalAlign,
+  VerticalAlign,
+  WrapStrategy,
+  type IStyleData,
+} from '@univerjs/core';
+import { borderColor, formatCodes, looks } from '../../workbook/appearance';
+import type { Format, Role } from '../../workbook/port';
+
+export function styleId(role: Role, format: Format): string {
+  return `${role}-${format}`;
+}
+
+export function styleOf(role: Role, format: Format): IStyleData {
+  const look = looks[role];
+  const side = { s: BorderStyleTypes.THIN, cl: { rgb: `#${borderColor}` } };
+  return {
+    ff: 'Arial',
+    fs: look.sizePt,
+    cl: { rgb: `#${look.color}` },
+    bl: look.bold ? BooleanNumber.TRUE : BooleanNumber.FALSE,
+    it: look.italic ? BooleanNumber.TRUE : BooleanNumber.FALSE,
+    vt: VerticalAlign.MIDDLE,
+    ...(role === 'header' ? { ht: HorizontalAlign.CENTER } : {}),
+    ...(look.fill === null ? {} : { bg: { rgb: `#${look.fill}` } }),
+    ...(look.wrap ? { tb: WrapStrategy.WRAP } : {}),
+    ...(look.border ? { bd: { t: side, r: side, b: side, l: side } } : {}),
+    ...(format === 'general' ? {} : { n: { pattern: formatCodes[format] } }),
+  };
+}

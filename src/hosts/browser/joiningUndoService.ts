@@ -1,0 +1,38 @@
+import { LocalUndoRedoService, type IMutationInfo, type IUndoRedoItem } from '@univerjs/core';
+
+/** What follows from an action and is undone with it. */
+export interface Consequence {
+  readonly redos: readonly IMutationInfo[];
+  readonly undos: readonly IMutationInfo[];
+}
+
+/**
+ * The engine's undo stack, where a listener may join further writes to an action before it becomes an undo step.
+ * Every way of editing (typing, pasting, filling, choosing from a list) ends here, with what it wrote.
+ */
+export class JoiningUndoService extends LocalUndoRedoService {
+  private follow: ((item: IUndoRedoItem) => Consequence | null) | null = null;
+
+  /** `follow` has executed what it gives back. */
+  joinWith(follow: (item: IUndoRedoItem) => Consequence | null): void {
+    this.follow = follow;
+  }
+
+  override pushUndoRedo(item: IUndoRedoItem): void {
+    const consequence = this.follow?.(item) ?? null;
+    super.pushUndoRedo(
+      consequence === null
+        ? item
+        : {
+            ...item,
+            redoMutations: [...item.redoMutations, ...consequence.redos],
+            undoMutations: [...consequence.undos, ...item.undoMutations],
+          },
+    );
+  }
+
+  /** A step that is complete in itself. */
+  pushAlone(item: IUndoRedoItem): void {
+    super.pushUndoRedo(item);
+  }
+}

@@ -1,0 +1,26 @@
+/** What we keep with a sheet inside the engine's own data, so that it lives, dies and comes back with the sheet. */
+import type { Worksheet } from '@univerjs/core';
+import type { Expression, Mark } from '../../workbook/port';
+
+/** By the table's id: what a new row computes, by header. */
+type Growth = Readonly<Record<string, Readonly<Record<string, Expression>>>>;
+
+export interface SheetCustom {
+  readonly mark: Mark | null;
+  readonly growth: Growth;
+}
+
+const markKey = 'templateMark';
+const growthKey = 'tableGrowth';
+
+export function packCustom({ mark, growth }: SheetCustom): Record<string, unknown> {
+  return { [markKey]: mark, [growthKey]: growth };
+}
+
+export function customOf(worksheet: Worksheet): SheetCustom {
+  const custom: Record<string, unknown> = worksheet.getConfig().custom ?? {};
+  return {
+    mark: (custom[markKey] as Mark | null | undefined) ?? null,
+    growth: (custom[growthKey] as Growth | undefined) ?? {},
+  };
+}
