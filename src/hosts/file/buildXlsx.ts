@@ -5,9 +5,10 @@ import { isComputed, isSameName, type BookState, type SheetState, type TableStat
 import { cellAddress } from './cellAddress';
 import { numberInText, truthInText } from './coerceValue';
 import { collectNotes } from './collectNotes';
-import { dressSheet } from './dressSheet';
+import { dressSheet, putFormat } from './dressSheet';
 import type { Evaluation, Result } from './evaluate';
 import { finishPackage } from './finishPackage';
+import { fitRows } from './fitRows';
 import { hasCall } from './hasCall';
 import { formulaAt } from './ourFormula';
 
@@ -22,7 +23,9 @@ export async function buildXlsx(book: BookState, evaluation: Evaluation): Promis
   addLists(workbook, book);
   // A file without any sheet is broken.
   if (book.sheets.length === 0) workbook.addWorksheet('Sheet1');
-  const packed = await workbook.xlsx.writeBuffer();
+  const packed = await workbook.xlsx.writeBuffer({
+    zip: { compression: 'STORE' },
+  } as Partial<exceljs.XlsxWriteOptions>);
   return finishPackage(new Uint8Array(packed), book, notes);
 }
 
@@ -66,6 +69,7 @@ function buildSheet(
       else putValue(cell, result);
     }),
   );
+  fitRows(to, sheet, evaluation);
   for (const { row, column, text } of notes) {
     to.getCell(row + 1, column + 1).note = { texts: [{ text, font: { name: 'Calibri', size: 10 } }] };
   }
@@ -102,9 +106,9 @@ function putFormula(cell: exceljs.Cell, formula: string, { value }: Result): voi
 function putValue(cell: exceljs.Cell, { value, pattern }: Result): void {
   cell.value = storedValue(value);
   const isGeneral = (cell.numFmt ?? 'General') === 'General';
-  if (pattern !== null && isGeneral) cell.numFmt = pattern;
+  if (pattern !== null && isGeneral) putFormat(cell, pattern);
   // Entered anew, such a text would become a number or a formula; the text format keeps it.
-  if (typeof value === 'string' && isGeneral && looksComputed(value)) cell.numFmt = '@';
+  if (typeof value === 'string' && isGeneral && looksComputed(value)) putFormat(cell, '@');
 }
 
 function looksComputed(text: string): boolean {

@@ -1,5 +1,5 @@
 import type exceljs from 'exceljs';
-import { formatCodes, looks, type Look } from '../../workbook/appearance';
+import { borderColor, formatCodes, looks, type Look } from '../../workbook/appearance';
 import type { Dressing } from '../../workbook/port';
 import type { SheetState } from './bookState';
 
@@ -19,6 +19,11 @@ export function dressSheet(to: exceljs.Worksheet, sheet: SheetState): void {
   }
 }
 
+/** Cells share their styles, so one with a format of its own gets a style of its own. */
+export function putFormat(cell: exceljs.Cell, numFmt: string): void {
+  cell.style = { ...cell.style, numFmt };
+}
+
 function styleOf({ role, format }: Dressing): Partial<exceljs.Style> {
   const look = looks[role];
   return {
@@ -30,7 +35,11 @@ function styleOf({ role, format }: Dressing): Partial<exceljs.Style> {
       italic: look.italic,
       color: { argb: `FF${look.color}` },
     },
-    alignment: { vertical: role === 'header' ? 'middle' : 'top', wrapText: look.wrap },
+    alignment: {
+      vertical: 'middle',
+      wrapText: look.wrap,
+      ...(role === 'header' ? { horizontal: 'center' } : {}),
+    },
     ...(look.fill === null ? {} : { fill: solid(look.fill) }),
     ...(look.border ? { border: allSides } : {}),
   };
@@ -40,7 +49,7 @@ function solid(color: Look['color']): exceljs.Fill {
   return { type: 'pattern', pattern: 'solid', fgColor: { argb: `FF${color}` } };
 }
 
-const thin: exceljs.Border = { style: 'thin', color: { argb: 'FFC9CFC6' } };
+const thin: exceljs.Border = { style: 'thin', color: { argb: `FF${borderColor}` } };
 const allSides: exceljs.Borders = {
   top: thin,
   left: thin,

@@ -1,4 +1,5 @@
 import type { Note } from '../../workbook/port';
+import { countLines } from './countLines';
 
 /** Pixels of the usual 11-point font. */
 const pxPerCharacter = 7;
@@ -23,7 +24,7 @@ export function sizeNotes(vml: string, notes: readonly Note[], widths: readonly 
     const note = notes.find((each) => each.row === row && each.column === column);
     if (note === undefined) return shape;
     const width = noteCharacters * pxPerCharacter + notePaddingPx;
-    const height = countLines(note.text) * noteLinePx + notePaddingPx;
+    const height = countLines(note.text, noteCharacters) * noteLinePx + notePaddingPx;
     const from = { cell: column + 1, px: 12 };
     const right = reach(from, width, (cell) => columnPx(widths, cell));
     const bottom = reach({ cell: row, px: 4 }, height, () => rowPx);
@@ -43,20 +44,4 @@ function reach(from: Reach, size: number, sizeOf: (cell: number) => number): Rea
   let { cell, px } = { cell: from.cell, px: from.px + size };
   while (px > sizeOf(cell)) px -= sizeOf(cell++);
   return { cell, px: Math.round(px) };
-}
-
-/** Lines that the words take when none is broken. */
-function countLines(text: string): number {
-  return text.split('\n').reduce((lines, paragraph) => {
-    let used = 0;
-    let count = 1;
-    for (const word of paragraph.split(' ')) {
-      if (used > 0 && used + word.length > noteCharacters) {
-        count += 1;
-        used = 0;
-      }
-      used += word.length + 1;
-    }
-    return lines + count;
-  }, 0);
 }

@@ -59,6 +59,7 @@ describe('values', () => {
     expect(file.GetCellValue('Season', 'B2').value).toBe('2026-05-02');
     expect(stored(2, 'F4')).toContain('<v>46144</v>');
     expect(file.GetCellValue(plots, 'F4').value).toBe('2026-05-02');
+    expect(file.GetCellValue(plots, 'D4').value).toBe('20');
   });
 
   it('stores what our functions computed as values, a refusal as an error with its message in a note', () => {
