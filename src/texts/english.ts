@@ -202,6 +202,15 @@ export const english = {
       formula: 'row length ÷ {rowLengthOfYield} × yield of {rowLengthOfYield} of row × marketable share',
     },
   },
+  /** The frame of a working's lines. */
+  working: {
+    assumed: 'assumed: {name}',
+    numberPutIn: '{name} {value}',
+    and: ', ',
+    rounded: { up: 'rounded up', down: 'rounded down' },
+    yes: 'yes',
+    no: 'no',
+  },
   /** Remarks that travel with a result. */
   remarks: {
     belowStandardMayBeSold:

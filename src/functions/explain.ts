@@ -1,0 +1,103 @@
+/** The working of a call in lines that a person reads: the numbers put in, the rounding, every default, the source. */
+import type { Assumption, Entry, Quantity, Step } from '../calc/working';
+import type { Unit } from '../calc/units/units';
+import { english } from '../texts/english';
+import { fill } from '../texts/fill';
+import { isoOfDay } from '../workbook/serialDate';
+import { sayGround } from './citation';
+import type { FunctionDefinition } from './define';
+import { sayNumber, sayQuantityName } from './wording';
+
+const texts = english;
+
+/** One line. What a kind of line does not have is "", so that lines stand in a table. */
+export interface WorkingLine {
+  readonly kind: 'step' | 'assumption' | 'remark' | 'source';
+  /** The name of a step or an assumed quantity, the sentence of a remark, the citation of a source. */
+  readonly title: string;
+  /** In words; for an assumption, the ground it stands on. */
+  readonly formula: string;
+  readonly numbersPutIn: string;
+  readonly result: string;
+  readonly unit: string;
+  readonly rounding: string;
+}
+
+const blank = { formula: '', numbersPutIn: '', result: '', unit: '', rounding: '' };
+
+/** Arguments that are day numbers inside a calculation. Results of steps in the unit "date" join them. */
+const dateArguments = ['last_frost', 'first_frost', 'set_out', 'start', 'first_pick'];
+
+/** The lines of one call. A refusal is the last line, after the steps that went before it. */
+export function explain(definition: FunctionDefinition, args: readonly unknown[]): readonly WorkingLine[] {
+  const { outcome, entries } = definition.explain(args);
+  const lines = sayWorking(entries);
+  return 'error' in outcome ? [...lines, { ...blank, kind: 'remark', title: outcome.message }] : lines;
+}
+
+/** A remark or a source that several steps share is said once. */
+export function sayWorking(entries: readonly Entry[]): readonly WorkingLine[] {
+  const dates = new Set(dateArguments);
+  const said = new Set<string>();
+  const lines: WorkingLine[] = [];
+  for (const entry of entries) {
+    const line = sayEntry(entry, dates);
+    if ('step' in entry && entry.unit === 'date') dates.add(entry.step);
+    if (line.kind === 'remark' || line.kind === 'source') {
+      if (said.has(line.title)) continue;
+      said.add(line.title);
+    }
+    lines.push(line);
+  }
+  return lines;
+}
+
+function sayEntry(entry: Entry, dates: ReadonlySet<string>): WorkingLine {
+  if ('step' in entry) return sayStep(entry, dates);
+  if ('assumed' in entry) return sayAssumption(entry);
+  if ('source' in entry) return { ...blank, kind: 'source', title: sayGround(entry.source) };
+  const sentences: Readonly<Record<string, string>> = texts.remarks;
+  return { ...blank, kind: 'remark', title: sentences[entry.remark] ?? entry.remark };
+}
+
+function sayStep(step: Step, dates: ReadonlySet<string>): WorkingLine {
+  const known: Readonly<Record<string, { readonly name: string; readonly formula: string }>> = texts.steps;
+  const { name, formula } = known[step.step] ?? { name: sayQuantityName(step.step), formula: '' };
+  const values = Object.entries(step.inputs).map(
+    ([key, value]) => [key, sayQuantity(value, dates.has(key) ? 'date' : 'none')] as const,
+  );
+  return {
+    kind: 'step',
+    title: name,
+    formula: fill(formula, Object.fromEntries(values)),
+    numbersPutIn: values
+      .map(([key, value]) => fill(texts.working.numberPutIn, { name: sayName(key), value }))
+      .join(texts.working.and),
+    result: sayQuantity(step.result, step.unit),
+    unit: texts.units[step.unit],
+    rounding: step.rounded === undefined ? '' : texts.working.rounded[step.rounded],
+  };
+}
+
+function sayAssumption({ assumed, value, unit, ground }: Assumption): WorkingLine {
+  return {
+    ...blank,
+    kind: 'assumption',
+    title: fill(texts.working.assumed, { name: sayName(assumed) }),
+    formula: sayGround(ground),
+    result: sayQuantity(value, unit),
+    unit: texts.units[unit],
+  };
+}
+
+/** The name of an argument, or of the earlier step whose result is put in. */
+function sayName(key: string): string {
+  const known: Readonly<Record<string, { readonly name: string }>> = texts.steps;
+  return key in texts.quantities ? sayQuantityName(key) : (known[key]?.name ?? sayQuantityName(key));
+}
+
+function sayQuantity(value: Quantity, unit: Unit): string {
+  if (typeof value === 'boolean') return value ? texts.working.yes : texts.working.no;
+  if (typeof value === 'string') return value;
+  return unit === 'date' ? isoOfDay(value) : sayNumber(value);
+}
