@@ -4,7 +4,7 @@
  */
 import { CalcError, notAvailableCodes, type Problem } from '../calc/errors';
 import type { Entry, Recorder } from '../calc/working';
-import { serialOfDay } from '../workbook/serialDate';
+import { dayOfSerial, serialOfDay } from '../workbook/serialDate';
 import { sayProblem } from './wording';
 
 export type Scalar = number | string | boolean;
@@ -83,6 +83,9 @@ function toOutcome(value: Scalar | Scalar[][], kind: ResultKind): CellOutcome | 
   }
   if (kind === 'plain') return { value };
   const serial = (one: Scalar): Scalar => (typeof one === 'number' ? serialOfDay(one) : one);
+  /** A day that the spreadsheet has no date for is #NUM!, as in its own functions. */
+  const isDated = (one: Scalar): boolean => typeof one !== 'number' || dayOfSerial(serialOfDay(one)) !== null;
+  if (!flat.every(isDated)) return toFault({ code: 'tooLarge' });
   return {
     value: Array.isArray(value) ? value.map((row) => row.map(serial)) : serial(value),
     pattern: 'yyyy-mm-dd',
