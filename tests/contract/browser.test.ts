@@ -1,0 +1,34 @@
+import { openHeadless } from '../../src/hosts/browser/openHeadless';
+import { contractFunctions, foreignSheet } from './contractWorkbook';
+import { workbookContract } from './workbookContract';
+
+workbookContract('browser', async () => {
+  let failing: number | null = null;
+  let steps = 0;
+  const port = openHeadless({
+    functions: contractFunctions,
+    namespace: 'CUCURBIT.',
+    firstSheet: foreignSheet.name,
+    onWrite() {
+      if (steps++ === failing) throw new Error('a fault made by the test');
+    },
+  });
+  const apply = port.apply.bind(port);
+  const contents = foreignSheet.contents.map((row) => [...row]);
+  await apply({
+    title: 'seed',
+    expect: [],
+    newSheets: [],
+    cells: [{ sheet: foreignSheet.name, row: 0, column: 0, contents }],
+    tableRows: [],
+    pictures: [],
+  });
+  return {
+    port,
+    failAt(step) {
+      failing = step;
+      steps = 0;
+    },
+    dispose: async () => port.dispose(),
+  };
+});

@@ -1,0 +1,211 @@
+import { describe, expect, test } from 'vitest';
+import { column, native } from '../../src/workbook/expressions';
+import { HostError, type Change } from '../../src/workbook/port';
+import {
+  change,
+  foreignSheet,
+  formulaSheet,
+  newSheet,
+  plotRow,
+  plots,
+  png,
+  readWhole,
+  settleMs,
+  sumOfLengths,
+  type MakeHost,
+} from './contractWorkbook';
+import type { Subject } from './workbookContract';
+
+/** Touches everything that a change can touch. Wants `plots` there. */
+const everything: Change = change({
+  title: 'everything',
+  newSheets: [
+    newSheet('Beds', {
+      blocks: [
+        {
+          row: 0,
+          column: 0,
+          contents: [
+            ['Bed', 'Half'],
+            ['b1', { compute: sumOfLengths }],
+          ],
+        },
+      ],
+      tables: [
+        {
+          name: 'Beds',
+          headers: ['Bed', 'Half'],
+          row: 0,
+          column: 0,
+          rows: 2,
+          columns: 2,
+          grows: [null, null],
+        },
+      ],
+      dressings: [{ row: 0, column: 0, rows: 1, columns: 2, role: 'header', format: 'general' }],
+      lists: [{ row: 1, column: 0, rows: 1, columns: 1, values: ['b1', 'b2'] }],
+      notes: [{ row: 0, column: 0, text: 'Which bed.' }],
+      names: { OTHER_NAME: [1, 1] },
+      widths: [20],
+    }),
+    formulaSheet('Totals', [[{ compute: sumOfLengths }]]),
+  ],
+  cells: [
+    { sheet: foreignSheet.name, row: 0, column: 1, contents: [[43], [null]] },
+    { sheet: 'Plots', row: 0, column: 1, contents: [[2027]] },
+    { sheet: 'Plots', row: 4, column: 2, contents: [[{ compute: native('SUM', column('Length'), 1) }]] },
+  ],
+  tableRows: [{ table: 'Plots', rows: [plotRow('south', 7), plotRow('=2+2', 3)] }],
+  pictures: [
+    { sheet: 'Beds', row: 3, column: 0, png, widthPx: 40, heightPx: 30, altText: 'a dot' },
+    { sheet: 'Plots', row: 12, column: 0, png, widthPx: 40, heightPx: 30, altText: 'another dot' },
+  ],
+});
+
+export function changeCases(subject: Subject, makeHost: MakeHost): void {
+  describe('changing', () => {
+    test('a change of every kind arrives whole, with rising progress', async () => {
+      await subject.port.apply(change({ newSheets: [plots] }));
+      const progress: number[] = [];
+      await subject.port.apply(everything, (done) => progress.push(done));
+      expect(progress[0]).toBe(0);
+      expect(progress.at(-1)).toBe(1);
+      expect(progress).toEqual([...progress].sort((a, b) => a - b));
+      await subject.port.settle(settleMs);
+      const { rows, area } = (await subject.port.readTable('Plots')) ?? {};
+      expect(area).toEqual({ sheet: 'Plots', row: 2, column: 0, rows: 5, columns: 3 });
+      expect(rows).toEqual([
+        ['north', 100, 200],
+        ['007', 40, 41],
+        ['south', 7, 14],
+        ['=2+2', 3, 6],
+      ]);
+      expect((await subject.port.readTable('Beds'))?.rows).toEqual([['b1', 150]]);
+      const kitchen = await subject.port.read({ sheet: 'Kitchen', row: 0, column: 0, rows: 2, columns: 2 });
+      expect(kitchen.values).toEqual([
+        ['beans', 43],
+        ['=1+1 is text', null],
+      ]);
+      expect((await subject.port.sheets()).map(({ name }) => name)).toEqual([
+        'Kitchen',
+        'Plots',
+        'Beds',
+        'Totals',
+      ]);
+    });
+
+    test('a change of nothing is none', async () => {
+      const before = await readWhole(subject.port);
+      await subject.port.apply(change({}));
+      expect(await readWhole(subject.port)).toEqual(before);
+    });
+
+    test('a table grows by rows given in two parts, and sums over it with it', async () => {
+      await subject.port.apply(
+        change({ newSheets: [plots, formulaSheet('Totals', [[{ compute: sumOfLengths }]])] }),
+      );
+      await subject.port.apply(
+        change({
+          tableRows: [
+            { table: 'Plots', rows: [plotRow('a', 1)] },
+            { table: 'plots', rows: [plotRow('b', 2), plotRow('c', null)] },
+          ],
+        }),
+      );
+      await subject.port.settle(settleMs);
+      const table = await subject.port.readTable('Plots');
+      expect(table?.area.rows).toBe(6);
+      expect(table?.rows.slice(2).map(([name, length]) => [name, length])).toEqual([
+        ['a', 1],
+        ['b', 2],
+        ['c', null],
+      ]);
+      const total = await subject.port.read({ sheet: 'Totals', row: 0, column: 0, rows: 1, columns: 1 });
+      expect(total.values).toEqual([[143]]);
+    });
+
+    test('a stamp changes with a value or a formula of its sheet, and with nothing else', async () => {
+      await subject.port.apply(change({ newSheets: [plots] }));
+      await subject.port.settle(settleMs);
+      const stamps = [await subject.port.stamp('Plots')];
+      const noted = async (): Promise<void> => {
+        await subject.port.settle(settleMs);
+        stamps.push(await subject.port.stamp('Plots'));
+      };
+      await noted();
+      expect(stamps[1]).toBe(stamps[0]);
+      await subject.port.apply(
+        change({ cells: [{ sheet: foreignSheet.name, row: 0, column: 0, contents: [['x']] }] }),
+      );
+      await noted();
+      expect(stamps[2]).toBe(stamps[0]);
+      const put = (contents: Change['cells'][number]['contents']): Promise<void> =>
+        subject.port.apply(change({ cells: [{ sheet: 'Plots', row: 3, column: 1, contents }] }));
+      await put([['100']]);
+      await noted();
+      await put([[99]]);
+      await noted();
+      await put([[{ compute: { value: 99 } }]]);
+      await noted();
+      expect(new Set(stamps.slice(2)).size).toBe(4);
+      await put([[100]]);
+      await noted();
+      expect(stamps.at(-1)).toBe(stamps[0]);
+    });
+
+    test('a stamp that holds lets the change through', async () => {
+      await subject.port.apply(change({ newSheets: [plots] }));
+      const stamp = await subject.port.stamp('Plots');
+      const cells = [{ sheet: 'Plots', row: 3, column: 1, contents: [[50]] }];
+      await subject.port.apply(change({ expect: [{ sheet: 'Plots', stamp }], cells }));
+      expect((await subject.port.readTable('Plots'))?.rows[0]?.[1]).toBe(50);
+    });
+
+    test('a fault at any write step leaves the workbook as it was, and the change can be made after it', async () => {
+      await subject.port.apply(change({ newSheets: [plots] }));
+      const before = await readWhole(subject.port);
+      let faults = 0;
+      for (;;) {
+        subject.host.failAt(faults);
+        const error = await subject.port.apply(everything).then(
+          () => null,
+          (reason: unknown) => reason,
+        );
+        if (error === null) break;
+        expect(error).toBeInstanceOf(HostError);
+        expect(error).toMatchObject({ problem: { code: 'failed', action: 'everything' } });
+        expect(await readWhole(subject.port)).toEqual(before);
+        faults += 1;
+      }
+      expect(faults).toBeGreaterThan(3);
+      subject.host.failAt(null);
+
+      const untroubled = await makeHost();
+      try {
+        await untroubled.port.apply(change({ newSheets: [plots] }));
+        await untroubled.port.apply(everything);
+        expect(await readWhole(subject.port)).toEqual(await readWhole(untroubled.port));
+      } finally {
+        await untroubled.dispose();
+      }
+    });
+
+    test('of two changes at once the second waits', async () => {
+      const first = subject.port.apply(change({ newSheets: [plots] }));
+      const second = subject.port.apply(change({ tableRows: [{ table: 'Plots', rows: [plotRow('c', 5)] }] }));
+      const third = subject.port.apply(change({ newSheets: [plots] }));
+      await Promise.all([first, second]);
+      await expect(third).rejects.toMatchObject({ problem: { code: 'sheetNameTaken', sheet: 'Plots' } });
+      await subject.port.settle(settleMs);
+      expect((await subject.port.readTable('Plots'))?.rows[2]).toEqual(['c', 5, 10]);
+    });
+
+    test('a refused change does not hold up the next one', async () => {
+      const refused = subject.port.apply(change({ newSheets: [newSheet(foreignSheet.name)] }));
+      const next = subject.port.apply(change({ newSheets: [plots] }));
+      await expect(refused).rejects.toBeInstanceOf(HostError);
+      await next;
+      expect((await subject.port.sheets()).map(({ name }) => name)).toContain('Plots');
+    });
+  });
+}
