@@ -4,7 +4,10 @@ import { plainName } from './plainName';
 /** Names as they are written and as they are compared, so that most look-ups need no rewriting. */
 const byName: ReadonlyMap<string, Crop> = new Map(
   crops.flatMap((crop) =>
-    [crop.name, ...crop.synonyms].flatMap((name) => [[name, crop] as const, [plainName(name), crop] as const]),
+    [crop.name, ...crop.synonyms].flatMap((name) => [
+      [name, crop] as const,
+      [plainName(name), crop] as const,
+    ]),
   ),
 );
 

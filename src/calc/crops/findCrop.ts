@@ -15,7 +15,7 @@ import { nearestNames } from './nearestNames';
 export function findCrop(name: string): Crop {
   const crop = cropNamed(name);
   if (crop !== undefined) return crop;
-  const names = crops.flatMap((one) => [one.name, ...one.synonyms]);
+  const names = [...crops.map((one) => one.name), ...crops.flatMap((one) => one.synonyms)];
   return refuse({
     code: 'unknownName',
     kind: 'crop',

@@ -10,8 +10,8 @@ const leastLetters = 3;
 /**
  * The names that somebody may have meant, nearest first.
  *
- * distance = least number of letters to insert, delete or replace; a name that contains the given one comes after
- * the slips of the pen
+ * distance = least number of letters to insert, delete or replace; names that contain the given one come after the
+ * slips of the pen, in their own order
  *
  * @param given as typed
  * @param names the names there are
@@ -27,7 +27,7 @@ export function nearestNames(given: string, names: readonly string[]): readonly 
       const other = plainName(name);
       const slips = distance(plain, other);
       const contains = plain.length >= leastLetters && other.includes(plain);
-      return { name, slips, rank: slips <= allowed ? slips : contains ? allowed + slips : Infinity };
+      return { name, rank: slips <= allowed ? slips : contains ? allowed + 1 : Infinity };
     })
     .filter((candidate) => candidate.rank < Infinity)
     .sort((a, b) => a.rank - b.rank)

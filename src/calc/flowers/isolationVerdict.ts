@@ -8,7 +8,8 @@ export type IsolationVerdict = 'clear' | 'pollen on the sheet' | 'pollen next do
 
 const isCucumber = ({ crop }: Planting): boolean => crop.figures.species?.text === 'Cucumis sativus';
 const isWatermelon = ({ crop }: Planting): boolean => crop.figures.species?.text === 'Citrullus lanatus';
-const givesCucumberPollen = (one: Planting): boolean => isCucumber(one) && one.flowerType !== 'parthenocarpic';
+const givesCucumberPollen = (one: Planting): boolean =>
+  isCucumber(one) && one.flowerType !== 'parthenocarpic';
 const isSeededWatermelon = (one: Planting): boolean => isWatermelon(one) && one.flowerType !== 'triploid';
 
 /**

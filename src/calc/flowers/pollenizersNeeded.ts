@@ -1,4 +1,4 @@
-import { checkCount, checkShare } from '../limits/limits';
+import { checkCount, checkNumber, checkShare } from '../limits/limits';
 import { ceilWhole } from '../whole/wholeNumbers';
 import { orAssume, type Recorder } from '../working';
 
@@ -31,10 +31,11 @@ export function pollenizersNeeded(
   const stand = checkCount('plants', plants, 'plants', { atLeast: 1 });
   checkShare('share', share);
   const lost = orAssume(losses, 0, 'losses', 'share', 'judgement', record);
-  checkShare('losses', lost, { below: 1 });
+  checkShare('losses', lost);
+  checkNumber('losses', lost, 'share', { atLeast: 0, below: 1 });
   const placed = orAssume(layout, 'dedicated', 'layout', 'none', 'judgement', record);
   const isBetween = placed === 'between';
-  if (isBetween) checkShare('share', share, { below: 1 });
+  if (isBetween) checkNumber('share', share, 'share', { atLeast: 0, below: 1 });
   const exact = isBetween
     ? (stand * share) / (1 - share) / (1 - lost)
     : (stand * share) / (share + (1 - lost) * (1 - share));

@@ -1,0 +1,65 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { nearestNames } from '../../../src/calc/crops/nearestNames';
+import { cropNames } from '../../../src/reference/crops';
+
+/** Edit distance by the textbook table, independent of the library. */
+function slipsBetween(a: string, b: string): number {
+  let row = Array.from({ length: b.length + 1 }, (_, j) => j);
+  for (let i = 1; i <= a.length; i++) {
+    const next = [i];
+    for (let j = 1; j <= b.length; j++) {
+      const replaced = Number(row[j - 1]) + (a[i - 1] === b[j - 1] ? 0 : 1);
+      next.push(Math.min(replaced, Number(row[j]) + 1, Number(next[j - 1]) + 1));
+    }
+    row = next;
+  }
+  return Number(row[b.length]);
+}
+
+describe('nearestNames', () => {
+  test.each([
+    ['pumkin', 'pumpkin'],
+    ['Slicng Cucumber', 'slicing cucumber'],
+    ['muskmellon', 'muskmelon'],
+    ['watermellon', 'watermelon'],
+    ['gord', 'gourd'],
+  ])('%s: %s is nearest (typed slips, hand made)', (typed, meant) => {
+    expect(nearestNames(typed, cropNames)[0]).toBe(meant);
+  });
+
+  test('a part of a name finds the names that hold it', () => {
+    expect(nearestNames('squash', cropNames)).toEqual(
+      expect.arrayContaining(['summer squash', 'winter squash', 'bush winter squash']),
+    );
+  });
+
+  test('nothing near: none; never more than three', () => {
+    expect(nearestNames('tomato', cropNames)).toEqual([]);
+    expect(nearestNames('zzzzzzzz', cropNames)).toEqual([]);
+    expect(nearestNames('cucumber', cropNames)).toHaveLength(3);
+    expect(nearestNames('', cropNames)).toEqual([]);
+  });
+
+  test('every name within a third of its letters is nearest-first by the textbook distance', () => {
+    fc.assert(
+      fc.property(fc.constantFrom(...cropNames), fc.nat(), fc.constantFrom('x', ''), (name, at, slip) => {
+        const i = at % name.length;
+        const typed = name.slice(0, i) + slip + name.slice(i + 1);
+        const found = nearestNames(typed, cropNames);
+        const [first = ''] = found;
+        const least = Math.min(
+          ...cropNames.map((one) => slipsBetween(typed.toLowerCase(), one.toLowerCase())),
+        );
+        expect(slipsBetween(typed.trim().toLowerCase(), first.toLowerCase())).toBeLessThanOrEqual(least);
+      }),
+      { seed: 20261125, numRuns: 300 },
+    );
+  });
+
+  test('the list given is not changed', () => {
+    const names = ['b', 'a'];
+    nearestNames('a', names);
+    expect(names).toEqual(['b', 'a']);
+  });
+});

@@ -1,0 +1,51 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { inMetric } from '../../../src/calc/units/inMetric';
+
+const seeded = { seed: 20261125, numRuns: 300 };
+
+describe('inMetric', () => {
+  test.each([
+    [1, 'ft', 0.3048, 'm'],
+    [12, 'in', 30.48, 'cm'],
+  ] as const)('%d %s is %d %s exactly (NIST Handbook 44, appendix C)', (value, unit, metric, metricUnit) => {
+    expect(inMetric(value, unit)).toEqual({ value: metric, unit: metricUnit });
+  });
+
+  test.each([
+    [-40, -40],
+    [32, 0],
+    [212, 100],
+  ])('%d F is %d C (fixed points of the scales)', (fahrenheit, celsius) => {
+    expect(inMetric(fahrenheit, 'F')).toEqual({ value: celsius, unit: 'C' });
+  });
+
+  test('1,000 seeds an ounce are 35.27 a gram (hand computed: 1,000 / 28.349523125)', () => {
+    expect(inMetric(1000, 'seedsPerOz').value).toBeCloseTo(35.27396, 5);
+  });
+
+  test('1 lb per 100 ft is 1.48816 kg per 100 m (hand computed: 0.45359237 / 30.48 x 100)', () => {
+    expect(inMetric(1, 'lbPer100Ft').value).toBeCloseTo(1.488164, 6);
+    expect(inMetric(1, 'lbPer100Ft').unit).toBe('kgPer100M');
+  });
+
+  test('zero and NaN pass through', () => {
+    expect(inMetric(0, 'ft').value).toBe(0);
+    expect(inMetric(NaN, 'ft').value).toBeNaN();
+  });
+
+  test('units that both systems share stay as they are; larger stays larger', () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: -1e6, max: 1e6, noNaN: true }),
+        fc.double({ min: 1e-3, max: 1e6, noNaN: true }),
+        fc.constantFrom('ft', 'in', 'F', 'seedsPerOz', 'lbPer100Ft'),
+        (value, more, unit) => {
+          expect(inMetric(value + more, unit).value).toBeGreaterThan(inMetric(value, unit).value);
+          expect(inMetric(value, 'days')).toEqual({ value, unit: 'days' });
+        },
+      ),
+      seeded,
+    );
+  });
+});
