@@ -1,4 +1,7 @@
-/** Every sentence a person reads, in English. Placeholders in braces are filled by functions/wording and the pane. */
+/**
+ * Every sentence a person reads, in English. Placeholders in braces are filled by functions/wording and the pane.
+ * Long because it is one list of sentences.
+ */
 import { commands } from './english/commands';
 import { cautions, citations, cropNotes, verdicts } from './english/reference';
 import { sheets } from './english/sheets';

@@ -1,5 +1,6 @@
 /**
- * The one interface between the project and a spreadsheet program.
+ * The one interface between the project and a spreadsheet program. Long because every shape that crosses it stands
+ * here with its meaning.
  *
  * Everything is plain data. A host reads, and takes one declarative `Change` at a time: either all of it
  * arrives or nothing does. Rows and columns count from 0.

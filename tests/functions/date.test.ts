@@ -79,7 +79,7 @@ describe.each(cases)('%s', (id, args, expected) => {
 test.each(defaults)('%s leaves its optional arguments out', (id, required, optionalCount, expected) => {
   expect(run(id, ...required)).toBe(expected);
   for (const nothing of leftOut) {
-    expect(run(id, ...required, ...new Array<unknown>(optionalCount).fill(nothing))).toBe(expected);
+    expect(run(id, ...required, ...Array.from({ length: optionalCount }, () => nothing))).toBe(expected);
   }
 });
 

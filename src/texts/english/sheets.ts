@@ -1,4 +1,7 @@
-/** What the sheets say: titles, labels, headers, notes. Headers are also the names that formulas use. */
+/**
+ * What the sheets say: titles, labels, headers, notes. Headers are also the names that formulas use. Long because it
+ * is one list of sentences.
+ */
 
 export const sheets = {
   season: {
