@@ -1,0 +1,17 @@
+/** What no figure can answer for: told once, out of the way. */
+import { pane } from '../texts/english/pane';
+import { element, paneId } from './elements';
+
+export function createCautionsSection(cautions: readonly string[]): HTMLElement {
+  const id = paneId('cautions-heading');
+  return element(
+    'section',
+    { 'aria-labelledby': id, class: 'cautions' },
+    element(
+      'details',
+      {},
+      element('summary', {}, element('h2', { id }, pane.cautions.heading)),
+      element('ul', {}, ...cautions.map((caution) => element('li', {}, caution))),
+    ),
+  );
+}

@@ -1,0 +1,121 @@
+/** Between what stands in a cell of the form and what a person types into a field of the pane. */
+import { isCellError, type CellValue, type ReadValue } from '../workbook/port';
+import { parseNumber } from '../workbook/readDelimited';
+import { dayOfIso, dayOfSerial, isoOfDay, serialOfDay } from '../workbook/serialDate';
+import type { FormLine } from '../workbook/template';
+import { pane } from '../texts/english/pane';
+import { fill } from '../texts/fill';
+import { limitsOf, type FieldLimits } from './seasonRules';
+
+export type FieldKind = 'date' | 'percent' | 'number' | 'choice' | 'text';
+
+export type Checked = { readonly value: CellValue } | { readonly wrong: string };
+
+export function fieldKind(line: FormLine): FieldKind {
+  if (line.choices.length > 0) return 'choice';
+  if (line.format === 'date' || line.format === 'percent' || line.format === 'text') return line.format;
+  return 'number';
+}
+
+/** What the field shows for a cell's value; null where the field has no way to show it. */
+export function fieldText(line: FormLine, value: ReadValue): string | null {
+  if (value === null) return '';
+  if (isCellError(value)) return null;
+  const kind = fieldKind(line);
+  if (kind === 'date') {
+    const day = typeof value === 'number' ? dayOfSerial(value) : null;
+    if (day !== null) return isoOfDay(Math.floor(day));
+    return value === '' ? '' : null;
+  }
+  if (kind === 'choice') return value === '' || line.choices.includes(String(value)) ? String(value) : null;
+  if (kind === 'percent' && typeof value === 'number') return plainNumber(value * 100);
+  return typeof value === 'number' ? plainNumber(value) : String(value);
+}
+
+/** The cell's value in words, as a note says it. */
+export function sayValue(line: FormLine, value: ReadValue): string {
+  if (isCellError(value)) return value.message ?? value.error;
+  const text = fieldText(line, value) ?? String(value);
+  return fieldKind(line) === 'percent' && typeof value === 'number' ? `${text} ${pane.season.percent}` : text;
+}
+
+/** What is wrong with a cell whose value the field cannot show. */
+export function sayUnshowable(line: FormLine, value: ReadValue): string {
+  const given = sayValue(line, value);
+  if (isCellError(value)) return fill(pane.wrong.sheetError, { given });
+  if (fieldKind(line) === 'date') return fill(pane.wrong.sheetDate, { given });
+  return fill(pane.wrong.notAChoice, { given, choices: line.choices.join(', ') });
+}
+
+/** The cell's value that a field's text stands for, or what to do about it. Nothing typed is an empty cell. */
+export function checkText(line: FormLine, typed: string): Checked {
+  const text = typed.trim();
+  if (text === '') return { value: null };
+  switch (fieldKind(line)) {
+    case 'text':
+    case 'choice':
+      return { value: text };
+    case 'date':
+      return checkDate(text);
+    case 'percent':
+      return checkPercent(text.replace(/\s*%$/, ''), limitsOf(line));
+    case 'number':
+      return checkNumber(text, limitsOf(line));
+  }
+}
+
+export function wrongDate(): Checked {
+  return { wrong: fill(pane.wrong.notADate, { example: '2026-05-02' }) };
+}
+
+function checkDate(text: string): Checked {
+  const day = dayOfIso(text);
+  const serial = day === null ? null : serialOfDay(day);
+  return serial === null || dayOfSerial(serial) === null ? wrongDate() : { value: serial };
+}
+
+function checkPercent(text: string, limits: FieldLimits): Checked {
+  const percent = text.endsWith('%') ? null : readNumber(text);
+  if (percent === null) return notANumber(text);
+  if (limits.isHardlyBelowOne === true && percent > 0 && percent < 1) {
+    const values = { given: text, percent: plainNumber(percent * 100) };
+    return { wrong: fill(pane.wrong.shareForPercent, values) };
+  }
+  const outside = checkLimits(percent, text, limits, ` ${pane.season.percent}`);
+  return outside ?? { value: readNumber(`${text}%`) };
+}
+
+function checkNumber(text: string, limits: FieldLimits): Checked {
+  const number = text.endsWith('%') ? null : readNumber(text);
+  if (number === null) return notANumber(text);
+  const outside = checkLimits(number, text, limits, '');
+  if (outside !== null) return outside;
+  if (limits.isWhole === true && !Number.isInteger(number)) {
+    return { wrong: fill(pane.wrong.notWhole, { given: text }) };
+  }
+  return { value: number };
+}
+
+function checkLimits(number: number, given: string, limits: FieldLimits, unit: string): Checked | null {
+  const { above = -Infinity, atLeast = -Infinity, atMost = Infinity, below = Infinity } = limits;
+  if (number > above && number >= atLeast && number <= atMost && number < below) return null;
+  const bounds = (['above', 'atLeast', 'atMost', 'below'] as const).flatMap((bound) => {
+    const limit = limits[bound];
+    return limit === undefined ? [] : [fill(pane.wrong[bound], { limit: `${limit}${unit}` })];
+  });
+  return { wrong: fill(pane.wrong.outside, { given: given + unit, limits: bounds.join(pane.wrong.and) }) };
+}
+
+function notANumber(given: string): Checked {
+  return { wrong: fill(pane.wrong.notANumber, { given }) };
+}
+
+/** A decimal comma is understood; "1,234" may be a thousand and is refused. */
+function readNumber(text: string): number | null {
+  return parseNumber(text, text.includes(','));
+}
+
+/** Without the dust of binary fractions. */
+function plainNumber(value: number): string {
+  return String(Number(value.toPrecision(12)));
+}

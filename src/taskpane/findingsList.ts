@@ -1,0 +1,98 @@
+/** Findings on the page: errors before remarks, each under the row it belongs to, each a button that goes there. */
+import type { Area } from '../workbook/port';
+import type { Finding } from '../workbook/findFindings';
+import { pane } from '../texts/english/pane';
+import { fill } from '../texts/fill';
+import { element } from './elements';
+
+/** More would make the pane slow, and nobody mends them all at once. */
+const mostShown = 200;
+
+export interface FindingsList {
+  readonly element: HTMLElement;
+  show(findings: readonly Finding[]): void;
+}
+
+const words = pane.findings;
+
+export function createFindingsList(reveal: (area: Area) => void): FindingsList {
+  const all = element('div', { class: 'findings', tabindex: -1 });
+  let shown = '';
+  const buttons = new Map<string, HTMLButtonElement>();
+
+  const createButton = (finding: Finding): HTMLButtonElement => {
+    const button = element('button', { type: 'button' }, sayFinding(finding));
+    button.addEventListener('click', () => reveal(finding.area));
+    buttons.set(keyOf(finding), button);
+    return button;
+  };
+
+  const createKind = (
+    kind: Finding['kind'],
+    heading: string,
+    findings: readonly Finding[],
+    room: number,
+  ): Node[] => {
+    const ofKind = findings.filter((finding) => finding.kind === kind);
+    if (ofKind.length === 0) return [];
+    const groups = groupByRow(ofKind.slice(0, room)).map((group) =>
+      element(
+        'li',
+        {},
+        element('p', { class: 'row-name' }, rowName(group[0])),
+        element('ul', {}, ...group.map((finding) => element('li', { class: kind }, createButton(finding)))),
+      ),
+    );
+    const title = element('h3', {}, fill(words.group, { heading, count: ofKind.length }));
+    return groups.length === 0 ? [title] : [title, element('ul', {}, ...groups)];
+  };
+
+  return {
+    element: all,
+    show(findings) {
+      const next = JSON.stringify(findings);
+      if (next === shown) return;
+      shown = next;
+      const focused = [...buttons].find(([, button]) => button === document.activeElement)?.[0];
+      buttons.clear();
+      const errors = findings.filter((finding) => finding.kind === 'error').length;
+      const rest = findings.length - mostShown;
+      all.replaceChildren(
+        ...createKind('error', words.errors, findings, mostShown),
+        ...createKind('remark', words.remarks, findings, Math.max(0, mostShown - errors)),
+        ...(rest > 0 ? [element('p', {}, fill(words.more, { count: rest, shown: mostShown }))] : []),
+      );
+      // The focus was on a button that is made anew, or is gone: then it stays in the list.
+      if (focused !== undefined) (buttons.get(focused) ?? all).focus({ preventScroll: true });
+    },
+  };
+}
+
+function groupByRow(findings: readonly Finding[]): Finding[][] {
+  const groups = new Map<string, Finding[]>();
+  for (const finding of findings) {
+    // Two rows may have the same name. A form's lines have one name and are one group.
+    const key = JSON.stringify([
+      finding.area.sheet,
+      finding.row,
+      finding.row === finding.area.sheet ? 0 : finding.area.row,
+    ]);
+    const group = groups.get(key);
+    if (group === undefined) groups.set(key, [finding]);
+    else group.push(finding);
+  }
+  return [...groups.values()];
+}
+
+function rowName(finding: Finding | undefined): string {
+  if (finding === undefined) return '';
+  return finding.row === '' ? fill(words.unnamedRow, { row: finding.area.row + 1 }) : finding.row;
+}
+
+function sayFinding({ kind, header, text }: Finding): string {
+  return kind === 'remark' ? text.trim() : fill(words.item, { header, text });
+}
+
+function keyOf({ kind, area }: Finding): string {
+  return `${kind} ${area.sheet} ${area.row} ${area.column}`;
+}

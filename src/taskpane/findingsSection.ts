@@ -1,0 +1,82 @@
+/** What the person should look at before planting, and what the selected cell's error says. */
+import type { Finding } from '../workbook/findFindings';
+import { isCellError, type Area, type CellError, type LiveWorkbook } from '../workbook/port';
+import { cellAddress } from '../workbook/cellAddress';
+import { pane } from '../texts/english/pane';
+import { fill } from '../texts/fill';
+import { element, section, setText } from './elements';
+import { createFindingsList } from './findingsList';
+import { createNotice } from './notice';
+import { problemSentence } from './problemSentence';
+
+export interface FindingsSection {
+  readonly element: HTMLElement;
+  /** null while there is no sheet to look at. */
+  show(findings: readonly Finding[] | null, unsettled: number): void;
+  /** Says what the error in the selected cell says. */
+  showSelected(area: Area | null): Promise<void>;
+}
+
+const words = pane.findings;
+
+export function createFindingsSection(workbook: LiveWorkbook): FindingsSection {
+  const { element: all, heading } = section('findings', words.heading);
+  const selected = element('p', { role: 'status', class: 'selected' });
+  const state = element('p', { class: 'hint' }, words.noSheet);
+  const announced = element('p', { role: 'status', class: 'spoken' });
+  const notice = createNotice();
+  const list = createFindingsList((area) => {
+    workbook.reveal(area).then(
+      () => notice.say(''),
+      (cause: unknown) => notice.warn(fill(words.goneThere, { problem: problemSentence(cause) })),
+    );
+  });
+  all.append(selected, announced, state, notice.element, list.element);
+  let latest = 0;
+
+  return {
+    element: all,
+    show(findings, unsettled) {
+      const count = findings?.length ?? 0;
+      setText(heading, count === 0 ? words.heading : fill(words.headingCount, { count }));
+      const wait = unsettled > 0 ? fill(words.unsettled, { count: unsettled }) : '';
+      const calm = findings === null ? words.noSheet : count === 0 ? words.nothing : '';
+      setText(state, wait === '' ? calm : wait);
+      state.hidden = state.textContent === '';
+      setText(announced, findings === null || wait !== '' ? '' : sayCount(findings));
+      list.show(findings ?? []);
+    },
+    async showSelected(area) {
+      const asked = ++latest;
+      const error = area === null ? null : await errorIn(workbook, area);
+      // A later selection has overtaken this one.
+      if (asked !== latest) return;
+      setText(selected, area === null || error === null ? '' : saySelected(area, error));
+    },
+  };
+}
+
+/** The error in the first cell of the area. A cell that cannot be read just now has nothing to say. */
+async function errorIn(workbook: LiveWorkbook, area: Area): Promise<CellError | null> {
+  try {
+    const value = (await workbook.read({ ...area, rows: 1, columns: 1 })).values[0]?.[0];
+    return isCellError(value) ? value : null;
+  } catch {
+    return null;
+  }
+}
+
+function saySelected({ row, column }: Area, { error, message }: CellError): string {
+  const said = message ?? fill(words.noMessage, { error });
+  return fill(words.selected, { cell: cellAddress(row, column), message: said });
+}
+
+function sayCount(findings: readonly Finding[]): string {
+  if (findings.length === 0) return words.announceNothing;
+  const errors = findings.filter((finding) => finding.kind === 'error').length;
+  const remarks = findings.length - errors;
+  return fill(words.announce, {
+    errors: errors === 1 ? words.oneError : fill(words.manyErrors, { count: errors }),
+    remarks: remarks === 1 ? words.oneRemark : fill(words.manyRemarks, { count: remarks }),
+  });
+}

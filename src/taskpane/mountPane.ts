@@ -1,0 +1,113 @@
+/** The task pane over a workbook: put together here, read anew whenever the workbook changes. */
+import { findFindings } from '../workbook/findFindings';
+import type { LiveWorkbook } from '../workbook/port';
+import { readForm } from '../workbook/readForm';
+import { plotsTemplate } from '../templates/plots';
+import { seasonTemplate } from '../templates/season';
+import { allTemplates } from '../templates/sheets';
+import { english } from '../texts/english';
+import { pane } from '../texts/english/pane';
+import { fill } from '../texts/fill';
+import { createActions } from './actions';
+import { createCautionsSection } from './cautionsSection';
+import { element, setText } from './elements';
+import { createFindingsSection } from './findingsSection';
+import { problemSentence } from './problemSentence';
+import { createRefresher } from './refresher';
+import { findInSeason } from './seasonFindings';
+import { createSeasonSection, type SeasonState } from './seasonSection';
+import { createSheetsSection } from './sheetsSection';
+
+export interface PaneHandle {
+  /** Ends all listening and empties the root. */
+  dispose(): void;
+}
+
+const pauseAfterChangeMs = 250;
+const settleMs = 15000;
+const plotsTable = plotsTemplate.tables[0]?.name ?? '';
+const notesHeader = english.sheets.plots.columns.notes.header;
+
+/** Resolves when the workbook has been read once. Whatever goes wrong is said in the pane. */
+export async function mountPane(root: HTMLElement, workbook: LiveWorkbook): Promise<PaneHandle> {
+  const actions = createActions(root);
+  let isOpen = true;
+  const refresher = createRefresher(() => read(), pauseAfterChangeMs, actions.isBusy);
+
+  const season = createSeasonSection(workbook, seasonTemplate, actions, refresher.now);
+  const sheets = createSheetsSection({
+    workbook,
+    templates: allTemplates,
+    season: seasonTemplate,
+    typedNext: plotsTemplate,
+    actions,
+    seasonValues: season.valuesForNewSheet,
+    refresh: refresher.now,
+  });
+  const findings = createFindingsSection(workbook);
+  const trouble = element('p', { role: 'alert', class: 'notice notice-bad' });
+  const again = element('button', { type: 'button', hidden: true }, pane.readAgain);
+  again.addEventListener('click', () => void refresher.now());
+
+  root.classList.add('cucurbit-pane');
+  root.replaceChildren(
+    element('header', {}, element('h1', {}, pane.title), trouble, again),
+    season.element,
+    sheets.element,
+    findings.element,
+    createCautionsSection(Object.values(english.cautions)),
+  );
+
+  let isFirst = true;
+  const read = async (): Promise<void> => {
+    const problems: string[] = [];
+    /** One part that cannot be read leaves the others readable. */
+    const attempt = async <Result>(part: () => Promise<Result>): Promise<Result | 'unreadable'> => {
+      try {
+        return await part();
+      } catch (cause) {
+        problems.push(problemSentence(cause));
+        return 'unreadable';
+      }
+    };
+    const readSeason = async (): Promise<SeasonState> =>
+      (await attempt(() => readForm(workbook, seasonTemplate))) ?? 'absent';
+    // Opening a big workbook takes a while to calculate: nobody should look at figures that are not theirs.
+    if (isFirst) season.show(await readSeason());
+    isFirst = false;
+    const unsettled = await attempt(() => workbook.settle(settleMs));
+    const there = await attempt(() => workbook.sheets());
+    const form = await readSeason();
+    const found = await attempt(() => findFindings(workbook, plotsTable, notesHeader));
+    const selection = await attempt(() => workbook.selection());
+    if (!isOpen) return;
+    if (there !== 'unreadable') sheets.show(there);
+    season.show(form);
+    const inSeason = typeof form === 'object' ? findInSeason(seasonTemplate, form) : [];
+    const inPlots = found === 'unreadable' ? [] : found;
+    const isEmpty = form === 'absent' && inPlots.length === 0;
+    findings.show(
+      isEmpty ? null : [...inSeason, ...inPlots],
+      unsettled === 'unreadable' ? 0 : unsettled.length,
+    );
+    if (selection !== 'unreadable') await findings.showSelected(selection);
+    setText(trouble, problems[0] === undefined ? '' : fill(pane.notRead, { problem: problems[0] }));
+    again.hidden = problems.length === 0;
+  };
+
+  const stops = [
+    workbook.onChange(refresher.soon),
+    workbook.onSelection((area) => void findings.showSelected(area)),
+  ];
+  await refresher.now();
+  return {
+    dispose() {
+      isOpen = false;
+      refresher.stop();
+      for (const stop of stops) stop();
+      root.classList.remove('cucurbit-pane');
+      root.removeAttribute('aria-busy');
+      root.replaceChildren();
+    },
+  };
+}

@@ -1,0 +1,159 @@
+/** One field of the season: what the sheet says, what the person typed over it, and what is wrong with that. */
+import type { ReadValue } from '../workbook/port';
+import type { FormLine } from '../workbook/template';
+import { pane } from '../texts/english/pane';
+import { fill } from '../texts/fill';
+import { element, paneId, setText } from './elements';
+import {
+  checkText,
+  fieldKind,
+  fieldText,
+  sayUnshowable,
+  sayValue,
+  wrongDate,
+  type Checked,
+} from './fieldValue';
+
+export interface SeasonField {
+  readonly line: FormLine;
+  readonly element: HTMLElement;
+  /** Takes a new value from the sheet; a field that the person has changed keeps what was typed. */
+  show(value: ReadValue, isInSheet: boolean): void;
+  shown(): ReadValue;
+  isTouched(): boolean;
+  check(): Checked;
+  /** Whether the person is done with the field, so that what is wrong may be said. */
+  isDone(): boolean;
+  setDone(): void;
+  markWrong(sentence: string | null): void;
+  drop(): void;
+  focus(): void;
+}
+
+type Control = HTMLInputElement | HTMLSelectElement;
+
+/** @param onEdit the text changed, or the person left the field */
+export function createSeasonField(line: FormLine, onEdit: () => void): SeasonField {
+  const id = paneId(line.name);
+  const ids = { unit: `${id}-unit`, note: `${id}-note`, wrong: `${id}-wrong`, help: `${id}-help` };
+  const control = createControl(line, id, Object.values(ids).join(' '));
+  const note = element('p', { id: ids.note, class: 'note', hidden: true });
+  const wrong = element('p', { id: ids.wrong, class: 'wrong', hidden: true });
+  const help = element('p', { id: ids.help, class: 'help', hidden: line.remark === '' }, line.remark);
+  const isPercent = fieldKind(line) === 'percent';
+  const unit = element('span', { id: ids.unit, class: 'unit' }, isPercent ? pane.season.percent : '');
+
+  let sheetValue: ReadValue = null;
+  let sheetText: string | null = '';
+  let isInSheet = false;
+  let done = true;
+
+  /** A date half typed reads as nothing; the page knows better. */
+  const isHalfTyped = (): boolean => control instanceof HTMLInputElement && control.validity.badInput;
+  const isEdited = (): boolean => isHalfTyped() || control.value !== (sheetText ?? '');
+  /** 90.0 for 90 is an edit, and yet nothing to write. */
+  const isTouched = (): boolean => {
+    if (!isEdited() || isHalfTyped()) return isEdited();
+    const checked = checkText(line, control.value);
+    return !('value' in checked) || checked.value !== (sheetValue === '' ? null : sheetValue);
+  };
+  const showSheet = (): void => {
+    if (control.value !== (sheetText ?? '')) control.value = sheetText ?? '';
+  };
+
+  const showNote = (): void => {
+    const value = sayValue(line, sheetValue);
+    const sentence = value === '' || sheetValue === null ? pane.season.inSheetBlank : pane.season.inSheet;
+    const isOther = isInSheet && isTouched();
+    setText(note, isOther ? fill(sentence, { value }) : '');
+    note.hidden = !isOther;
+  };
+
+  control.addEventListener('input', () => {
+    if (wrong.hidden) done = false;
+    showNote();
+    onEdit();
+  });
+  control.addEventListener('blur', () => {
+    done = true;
+    if (!isTouched()) showSheet();
+    onEdit();
+  });
+
+  return {
+    line,
+    element: element(
+      'div',
+      { class: 'field' },
+      element('label', { for: id }, line.label),
+      element('div', { class: 'control' }, control, unit),
+      note,
+      wrong,
+      help,
+    ),
+    show(value, inSheet) {
+      const isKept = isEdited() && (isTouched() || document.activeElement === control);
+      sheetValue = value;
+      sheetText = fieldText(line, value);
+      isInSheet = inSheet;
+      if (!isKept || (!isTouched() && document.activeElement !== control)) showSheet();
+      showNote();
+    },
+    shown: () => sheetValue,
+    isTouched,
+    check() {
+      if (isHalfTyped()) return wrongDate();
+      if (sheetText === null && !isEdited()) return { wrong: sayUnshowable(line, sheetValue) };
+      return checkText(line, control.value);
+    },
+    isDone: () => done,
+    setDone() {
+      done = true;
+    },
+    markWrong(sentence) {
+      setText(wrong, sentence ?? '');
+      wrong.hidden = sentence === null;
+      if (sentence === null) control.removeAttribute('aria-invalid');
+      else control.setAttribute('aria-invalid', 'true');
+    },
+    drop() {
+      // Emptied first, which alone takes a half-typed date away.
+      control.value = '';
+      control.value = sheetText ?? '';
+      done = true;
+      showNote();
+    },
+    focus() {
+      const around = control.closest('details');
+      if (around !== null) around.open = true;
+      control.focus();
+    },
+  };
+}
+
+function createControl(line: FormLine, id: string, describedBy: string): Control {
+  const common = { id, name: line.name, 'aria-describedby': describedBy };
+  switch (fieldKind(line)) {
+    case 'choice':
+      return element(
+        'select',
+        common,
+        element('option', { value: '' }, pane.season.choose),
+        ...line.choices.map((choice) => element('option', { value: choice }, choice)),
+      );
+    case 'date':
+      return element('input', { ...common, type: 'date', min: '1900-03-01', max: '9999-12-31' });
+    case 'percent':
+    case 'number':
+      // Not type=number: that turns with the mouse wheel and hides what was typed when it is no number.
+      return element('input', {
+        ...common,
+        type: 'text',
+        inputmode: 'decimal',
+        autocomplete: 'off',
+        class: 'number',
+      });
+    case 'text':
+      return element('input', { ...common, type: 'text', autocomplete: 'off' });
+  }
+}

@@ -1,0 +1,27 @@
+/** What to look at in the Season sheet: its errors, named as its lines are. */
+import type { Finding } from '../workbook/findFindings';
+import { isCellError } from '../workbook/port';
+import type { FormRead } from '../workbook/readForm';
+import type { SheetTemplate } from '../workbook/template';
+import { english } from '../texts/english';
+
+/** The line that compares the year with the dates; its answer is a sentence, not an error. */
+const yearCheck = 'YEAR_CHECK';
+
+export function findInSeason(template: SheetTemplate, read: FormRead): Finding[] {
+  const errors: Finding[] = [];
+  const remarks: Finding[] = [];
+  for (const { name, label } of template.form) {
+    const value = read.values[name] ?? null;
+    const area = read.areas[name];
+    if (area === undefined) continue;
+    const place = { row: read.sheet, header: label, area };
+    if (isCellError(value)) errors.push({ ...place, kind: 'error', text: value.message ?? value.error });
+    else if (name === yearCheck && value === english.sheets.season.yearDiffers) {
+      remarks.push({ ...place, kind: 'remark', text: value });
+    }
+  }
+  // An error without a message only passes on another one, as in workbook/findFindings.
+  const explained = errors.filter((error) => !error.text.startsWith('#'));
+  return [...(explained.length > 0 ? explained : errors), ...remarks];
+}

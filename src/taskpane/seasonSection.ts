@@ -1,0 +1,167 @@
+/** The season: fields over the Season sheet, both ways. */
+import type { CellValue, LiveWorkbook } from '../workbook/port';
+import { readForm, writeForm, type FormRead } from '../workbook/readForm';
+import type { SheetTemplate } from '../workbook/template';
+import { pane } from '../texts/english/pane';
+import { fill } from '../texts/fill';
+import type { Actions } from './actions';
+import { element, section, setText } from './elements';
+import { createNotice } from './notice';
+import { failureSentence } from './problemSentence';
+import { createSeasonField, type SeasonField } from './seasonField';
+import { createSeasonResults } from './seasonResults';
+import { checkFrosts, frostsField, isSeldomChanged } from './seasonRules';
+
+export type SeasonState = FormRead | 'absent' | 'unreadable';
+
+export interface SeasonSection {
+  readonly element: HTMLElement;
+  show(state: SeasonState): void;
+  /** What a new sheet starts from; null while a field is wrong, which then has the focus. */
+  valuesForNewSheet(): Readonly<Record<string, CellValue>> | null;
+}
+
+const words = pane.season;
+
+/** @param refresh reads everything anew, after the sheet was written */
+export function createSeasonSection(
+  workbook: LiveWorkbook,
+  template: SheetTemplate,
+  actions: Actions,
+  refresh: () => Promise<void>,
+): SeasonSection {
+  const inputs = template.form.filter((line) => line.kind === 'input');
+  const fields = inputs.map((line) => createSeasonField(line, () => showState()));
+  const results = createSeasonResults(template.form.filter((line) => line.kind === 'computed'));
+  const { element: all, heading } = section('season', words.heading);
+  const put = element('button', { type: 'submit', class: 'main' }, words.put);
+  const back = element('button', { type: 'button', hidden: true }, words.back);
+  const hint = element('p', { class: 'hint' });
+  const notice = createNotice();
+  const form = createForm(heading.id, fields, hint, [put, back]);
+  all.append(element('p', { class: 'lead' }, words.lead), form, notice.element, results.element);
+  actions.add(put);
+  actions.add(back);
+
+  let state: SeasonState = 'absent';
+  const isInSheet = (): boolean => typeof state === 'object';
+  const touched = (): SeasonField[] => fields.filter((field) => field.isTouched());
+
+  const showState = (): void => {
+    for (const [field, wrong] of findWrong(fields)) field.markWrong(field.isDone() ? wrong : null);
+    put.hidden = !isInSheet();
+    const hasTouched = touched().length > 0;
+    // A button that disappears must not take the focus with it.
+    if (!hasTouched && document.activeElement === back) fields[0]?.focus();
+    back.hidden = !hasTouched;
+    hint.hidden = isInSheet();
+    setText(hint, state === 'absent' ? fill(words.noSheet, { fill: pane.sheets.fill }) : words.damaged);
+  };
+
+  const show = (next: SeasonState): void => {
+    state = next;
+    if (next !== 'unreadable') {
+      for (const field of fields) {
+        const { name, content } = field.line;
+        const own = typeof content === 'object' ? null : content;
+        field.show(next === 'absent' ? own : (next.values[name] ?? null), next !== 'absent');
+      }
+    }
+    results.show(typeof next === 'object' ? next : null);
+    showState();
+  };
+
+  /** Says what is wrong everywhere and goes to the first; null when nothing is. */
+  const demandRight = (): number | null => {
+    for (const field of fields) field.setDone();
+    showState();
+    const wrong = [...findWrong(fields)].filter(([, sentence]) => sentence !== null);
+    wrong[0]?.[0].focus();
+    return wrong.length === 0 ? null : wrong.length;
+  };
+
+  const write = async (): Promise<void> => {
+    const count = demandRight();
+    if (count !== null) return notice.warn(count === 1 ? words.toMendOne : fill(words.toMendMany, { count }));
+    const mine = touched();
+    if (mine.length === 0) return notice.say(words.nothingDiffers);
+    const values = valuesOf(mine);
+    const seen = new Map(mine.map((field) => [field, field.shown()]));
+    const read = await readForm(workbook, template);
+    if (read === null) return show('absent');
+    show(read);
+    // Somebody typed in the same cell since the field last showed it: that must be seen before it is replaced.
+    if (mine.some((field) => !isSame(field.shown(), seen.get(field)) && field.isTouched())) {
+      return notice.warn(words.otherMeanwhile);
+    }
+    await writeForm(workbook, read, values, pane.undo.season);
+    show({ ...read, values: { ...read.values, ...values } });
+    notice.say(fill(words.written, { labels: mine.map((field) => field.line.label).join(', ') }));
+    await refresh();
+  };
+
+  form.addEventListener('submit', (event) => {
+    event.preventDefault();
+    if (!isInSheet()) return;
+    void actions.run(() => write().catch((cause: unknown) => notice.warn(failureSentence(cause))));
+  });
+  back.addEventListener('click', () => {
+    if (actions.isBusy()) return;
+    for (const field of fields) field.drop();
+    showState();
+    notice.say(words.dropped);
+  });
+
+  show('absent');
+  return {
+    element: all,
+    show,
+    valuesForNewSheet: () => (demandRight() === null ? valuesOf(fields) : null),
+  };
+}
+
+function createForm(
+  labelledBy: string,
+  fields: readonly SeasonField[],
+  hint: HTMLElement,
+  buttons: readonly HTMLElement[],
+): HTMLFormElement {
+  const seldom = fields.filter((field) => isSeldomChanged(field.line));
+  const often = fields.filter((field) => !seldom.includes(field));
+  const grid = (some: readonly SeasonField[]): HTMLElement =>
+    element('div', { class: 'fields' }, ...some.map((field) => field.element));
+  const more = element(
+    'details',
+    { hidden: seldom.length === 0 },
+    element('summary', {}, words.seldom),
+    grid(seldom),
+  );
+  const row = element('div', { class: 'buttons' }, ...buttons);
+  return element('form', { novalidate: true, 'aria-labelledby': labelledBy }, grid(often), more, hint, row);
+}
+
+/** Every field with what is wrong with it; null where nothing is. */
+function findWrong(fields: readonly SeasonField[]): Map<SeasonField, string | null> {
+  const found = new Map<SeasonField, string | null>();
+  for (const field of fields) {
+    const checked = field.check();
+    found.set(field, 'wrong' in checked ? checked.wrong : null);
+  }
+  const frosts = fields.find((field) => field.line.name === frostsField);
+  if (frosts !== undefined && found.get(frosts) === null) found.set(frosts, checkFrosts(valuesOf(fields)));
+  return found;
+}
+
+/** A field that is wrong has no value. */
+function valuesOf(fields: readonly SeasonField[]): Record<string, CellValue> {
+  const values: Record<string, CellValue> = {};
+  for (const field of fields) {
+    const checked = field.check();
+    if ('value' in checked) values[field.line.name] = checked.value;
+  }
+  return values;
+}
+
+function isSame(one: unknown, other: unknown): boolean {
+  return JSON.stringify(one) === JSON.stringify(other);
+}

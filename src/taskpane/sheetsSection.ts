@@ -1,0 +1,144 @@
+/** The sheets: one button that makes what is missing and renews our formulas in the rest. */
+import { fillSheets, findSheet, type FillReport, type FillRequest } from '../workbook/fillSheets';
+import type { CellValue, LiveWorkbook, SheetInfo } from '../workbook/port';
+import type { SheetTemplate } from '../workbook/template';
+import { pane } from '../texts/english/pane';
+import { fill } from '../texts/fill';
+import type { Actions } from './actions';
+import { element, paneId, section, setText } from './elements';
+import { createNotice } from './notice';
+import { failureSentence } from './problemSentence';
+
+export interface SheetsSection {
+  readonly element: HTMLElement;
+  show(sheets: readonly SheetInfo[]): void;
+}
+
+/** The season as the pane has it, for a sheet that is not there yet; null while a field is wrong. */
+type SeasonValues = () => Readonly<Record<string, CellValue>> | null;
+
+export interface SheetsParts {
+  readonly workbook: LiveWorkbook;
+  readonly templates: readonly SheetTemplate[];
+  readonly season: SheetTemplate;
+  /** Whose sheet people type into once all are made. */
+  readonly typedNext: SheetTemplate;
+  readonly actions: Actions;
+  readonly seasonValues: SeasonValues;
+  readonly refresh: () => Promise<void>;
+}
+
+const words = pane.sheets;
+
+export function createSheetsSection(parts: SheetsParts): SheetsSection {
+  const { workbook, templates, season, actions } = parts;
+  const { element: all } = section('sheets', words.heading);
+  const states = templates.map((template) => ({ template, cell: element('dd') }));
+  const list = element(
+    'dl',
+    { class: 'states' },
+    ...states.map(({ template, cell }) => element('div', {}, element('dt', {}, template.sheet), cell)),
+  );
+  const button = element('button', { type: 'button', class: 'main' }, words.fill);
+  const progress = createProgress();
+  const notice = createNotice();
+  all.append(
+    element('p', { class: 'lead' }, words.lead),
+    list,
+    element('div', { class: 'buttons' }, button),
+    progress.element,
+    notice.element,
+  );
+  actions.add(button);
+
+  const show = (sheets: readonly SheetInfo[]): void => {
+    for (const { template, cell } of states) setText(cell, sayState(template, findSheet(sheets, template)));
+    const isComplete = templates.every((template) => findSheet(sheets, template) !== undefined);
+    setText(button, isComplete ? words.refresh : words.fill);
+  };
+
+  const run = async (): Promise<void> => {
+    const isSeasonThere = findSheet(await workbook.sheets(), season) !== undefined;
+    const form = isSeasonThere ? {} : parts.seasonValues();
+    if (form === null) return notice.warn(words.seasonFirst);
+    const requests: FillRequest[] = templates.map((template) => ({
+      template,
+      inputs: [],
+      form: template === season ? form : {},
+    }));
+    notice.say(words.working);
+    progress.start();
+    const tell = (done: number): void => {
+      const step = progress.show(done);
+      if (step !== null) notice.say(fill(words.workedPercent, { percent: step }));
+    };
+    const report = await fillSheets(workbook, requests, pane.undo.sheets, tell);
+    await parts.refresh();
+    notice.say(sayReport(report, parts.typedNext));
+  };
+
+  button.addEventListener('click', () => {
+    void actions.run(() =>
+      run()
+        .catch((cause: unknown) => notice.warn(failureSentence(cause)))
+        .finally(() => progress.stop()),
+    );
+  });
+  show([]);
+  return { element: all, show };
+}
+
+function sayState(template: SheetTemplate, sheet: SheetInfo | undefined): string {
+  if (sheet === undefined) return words.missing;
+  if (sheet.locked) return words.locked;
+  return sheet.name === template.sheet ? words.there : fill(words.thereAs, { name: sheet.name });
+}
+
+function sayReport({ made, refreshed, kept }: FillReport, typedNext: SheetTemplate): string {
+  const sentences: string[] = [];
+  if (made.length > 0) sentences.push(fill(words.made, { sheets: made.join(', ') }));
+  if (refreshed.length > 0) sentences.push(fill(words.refreshed, { sheets: refreshed.join(', ') }));
+  if (kept > 0) sentences.push(kept === 1 ? words.keptOne : fill(words.keptMany, { count: kept }));
+  const next = made.find((name) => name.startsWith(typedNext.sheet));
+  if (next !== undefined) sentences.push(fill(words.madeNext, { sheet: next }));
+  return sentences.join(' ');
+}
+
+interface ProgressBar {
+  readonly element: HTMLElement;
+  start(): void;
+  /** The quarter reached, as per cent, when it is a new one: often enough to be spoken. */
+  show(done: number): number | null;
+  stop(): void;
+}
+
+function createProgress(): ProgressBar {
+  const id = paneId('progress');
+  const bar = element('progress', { id, max: 1 });
+  const all = element(
+    'div',
+    { class: 'progress', hidden: true },
+    element('label', { for: id }, words.progress),
+    bar,
+  );
+  let quarter = 0;
+  return {
+    element: all,
+    start() {
+      quarter = 0;
+      // Without a value the bar says that work goes on, not how far.
+      bar.removeAttribute('value');
+      all.hidden = false;
+    },
+    show(done) {
+      bar.value = Math.min(1, Math.max(0, done));
+      const reached = Math.floor(bar.value * 4);
+      if (reached <= quarter || reached >= 4) return null;
+      quarter = reached;
+      return quarter * 25;
+    },
+    stop() {
+      all.hidden = true;
+    },
+  };
+}
