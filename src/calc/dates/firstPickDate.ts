@@ -39,7 +39,7 @@ export function firstPickDate(
 ): number {
   checkDay('start', start);
   checkDays('days_to_maturity', daysToMaturity);
-  const startsAs = orAssume(method, 'seed', 'method', 'none', 'common practice, no source', record);
+  const startsAs = orAssume(method, 'seed', 'method', 'none', 'judgement', record);
   const countsFrom = orAssume(basis, 'seed', 'basis', 'none', 'common practice, no source', record);
   if (transplantGain !== undefined) checkDays('transplant_gain', transplantGain);
   const fall = orAssume(fallDays, 0, 'fall_days', 'days', 'judgement', record);
