@@ -90,13 +90,17 @@ export function columnPlace(table: TableState, header: string): number | undefin
   return places.get(header.toLowerCase());
 }
 
+/** Headers included. */
+export function holdsCell(table: TableState, row: number, column: number): boolean {
+  return (
+    row >= table.row &&
+    row < table.row + table.rows &&
+    column >= table.column &&
+    column < table.column + table.columns
+  );
+}
+
 /** The table in whose data rows the cell stands. */
 export function tableAround(sheet: SheetState, row: number, column: number): TableState | undefined {
-  return sheet.tables.find(
-    (table) =>
-      row > table.row &&
-      row < table.row + table.rows &&
-      column >= table.column &&
-      column < table.column + table.columns,
-  );
+  return sheet.tables.find((table) => row > table.row && holdsCell(table, row, column));
 }

@@ -6,6 +6,7 @@ import {
   findNamedCell,
   findSheetState,
   findTableState,
+  holdsCell,
   isComputed,
   tableAround,
   type BookState,
@@ -110,7 +111,8 @@ function checkTableRows(
   checkBlock({ row: first, column: table.column, contents: rows }, title, () => table);
   for (let row = first; row < first + rows.length; row++) {
     for (let column = table.column; column < table.column + table.columns; column++) {
-      if (contentAt(sheet, row, column) !== null) {
+      const isOfOther = sheet.tables.some((other) => holdsCell(other, row, column));
+      if (contentAt(sheet, row, column) !== null || isOfOther) {
         throw new HostError({ code: 'cellsInTheWay', sheet: sheet.name, row, column });
       }
     }

@@ -133,6 +133,8 @@ function callFunction(
       args.push(operand.value);
     }
   }
+  // An argument left out at the end is not there at all.
+  while (args.length > 0 && expression.args[args.length - 1] === null) args.pop();
   const outcome = runFunction(called, args);
   if ('error' in outcome) return plainValue(errorOf(outcome.error, outcome.message));
   if (Array.isArray(outcome.value))

@@ -71,6 +71,24 @@ describe('a change that fails', () => {
   });
 });
 
+it('does not let a table grow into another one', async () => {
+  const workbook = createFileWorkbook({ functions });
+  const table = { column: 0, columns: 1, headers: ['A'], rows: 2, grows: null };
+  const blank = { ...plotsSheet, name: 'Two', blocks: [], dressings: [], lists: [], notes: [] };
+  const tables = [
+    { ...table, name: 'Upper', row: 0 },
+    { ...table, name: 'Lower', row: 3 },
+  ];
+  await workbook.apply({ ...emptyChange, newSheets: [{ ...blank, tables }] });
+  const grow = (rows: number[][]): Promise<void> =>
+    workbook.apply({ ...emptyChange, tableRows: [{ table: 'Upper', rows }] });
+  await expect(grow([[1], [2]])).rejects.toMatchObject({
+    problem: { code: 'cellsInTheWay', sheet: 'Two', row: 3, column: 0 },
+  });
+  await grow([[1]]);
+  expect((await workbook.readTable('Upper'))?.rows).toEqual([[null], [1]]);
+});
+
 it('gives rows put under a table its looks, its list and its place in the file', async () => {
   const path = join(mkdtempSync(join(tmpdir(), 'file-host-')), 'plan.xlsx');
   const workbook = createFileWorkbook({ functions });

@@ -54,7 +54,7 @@ describe('our functions', () => {
   it('see an omitted argument and an empty cell as null, a column as rows with holes', async () => {
     seen.length = 0;
     await evaluateOne(
-      call('test.see', null, input('NO_VALUE'), 'x', input('SOME_TRUTH'), allOf('Sample', 'Mix')),
+      call('test.see', null, input('NO_VALUE'), 'x', input('SOME_TRUTH'), allOf('Sample', 'Mix'), null),
       [recorder],
     );
     const mix = [[true], ['x'], ['5'], [null], [2], ['TRUE'], [false], [0]];
