@@ -11,7 +11,12 @@ import {
   type Workbook,
 } from '@univerjs/core';
 import { UniverDrawingPlugin } from '@univerjs/drawing';
-import { FormulaDataModel, IFunctionService, UniverFormulaEnginePlugin } from '@univerjs/engine-formula';
+import {
+  FormulaDataModel,
+  FUNCTION_NAMES_LOOKUP,
+  IFunctionService,
+  UniverFormulaEnginePlugin,
+} from '@univerjs/engine-formula';
 import { UniverSheetsPlugin } from '@univerjs/sheets';
 import { UniverSheetsDataValidationPlugin } from '@univerjs/sheets-data-validation';
 import { UniverSheetsDrawingPlugin } from '@univerjs/sheets-drawing';
@@ -22,6 +27,7 @@ import { UniverSheetsTablePlugin } from '@univerjs/sheets-table';
 import { ErrorMessages } from './errorMessages';
 import { JoiningUndoService } from './joiningUndoService';
 import { SheetFunctionExecutor, type SheetFunction } from './sheetFunction';
+import { TableIndex } from './tableIndex';
 
 export interface WorkbookOptions {
   readonly functions: readonly SheetFunction[];
@@ -61,7 +67,9 @@ export function startEngine(options: WorkbookOptions, shell: EngineShell | null)
     override: [[IUndoRedoService, { useClass: JoiningUndoService }]],
   });
   shell?.registerBefore(univer);
-  univer.registerPlugin(UniverFormulaEnginePlugin);
+  univer.registerPlugin(UniverFormulaEnginePlugin, {
+    function: [[TableIndex, FUNCTION_NAMES_LOOKUP.INDEX]],
+  });
   univer.registerPlugin(UniverSheetsPlugin);
   univer.registerPlugin(UniverSheetsFormulaPlugin);
   univer.registerPlugin(UniverSheetsNumfmtPlugin);
