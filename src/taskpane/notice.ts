@@ -11,7 +11,7 @@ export function createNotice(): Notice {
   const good = element('p', { role: 'status', class: 'notice' });
   const bad = element('p', { role: 'alert', class: 'notice notice-bad' });
   return {
-    element: element('div', { class: 'notices' }, good, bad),
+    element: element('div', {}, good, bad),
     say(text) {
       setText(bad, '');
       setText(good, text);

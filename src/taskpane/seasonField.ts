@@ -41,7 +41,7 @@ export function createSeasonField(line: FormLine, onEdit: () => void): SeasonFie
   const wrong = element('p', { id: ids.wrong, class: 'wrong', hidden: true });
   const help = element('p', { id: ids.help, class: 'help', hidden: line.remark === '' }, line.remark);
   const isPercent = fieldKind(line) === 'percent';
-  const unit = element('span', { id: ids.unit, class: 'unit' }, isPercent ? pane.season.percent : '');
+  const unit = element('span', { id: ids.unit }, isPercent ? pane.season.percent : '');
 
   let sheetValue: ReadValue = null;
   let sheetText: string | null = '';

@@ -18,12 +18,7 @@ export function createSeasonResults(lines: readonly FormLine[]): SeasonResults {
     {},
     ...cells.map(({ line, cell }) => element('div', {}, element('dt', {}, line.label), cell)),
   );
-  const all = element(
-    'div',
-    { class: 'results', hidden: true },
-    element('h3', {}, pane.season.results),
-    list,
-  );
+  const all = element('div', { hidden: true }, element('h3', {}, pane.season.results), list);
   return {
     element: all,
     show(read) {
