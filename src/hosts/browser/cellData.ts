@@ -9,7 +9,7 @@ const nothing = { v: null, t: null, f: null, si: null, p: null } as const;
 
 /** Replaces whatever stands in the cell; its look stays. */
 export function toCellData(content: CellContent, dialect: Dialect): ICellData {
-  if (content === null) return { ...nothing };
+  if (content === null || content === '') return { ...nothing };
   if (typeof content === 'object') return { ...nothing, f: printFormula(content.compute, dialect) };
   if (typeof content === 'number') return { ...nothing, v: content, t: CellValueType.NUMBER };
   if (typeof content === 'boolean') return { ...nothing, v: content ? 1 : 0, t: CellValueType.BOOLEAN };
@@ -27,6 +27,12 @@ export function isComputedCell(cell: Nullable<ICellData>): boolean {
   return Boolean(cell?.f) || Boolean(cell?.si);
 }
 
+/** Erasing a cell in its editor leaves an empty text behind: nothing, unless a formula made it. */
+export function hasContent(cell: Nullable<ICellData>): boolean {
+  if (cell == null) return false;
+  return isComputedCell(cell) || cell.p != null || (cell.v != null && cell.v !== '');
+}
+
 /** `messageOf` says what one of our functions said about the error in this cell. */
 export function toReadValue(
   cell: Nullable<ICellData>,
@@ -35,7 +41,7 @@ export function toReadValue(
   if (cell == null) return null;
   if (cell.p != null) return (cell.p.body?.dataStream ?? '').replace(/\r\n$/, '');
   const { v, t } = cell;
-  if (v == null) return null;
+  if (v == null || (v === '' && !isComputedCell(cell))) return null;
   if (t === CellValueType.BOOLEAN) return v === 1 || v === true || /^(1|true)$/i.test(String(v));
   if (t === CellValueType.STRING || t === CellValueType.FORCE_STRING || typeof v === 'string') {
     // A text typed by a person may read like an error; a computed one is an error.

@@ -2,7 +2,7 @@
 import type { Worksheet } from '@univerjs/core';
 import { IDefinedNamesService } from '@univerjs/engine-formula';
 import { HostError, type CellContent, type Change } from '../../workbook/port';
-import { isComputedCell } from './cellData';
+import { hasContent } from './cellData';
 import type { Engine } from './engine';
 import { demandSheet, isLocked, stampOf, storedCell } from './readWorkbook';
 import { allTables, findTable, isSameName, type TableState } from './tables';
@@ -87,7 +87,6 @@ export function firstCellInTheWay(
   for (let row = endRow + 1; row <= endRow + count; row++) {
     for (let column = startColumn; column <= endColumn; column++) {
       const cell = storedCell(engine, worksheet, row, column);
-      const isTaken = cell?.v != null || cell?.p != null || isComputedCell(cell);
       const isOfOther = others.some(
         ({ range }) =>
           row >= range.startRow &&
@@ -95,7 +94,7 @@ export function firstCellInTheWay(
           column >= range.startColumn &&
           column <= range.endColumn,
       );
-      if (isTaken || isOfOther) return { row, column };
+      if (hasContent(cell) || isOfOther) return { row, column };
     }
   }
   return null;

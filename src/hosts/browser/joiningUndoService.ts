@@ -19,16 +19,20 @@ export class JoiningUndoService extends LocalUndoRedoService {
   }
 
   override pushUndoRedo(item: IUndoRedoItem): void {
-    const consequence = this.follow?.(item) ?? null;
-    super.pushUndoRedo(
-      consequence === null
-        ? item
-        : {
-            ...item,
-            redoMutations: [...item.redoMutations, ...consequence.redos],
-            undoMutations: [...consequence.undos, ...item.undoMutations],
-          },
-    );
+    let joined = item;
+    try {
+      const consequence = this.follow?.(item) ?? null;
+      if (consequence !== null) {
+        joined = {
+          ...item,
+          redoMutations: [...item.redoMutations, ...consequence.redos],
+          undoMutations: [...consequence.undos, ...item.undoMutations],
+        };
+      }
+    } finally {
+      // Whatever became of the consequence, the action itself can be undone.
+      super.pushUndoRedo(joined);
+    }
   }
 
   /** A step that is complete in itself. */

@@ -16,6 +16,7 @@ import { HostError, type Area, type LiveWorkbook } from '../../workbook/port';
 import { applyChange } from './applyChange';
 import { watchCalculation } from './calculation';
 import type { Engine } from './engine';
+import { growTables } from './growTables';
 import { demandSheet, listSheets, locateName, readArea, readTable, stampOf } from './readWorkbook';
 import { spanOf } from './tables';
 
@@ -38,6 +39,7 @@ export function openWorkbook(engine: Engine, hooks: WorkbookHooks): BrowserWorkb
   const commands = engine.accessor.get(ICommandService);
   const selections = engine.accessor.get(SheetsSelectionsService);
   const calculation = watchCalculation(engine);
+  growTables(engine);
   let lastChange: Promise<unknown> = Promise.resolve();
 
   const areaOf = (worksheet: Worksheet, range: IRange): Area => ({

@@ -15,7 +15,7 @@ import {
   type SheetInfo,
   type TableRead,
 } from '../../workbook/port';
-import { isComputedCell, toReadValue } from './cellData';
+import { hasContent, isComputedCell, toReadValue } from './cellData';
 import type { Engine } from './engine';
 import { hashText } from './hashText';
 import { customOf } from './sheetCustom';
@@ -145,7 +145,6 @@ function usedArea(engine: Engine, worksheet: Worksheet): Area | null {
 
 function forEachContent(worksheet: Worksheet, visit: (row: number, column: number) => void): void {
   worksheet.getCellMatrix().forValue((row, column, cell) => {
-    if (cell == null) return;
-    if (cell.v != null || cell.p != null || isComputedCell(cell)) visit(row, column);
+    if (hasContent(cell)) visit(row, column);
   });
 }

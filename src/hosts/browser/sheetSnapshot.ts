@@ -7,7 +7,7 @@ import {
   type Nullable,
 } from '@univerjs/core';
 import { mergeWorksheetSnapshotWithDefault } from '@univerjs/core';
-import type { Expression, NewSheet, Span, TableShape } from '../../workbook/port';
+import type { Expression, Format, NewSheet, Span, TableShape } from '../../workbook/port';
 import { toCellData } from './cellData';
 import { styleId, styleOf } from './cellStyles';
 import { packCustom } from './sheetCustom';
@@ -43,6 +43,11 @@ export function takeSnapshot(
     styles[id] ??= styleOf(dressing.role, dressing.format);
     forEachCell(dressing, (row, column) => (cellAt(row, column).s = id));
   }
+  prepareRowsUnder(newSheet, (row, column, format) => {
+    const id = styleId('plain', format);
+    styles[id] ??= styleOf('plain', format);
+    cellAt(row, column).s ??= id;
+  });
   for (const block of newSheet.blocks) {
     block.contents.forEach((line, i) =>
       line.forEach((content, j) => {
@@ -83,6 +88,26 @@ export function takeSnapshot(
     custom: packCustom({ mark: newSheet.mark, growth }),
   });
   return { sheet, styles };
+}
+
+/**
+ * The free rows under a growing table have the formats of its columns already: what is typed there becomes a row of
+ * the table, and a plot called 007 must not have become a number before that.
+ */
+function prepareRowsUnder(
+  newSheet: NewSheet,
+  visit: (row: number, column: number, format: Format) => void,
+): void {
+  // Where two dressings meet, the later one holds.
+  const dressings = [...newSheet.dressings].reverse();
+  for (const table of newSheet.tables.filter(({ grows }) => grows !== null)) {
+    const lastRow = table.row + table.rows - 1;
+    for (let column = table.column; column < table.column + table.columns; column++) {
+      const format = dressings.find((each) => isInside(each, lastRow, column))?.format;
+      if (format === undefined || format === 'general') continue;
+      for (let row = lastRow + 1; row <= lastRow + spareRows; row++) visit(row, column, format);
+    }
+  }
 }
 
 function growthOf(table: TableShape): Record<string, Expression> {

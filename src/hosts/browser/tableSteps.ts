@@ -73,6 +73,7 @@ export function lengthenTable(
   ];
 }
 
+/** New rows look like the last one; as many free rows under the table as before have the formats of its columns. */
 function dressed(
   engine: Engine,
   { sheetId, range }: TableState,
@@ -81,13 +82,17 @@ function dressed(
 ): CellMatrix {
   const matrix = engine.workbook.getSheetBySheetId(sheetId)?.getCellMatrix();
   const all: CellMatrix = { ...cells };
-  for (let row = range.endRow + 1; row <= range.endRow + count; row++) {
-    const line: Record<number, ICellData> = { ...all[row] };
-    for (let column = range.startColumn; column <= range.endColumn; column++) {
-      const style = matrix?.getValue(range.endRow, column)?.s;
-      if (style != null) line[column] = { ...line[column], s: style };
+  const endRow = range.endRow + count;
+  const put = (row: number, column: number, style: ICellData['s']): void => {
+    if (style != null) all[row] = { ...all[row], [column]: { ...all[row]?.[column], s: style } };
+  };
+  for (let column = range.startColumn; column <= range.endColumn; column++) {
+    const ofLastRow = matrix?.getValue(range.endRow, column)?.s;
+    const ofFreeRow = matrix?.getValue(range.endRow + spareRows, column)?.s;
+    for (let row = range.endRow + 1; row <= endRow; row++) put(row, column, ofLastRow);
+    for (let row = Math.max(endRow, range.endRow + spareRows) + 1; row <= endRow + spareRows; row++) {
+      if (matrix?.getValue(row, column) == null) put(row, column, ofFreeRow);
     }
-    all[row] = line;
   }
   return all;
 }
