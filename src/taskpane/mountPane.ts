@@ -15,6 +15,7 @@ import { createFindingsSection } from './findingsSection';
 import { problemSentence } from './problemSentence';
 import { createRefresher } from './refresher';
 import { findInSeason } from './seasonFindings';
+import { createSectionLinks } from './sectionLinks';
 import { createSeasonSection, type SeasonState } from './seasonSection';
 import { createSheetsSection } from './sheetsSection';
 
@@ -49,9 +50,11 @@ export async function mountPane(root: HTMLElement, workbook: LiveWorkbook): Prom
   const again = element('button', { type: 'button', hidden: true }, pane.readAgain);
   again.addEventListener('click', () => void refresher.now());
 
+  const links = createSectionLinks([season.element, sheets.element, findings.element]);
+
   root.classList.add('cucurbit-pane');
   root.replaceChildren(
-    element('header', {}, element('h1', {}, pane.title), trouble, again),
+    element('header', {}, element('h1', {}, pane.title), links.element, trouble, again),
     season.element,
     sheets.element,
     findings.element,
@@ -90,6 +93,7 @@ export async function mountPane(root: HTMLElement, workbook: LiveWorkbook): Prom
       isEmpty ? null : [...inSeason, ...inPlots],
       unsettled === 'unreadable' ? 0 : unsettled.length,
     );
+    links.update();
     if (selection !== 'unreadable') await findings.showSelected(selection);
     setText(trouble, problems[0] === undefined ? '' : fill(pane.notRead, { problem: problems[0] }));
     again.hidden = problems.length === 0;

@@ -35,13 +35,17 @@ type Control = HTMLInputElement | HTMLSelectElement;
 /** @param onEdit the text changed, or the person left the field */
 export function createSeasonField(line: FormLine, onEdit: () => void): SeasonField {
   const id = paneId(line.name);
+  const isPercent = fieldKind(line) === 'percent';
   const ids = { unit: `${id}-unit`, note: `${id}-note`, wrong: `${id}-wrong`, help: `${id}-help` };
-  const control = createControl(line, id, Object.values(ids).join(' '));
+  const control = createControl(
+    line,
+    id,
+    [...(isPercent ? [ids.unit] : []), ids.note, ids.wrong, ids.help].join(' '),
+  );
   const note = element('p', { id: ids.note, class: 'note', hidden: true });
   const wrong = element('p', { id: ids.wrong, class: 'wrong', hidden: true });
   const help = element('p', { id: ids.help, class: 'help', hidden: line.remark === '' }, line.remark);
-  const isPercent = fieldKind(line) === 'percent';
-  const unit = element('span', { id: ids.unit }, isPercent ? pane.season.percent : '');
+  const unit = isPercent ? [element('span', { id: ids.unit }, pane.season.percent)] : [];
 
   let sheetValue: ReadValue = null;
   let sheetText: string | null = '';
@@ -86,7 +90,7 @@ export function createSeasonField(line: FormLine, onEdit: () => void): SeasonFie
       'div',
       { class: 'field' },
       element('label', { for: id }, line.label),
-      element('div', { class: 'control' }, control, unit),
+      element('div', { class: 'control' }, control, ...unit),
       note,
       wrong,
       help,

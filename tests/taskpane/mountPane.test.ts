@@ -54,7 +54,7 @@ describe('to somebody who does not see the page', () => {
 describe('with the keyboard alone', () => {
   it('goes through fields and buttons in the order of the page, with no shortcut in between', async () => {
     const pane = await openPane((workbook) => fillFake(workbook, []));
-    const stops = [...pane.root.querySelectorAll<HTMLElement>('input, select, button, summary')].filter(
+    const stops = [...pane.root.querySelectorAll<HTMLElement>('a, input, select, button, summary')].filter(
       (one) =>
         one.closest('[hidden]') === null && one.closest('details:not([open]) > :not(summary)') === null,
     );
@@ -63,6 +63,9 @@ describe('with the keyboard alone', () => {
       one instanceof HTMLInputElement || one instanceof HTMLSelectElement ? one.name : one.textContent,
     );
     expect(names).toEqual([
+      'Season',
+      'Sheets',
+      'To look at',
       'PLACE',
       'SEASON_YEAR',
       'LAST_FROST',
@@ -75,6 +78,25 @@ describe('with the keyboard alone', () => {
       'Refresh the sheets',
       'Before you sow, spray, eat or can',
     ]);
+  });
+
+  it('jumps past the form to a section, whose link counts as its heading does', async () => {
+    const pane = await openPane(async (workbook) => {
+      await fillFake(workbook, [{ Plot: 'A', Crop: 'gourd' }]);
+      workbook.compute(workbook.cell('Plots', 0, 'Notes'), 'Test the seed.');
+    });
+    // The test page lays nothing out and so cannot scroll.
+    let scrolledTo: Element | null = null;
+    Element.prototype.scrollIntoView = function (this: Element) {
+      scrolledTo = this;
+    };
+    const link = [...pane.root.querySelectorAll('nav a')].find((one) => one.textContent === 'To look at (1)');
+    const address = location.href;
+    (link as HTMLAnchorElement).click();
+    const heading = pane.section('To look at').querySelector('h2');
+    expect(document.activeElement).toBe(heading);
+    expect(scrolledTo).toBe(heading);
+    expect(location.href).toBe(address);
   });
 
   it('sends the season by Enter in a field', async () => {

@@ -36,7 +36,8 @@ const pairs: readonly (readonly [string, string, number])[] = [
   ['edge', 'typed-ground', 3],
   ['wrong', 'typed-ground', 3],
   ['action', 'ground', 3],
-  ['focus', 'ground', 3],
+  // Of links too.
+  ['focus', 'ground', 4.5],
 ];
 
 it('computes contrast as the standard does: black on white 21, #767676 on white just above 4.5', () => {

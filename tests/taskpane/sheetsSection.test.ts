@@ -32,7 +32,7 @@ describe('filling the sheets', () => {
     const pane = await openPane(async (workbook) => workbook.addForeignSheet('Plots'));
     pane.button('Fill the sheets').click();
     await until(() => expect(pane.spoken()).toContain('Made: Season, Plots 2, Crops.'));
-    expect(pane.section('Sheets').textContent).toContain('there, called "Plots 2"');
+    expect(pane.section('Sheets').textContent).toContain('in this workbook, called "Plots 2"');
   });
 
   it('does not start while a field of the season is wrong', async () => {

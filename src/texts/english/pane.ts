@@ -1,6 +1,8 @@
 /** What the task pane says. */
 export const pane = {
   title: 'Cucurbit planning',
+  /** Names the list of links to the sections. */
+  parts: 'Parts of this pane',
   notRead: 'The sheets could not be read. {problem}',
   readAgain: 'Read the sheets again',
   /** Names of changes in the list of what can be undone. */
@@ -56,9 +58,9 @@ export const pane = {
     fill: 'Fill the sheets',
     refresh: 'Refresh the sheets',
     missing: 'not there yet',
-    there: 'there',
-    thereAs: 'there, called "{name}"',
-    locked: 'there, but protected',
+    there: 'in this workbook',
+    thereAs: 'in this workbook, called "{name}"',
+    locked: 'in this workbook, but protected',
     progress: 'Filling the sheets',
     working: 'Working on the sheets…',
     workedPercent: 'Working on the sheets: {percent} % done.',
