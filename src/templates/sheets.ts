@@ -5,3 +5,6 @@ import { plotsTemplate } from './plots';
 import { seasonTemplate } from './season';
 
 export const allTemplates: readonly SheetTemplate[] = [seasonTemplate, plotsTemplate, cropsTemplate];
+
+/** Stands before every function id in a formula, its dot included. */
+export const functionNamespace = 'CUCURBIT.';

@@ -3,11 +3,13 @@
  * Long because it is one list of sentences.
  */
 import { commands } from './english/commands';
+import { pane } from './english/pane';
 import { cautions, citations, cropNotes, verdicts } from './english/reference';
 import { sheets } from './english/sheets';
 
 export const english = {
   commands,
+  pane,
   sheets,
   cautions,
   citations,
@@ -30,6 +32,35 @@ export const english = {
     all_crops: 'range of all crops',
     all_flower_types: 'range of all flower types',
     screened: 'screening against bees',
+    length: 'length of the plot',
+    width: 'width of the plot',
+    edge: 'edge',
+    hill_spacing: 'hill spacing',
+    plants_per_hill: 'number of plants per hill',
+    pattern: 'pattern',
+    bed_width: 'bed width',
+    path_width: 'path width',
+    rows_per_bed: 'number of rows per bed',
+    rows: 'rows',
+    plantsInRow: 'plants in a row',
+    hills: 'hills',
+    hillsInRow: 'hills in a row',
+    pitch: 'distance between staggered rows',
+    oddRows: 'full rows',
+    evenRows: 'shifted rows',
+    inEvenRow: 'hills in a shifted row',
+    beds: 'beds',
+    germination: 'germination',
+    field_emergence: 'field emergence',
+    assurance: 'assurance',
+    tested: 'number of seeds tested',
+    standChance: 'share of seeds that stand',
+    seeds: 'number of seeds',
+    seeds_per_unit: 'number of seeds per unit of weight',
+    seeds_per_cell: 'number of seeds per cell',
+    culls: 'share of culls',
+    cellSprouts: 'share of cells with a sprout',
+    cellStands: 'share of cells with a plant to set out',
     row_spacing: 'row spacing',
     plant_spacing: 'plant spacing',
     spacingPerLength: 'spacing units in one length unit',
@@ -127,6 +158,14 @@ export const english = {
     noHillFits:
       'No hill fits: a side of the plot is {side} {unit} and each hill needs {hillSpacing} {unit}. Hill spacing is in {unit}; was a smaller unit meant?',
     noBedFits: 'No bed fits: the plot is {width} {unit} wide and a bed is {bedWidth} {unit}.',
+    noHillRowFits:
+      'No row of hills fits: the plot is {width} {unit} wide and the rows are {rowSpacing} {unit} apart. Row spacing is in {unit}; was a smaller unit meant? Left out, it equals the hill spacing.',
+    assuranceOfOne:
+      'The assurance is 1 (100%). No amount of seed makes a stand certain. Give an assurance below 1, such as 0.95.',
+    tooManyForTested:
+      'The number of plants is {plants}. With a number of seeds tested it can be at most {most} at this field emergence. Split the planting, or leave the number of seeds tested out.',
+    tooFewTested:
+      'A test of {tested} seeds says too little for an assurance of {assurance}: even 1,000,000,000 seeds might not be enough. Test more seeds (400 is usual) or give a lower assurance.',
     testedWithoutAssurance:
       'The number of seeds tested only counts together with an assurance. Give an assurance such as 0.95.',
     frostDatesReversed:
@@ -170,6 +209,68 @@ export const english = {
       formula: 'parthenocarpic cucumber wants no pollen, triploid watermelon wants some',
     },
     areaPerPlant: { name: 'area per plant', formula: 'row spacing × plant spacing ÷ {spacingPerLength}' },
+    rowsInset: { name: 'rows that fit', formula: 'width ÷ row spacing' },
+    rowsOnEdge: { name: 'rows that fit, the first on the edge', formula: 'width ÷ row spacing, and one more' },
+    plantsInRowInset: {
+      name: 'plants in a row',
+      formula: 'length × {spacingPerLength} ÷ plant spacing',
+    },
+    plantsInRowOnEdge: {
+      name: 'plants in a row, the first on the edge',
+      formula: 'length × {spacingPerLength} ÷ plant spacing, and one more',
+    },
+    plantsInRows: { name: 'plants in the plot', formula: 'rows × plants in a row' },
+    rowsOfHills: { name: 'rows of hills', formula: 'width ÷ row spacing' },
+    hillsInRow: { name: 'hills in a row', formula: 'length ÷ hill spacing' },
+    hillsSquare: { name: 'hills in the plot', formula: 'rows × hills in a row' },
+    staggeredPitch: {
+      name: 'distance between staggered rows',
+      formula: 'hill spacing × square root of 3 ÷ 2, so that neighbors are equally far apart',
+    },
+    rowsStaggered: {
+      name: 'staggered rows',
+      formula: '(width − hill spacing) ÷ distance between rows, rounded down, and one more',
+    },
+    hillsInEvenRow: { name: 'hills in a shifted row', formula: 'length ÷ hill spacing − one half' },
+    hillsStaggered: {
+      name: 'hills in the plot',
+      formula: 'full rows × hills in a row + shifted rows × hills in a shifted row',
+    },
+    plantsInHills: { name: 'plants in the plot', formula: 'hills × plants per hill' },
+    bedsInWidth: { name: 'beds that fit', formula: '(width + path width) ÷ (bed width + path width)' },
+    plantsInBeds: { name: 'plants in the plot', formula: 'beds × rows per bed × plants in a row' },
+    standChance: { name: 'share of seeds that stand', formula: 'germination × field emergence' },
+    seedsOnAverage: { name: 'seeds to sow, on average', formula: 'plants ÷ share of seeds that stand' },
+    seedsForAssurance: {
+      name: 'seeds to sow for the assurance',
+      formula: 'the fewest seeds of which that many plants stand with the chance asked for (binomial)',
+    },
+    seedsForAssuranceTested: {
+      name: 'seeds to sow for the assurance, the test doubted',
+      formula:
+        'the fewest seeds of which that many plants stand with the chance asked for, when the germination is only known from a test of that many seeds (beta-binomial)',
+    },
+    seedsPerHill: {
+      name: 'seeds per hill',
+      formula: 'the fewest seeds that fill a hill with the chance asked for (binomial)',
+    },
+    seedWeight: { name: 'seed weight', formula: 'seeds ÷ seeds per unit of weight' },
+    cellSprouts: {
+      name: 'share of cells with a sprout',
+      formula: '1 − (1 − germination) to the power of seeds per cell',
+    },
+    cellStands: {
+      name: 'share of cells with a plant to set out',
+      formula: 'share of cells with a sprout × (1 − share of culls)',
+    },
+    cellsOnAverage: {
+      name: 'cells to sow, on average',
+      formula: 'plants ÷ share of cells with a plant to set out',
+    },
+    cellsForAssurance: {
+      name: 'cells to sow for the assurance',
+      formula: 'the fewest cells of which that many hold a plant with the chance asked for (binomial)',
+    },
     plantsPerLand: {
       name: 'plants per acre or hectare',
       formula: 'area of an acre or hectare ÷ area per plant',
@@ -216,6 +317,10 @@ export const english = {
   },
   /** Remarks that travel with a result. */
   remarks: {
+    noFieldLossAssumed:
+      'No field loss assumed: every seed that germinates in a test is taken to stand. Cold, wet or crusted soil takes some: give a field emergence.',
+    averageFallsShort:
+      'An average: nearly half of such sowings can fall short. Give an assurance such as 0.95 to sow for a sure stand.',
     belowStandardMayBeSold:
       'Seed below the standard may be sold, marked "Below Standard" with its germination: test it and sow thicker.',
     femalesIfAllFlowerEqually: 'This holds if all plants bear as many flowers.',

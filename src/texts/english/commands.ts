@@ -1,5 +1,8 @@
 /** What the commands print. */
 export const commands = {
+  formula: {
+    usage: "Usage: npm run -s formula -- '=CUCURBIT.PLANTS.DENSITY(2,36)' ... Each formula gives one JSON value a line.",
+  },
   plan: {
     usage:
       'Usage: npm run -s plan -- plots.csv --last-frost 2026-05-02 --first-frost 2026-10-10 --out plan.xlsx\n' +
