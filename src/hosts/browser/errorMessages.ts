@@ -43,11 +43,6 @@ export class ErrorMessages {
     const cell = this.kept.get(sheetKey(place.unit, place.sheet))?.get(cellKey(place));
     return cell?.messages.get(error) ?? null;
   }
-
-  /** Rows or columns have moved: what was kept by place is worth nothing. */
-  forgetSheet(unit: string, sheet: string): void {
-    this.kept.delete(sheetKey(unit, sheet));
-  }
 }
 
 function sheetKey(unit: string, sheet: string): string {

@@ -66,7 +66,7 @@ export function openWorkbook(engine: Engine, hooks: WorkbookHooks): BrowserWorkb
 
     selection: async () => selectedArea(),
     onSelection(listener) {
-      const subscription = selections.selectionMoveEnd$.subscribe(() => {
+      const subscription = selections.selectionChanged$.subscribe(() => {
         const area = selectedArea();
         if (area !== null) listener(area);
       });

@@ -69,10 +69,12 @@ function spilledCells(
 }
 
 export function readValue(engine: Engine, worksheet: Worksheet, row: number, column: number): ReadValue {
-  const place = { unit: engine.unitId, sheet: worksheet.getSheetId(), row, column };
-  return toReadValue(storedCell(engine, worksheet, row, column), (error) =>
-    engine.messages.find(place, error),
-  );
+  return toReadValue(storedCell(engine, worksheet, row, column), (error) => {
+    // Another formula may have come into the cell since.
+    const formula = readFormula(engine, worksheet, row, column)?.toUpperCase();
+    if (!formula?.includes(engine.namespace.toUpperCase())) return null;
+    return engine.messages.find({ unit: engine.unitId, sheet: worksheet.getSheetId(), row, column }, error);
+  });
 }
 
 function readFormula(engine: Engine, worksheet: Worksheet, row: number, column: number): string | null {

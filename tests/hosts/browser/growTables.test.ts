@@ -1,5 +1,5 @@
 import { DataValidationModel } from '@univerjs/data-validation';
-import { DeleteRangeMoveUpCommand, InsertRowCommand, MoveRangeCommand } from '@univerjs/sheets';
+import { InsertRowCommand, MoveRangeCommand, RemoveRowCommand } from '@univerjs/sheets';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import {
   change,
@@ -171,12 +171,18 @@ describe('a growing table', () => {
     expect((await table())?.rows[2]).toEqual(['moved', 9, 18]);
   });
 
-  test('a row of it that is deleted takes its formula along', async () => {
-    await typed.run(DeleteRangeMoveUpCommand.id, {
+  test('shrinks with a row that is deleted, and comes back with undo', async () => {
+    const before = await readWhole(typed.workbook);
+    // The engine's table listens to deletions on the sheet in front.
+    await typed.workbook.reveal({ sheet: 'Plots', row: 3, column: 0, rows: 1, columns: 1 });
+    await typed.run(RemoveRowCommand.id, {
       unitId: typed.engine.unitId,
       subUnitId: typed.idOf('Plots'),
-      range: { startRow: 12, endRow: 12, startColumn: 0, endColumn: 2 },
+      range: { startRow: 3, endRow: 3, startColumn: 0, endColumn: 25 },
     });
-    expect((await table())?.area.rows).toBe(3);
+    expect((await table())?.rows).toEqual([['007', 40, 80]]);
+    expect(await total()).toBe(40);
+    await typed.workbook.undo();
+    expect(await readWhole(typed.workbook)).toEqual(before);
   });
 });
