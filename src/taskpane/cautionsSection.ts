@@ -1,6 +1,8 @@
 /** What no figure can answer for: told once, out of the way. */
-import { pane } from '../texts/english/pane';
+import { english } from '../texts/english';
 import { element, paneId } from './elements';
+
+const { pane } = english;
 
 export function createCautionsSection(cautions: readonly string[]): HTMLElement {
   const id = paneId('cautions-heading');

@@ -3,9 +3,11 @@ import { isCellError, type CellValue, type ReadValue } from '../workbook/port';
 import { parseNumber } from '../workbook/readDelimited';
 import { dayOfIso, dayOfSerial, isoOfDay, serialOfDay } from '../workbook/serialDate';
 import type { FormLine } from '../workbook/template';
-import { pane } from '../texts/english/pane';
+import { english } from '../texts/english';
 import { fill } from '../texts/fill';
 import { limitsOf, type FieldLimits } from './seasonRules';
+
+const { pane } = english;
 
 export type FieldKind = 'date' | 'percent' | 'number' | 'choice' | 'text';
 

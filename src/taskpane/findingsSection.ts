@@ -2,12 +2,14 @@
 import type { Finding } from '../workbook/findFindings';
 import { isCellError, type Area, type CellError, type LiveWorkbook } from '../workbook/port';
 import { cellAddress } from '../workbook/cellAddress';
-import { pane } from '../texts/english/pane';
+import { english } from '../texts/english';
 import { fill } from '../texts/fill';
 import { element, section, setText } from './elements';
 import { createFindingsList } from './findingsList';
 import { createNotice } from './notice';
 import { problemSentence } from './problemSentence';
+
+const { pane } = english;
 
 export interface FindingsSection {
   readonly element: HTMLElement;

@@ -6,7 +6,6 @@ import { plotsTemplate } from '../templates/plots';
 import { seasonTemplate } from '../templates/season';
 import { allTemplates } from '../templates/sheets';
 import { english } from '../texts/english';
-import { pane } from '../texts/english/pane';
 import { fill } from '../texts/fill';
 import { createActions } from './actions';
 import { createCautionsSection } from './cautionsSection';
@@ -18,6 +17,8 @@ import { findInSeason } from './seasonFindings';
 import { createSectionLinks } from './sectionLinks';
 import { createSeasonSection, type SeasonState } from './seasonSection';
 import { createSheetsSection } from './sheetsSection';
+
+const { pane } = english;
 
 export interface PaneHandle {
   /** Ends all listening and empties the root. */

@@ -1,7 +1,7 @@
 /** One field of the season: what the sheet says, what the person typed over it, and what is wrong with that. */
 import type { ReadValue } from '../workbook/port';
 import type { FormLine } from '../workbook/template';
-import { pane } from '../texts/english/pane';
+import { english } from '../texts/english';
 import { fill } from '../texts/fill';
 import { element, paneId, setText } from './elements';
 import {
@@ -13,6 +13,8 @@ import {
   wrongDate,
   type Checked,
 } from './fieldValue';
+
+const { pane } = english;
 
 export interface SeasonField {
   readonly line: FormLine;

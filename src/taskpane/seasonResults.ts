@@ -2,9 +2,11 @@
 import { isCellError, type ReadValue } from '../workbook/port';
 import type { FormRead } from '../workbook/readForm';
 import type { FormLine } from '../workbook/template';
-import { pane } from '../texts/english/pane';
+import { english } from '../texts/english';
 import { element, setText } from './elements';
 import { sayValue } from './fieldValue';
+
+const { pane } = english;
 
 export interface SeasonResults {
   readonly element: HTMLElement;

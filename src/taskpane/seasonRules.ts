@@ -2,8 +2,10 @@
 import type { FormLine } from '../workbook/template';
 import { isoOfDay, dayOfSerial } from '../workbook/serialDate';
 import type { CellValue } from '../workbook/port';
-import { pane } from '../texts/english/pane';
+import { english } from '../texts/english';
 import { fill } from '../texts/fill';
+
+const { pane } = english;
 
 export interface FieldLimits {
   readonly above?: number;

@@ -2,7 +2,7 @@
 import type { CellValue, LiveWorkbook } from '../workbook/port';
 import { readForm, writeForm, type FormRead } from '../workbook/readForm';
 import type { SheetTemplate } from '../workbook/template';
-import { pane } from '../texts/english/pane';
+import { english } from '../texts/english';
 import { fill } from '../texts/fill';
 import type { Actions } from './actions';
 import { element, section, setText } from './elements';
@@ -11,6 +11,8 @@ import { failureSentence } from './problemSentence';
 import { createSeasonField, type SeasonField } from './seasonField';
 import { createSeasonResults } from './seasonResults';
 import { checkFrosts, frostsField, isSeldomChanged } from './seasonRules';
+
+const { pane } = english;
 
 export type SeasonState = FormRead | 'absent' | 'unreadable';
 

@@ -1,6 +1,8 @@
 /** The way to each section past a long form. Moves the focus itself: the page's address belongs to the host. */
-import { pane } from '../texts/english/pane';
+import { english } from '../texts/english';
 import { element, setText } from './elements';
+
+const { pane } = english;
 
 export interface SectionLinks {
   readonly element: HTMLElement;

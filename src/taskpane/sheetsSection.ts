@@ -2,12 +2,14 @@
 import { fillSheets, findSheet, type FillReport, type FillRequest } from '../workbook/fillSheets';
 import type { CellValue, LiveWorkbook, SheetInfo } from '../workbook/port';
 import type { SheetTemplate } from '../workbook/template';
-import { pane } from '../texts/english/pane';
+import { english } from '../texts/english';
 import { fill } from '../texts/fill';
 import type { Actions } from './actions';
 import { element, paneId, section, setText } from './elements';
 import { createNotice } from './notice';
 import { failureSentence } from './problemSentence';
+
+const { pane } = english;
 
 export interface SheetsSection {
   readonly element: HTMLElement;

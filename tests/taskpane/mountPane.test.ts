@@ -1,7 +1,7 @@
 // @vitest-environment jsdom
 import { readFileSync } from 'node:fs';
 import axe from 'axe-core';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { english } from '../../src/texts/english';
 import { mountPane } from '../../src/taskpane/mountPane';
 import { createFakeWorkbook } from './fakeWorkbook';
@@ -86,16 +86,14 @@ describe('with the keyboard alone', () => {
       workbook.compute(workbook.cell('Plots', 0, 'Notes'), 'Test the seed.');
     });
     // The test page lays nothing out and so cannot scroll.
-    let scrolledTo: Element | null = null;
-    Element.prototype.scrollIntoView = function (this: Element) {
-      scrolledTo = this;
-    };
+    const scroll = vi.fn();
+    Element.prototype.scrollIntoView = scroll;
     const link = [...pane.root.querySelectorAll('nav a')].find((one) => one.textContent === 'To look at (1)');
     const address = location.href;
     (link as HTMLAnchorElement).click();
     const heading = pane.section('To look at').querySelector('h2');
     expect(document.activeElement).toBe(heading);
-    expect(scrolledTo).toBe(heading);
+    expect(scroll.mock.contexts).toEqual([heading]);
     expect(location.href).toBe(address);
   });
 

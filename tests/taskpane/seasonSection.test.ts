@@ -1,6 +1,6 @@
 // @vitest-environment jsdom
 import { beforeEach, describe, expect, it } from 'vitest';
-import { HostError } from '../../src/workbook/port';
+import { HostError, type Change } from '../../src/workbook/port';
 import { enter, fillFake, openPane, until, type OpenPane } from './openPane';
 
 const lastFrost = 'Last frost of spring';
@@ -10,6 +10,12 @@ const assurance = 'Assurance of a full stand';
 const place = 'Place';
 
 const put = (pane: OpenPane): void => pane.button('Put into the sheet').click();
+
+function lastChange(pane: OpenPane): Change {
+  const change = pane.workbook.changes.at(-1);
+  if (change === undefined) throw new Error('nothing was written');
+  return change;
+}
 
 async function reread(pane: OpenPane, check: () => void): Promise<void> {
   pane.workbook.tellChange();
@@ -41,7 +47,7 @@ describe('the fields over a sheet that is there', () => {
     enter(pane.field(firstFrost), '2027-10-20');
     put(pane);
     await until(() => expect(pane.spoken()).toContain('Put into the sheet'));
-    const { cells, title, newSheets } = pane.workbook.changes.at(-1)!;
+    const { cells, title, newSheets } = lastChange(pane);
     expect(title).toBe('Put the season into the sheet');
     expect(newSheets).toEqual([]);
     // 2027-10-20 is ten days after 46670; 7 % is 0.07, not 0.07000000000000001.
@@ -67,13 +73,13 @@ describe('the fields over a sheet that is there', () => {
   it('empty a cell', async () => {
     enter(pane.field(place), '');
     put(pane);
-    await until(() => expect(pane.workbook.changes.at(-1)!.cells[0]?.contents).toEqual([[null]]));
+    await until(() => expect(lastChange(pane).cells[0]?.contents).toEqual([[null]]));
   });
 
   it('keep text as text', async () => {
     enter(pane.field(place), '=2+2');
     put(pane);
-    await until(() => expect(pane.workbook.changes.at(-1)!.cells[0]?.contents).toEqual([['=2+2']]));
+    await until(() => expect(lastChange(pane).cells[0]?.contents).toEqual([['=2+2']]));
   });
 
   it.each([
@@ -103,7 +109,7 @@ describe('the fields over a sheet that is there', () => {
   it('take a decimal comma', async () => {
     enter(pane.field(risk), '12,5');
     put(pane);
-    await until(() => expect(pane.workbook.changes.at(-1)!.cells[0]?.contents).toEqual([[0.125]]));
+    await until(() => expect(lastChange(pane).cells[0]?.contents).toEqual([[0.125]]));
   });
 
   it('refuse reversed frost dates with advice for the south', () => {
@@ -170,7 +176,7 @@ describe('the fields over a sheet that is there', () => {
     pane.workbook.type(pane.workbook.named('PLACE'), 'Typed in the grid');
     put(pane);
     await until(() => expect(pane.spoken()).toContain('Put into the sheet'));
-    expect(pane.workbook.changes.at(-1)!.cells).toHaveLength(1);
+    expect(lastChange(pane).cells).toHaveLength(1);
     expect(pane.field(place).value).toBe('Typed in the grid');
   });
 
