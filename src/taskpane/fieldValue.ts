@@ -67,7 +67,7 @@ export function checkText(line: FormLine, typed: string): Checked {
 }
 
 export function wrongDate(): Checked {
-  return { wrong: fill(pane.wrong.notADate, { example: '2026-05-02' }) };
+  return { wrong: pane.wrong.notADate };
 }
 
 function checkDate(text: string): Checked {

@@ -34,7 +34,7 @@ export const pane = {
   },
   /** What is wrong with a field, and what to do. */
   wrong: {
-    notADate: 'This is not a whole date. Give day, month and year, such as {example}.',
+    notADate: 'This is not a whole date. Give day, month and year.',
     notANumber: '"{given}" is not a number. Type digits only, without a unit or a thousands separator.',
     notWhole: '{given} is not a whole number. Round it.',
     notAChoice: 'The sheet says "{given}". Choose one of: {choices}.',
