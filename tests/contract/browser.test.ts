@@ -1,5 +1,6 @@
 import { openHeadless } from '../../src/hosts/browser/openHeadless';
-import { contractFunctions, foreignSheet } from './contractWorkbook';
+import { contractFunctions } from './contractFunctions';
+import { foreignSheet } from './contractWorkbook';
 import { workbookContract } from './workbookContract';
 
 workbookContract('browser', async () => {

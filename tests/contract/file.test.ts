@@ -1,5 +1,6 @@
 import { createFileWorkbook } from '../../src/hosts/file/createFileWorkbook';
-import { change, contractFunctions, foreignSheet, newSheet } from './contractWorkbook';
+import { contractFunctions } from './contractFunctions';
+import { change, foreignSheet, newSheet } from './contractWorkbook';
 import { workbookContract } from './workbookContract';
 
 workbookContract('file', async () => {

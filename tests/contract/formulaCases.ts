@@ -11,17 +11,8 @@ import {
   when,
 } from '../../src/workbook/expressions';
 import type { CellContent, Expression, ReadValue } from '../../src/workbook/port';
-import {
-  change,
-  formulaSheet,
-  newSheet,
-  notKnown,
-  notNumber,
-  plotRow,
-  plots,
-  settleMs,
-  sumOfLengths,
-} from './contractWorkbook';
+import { notKnown, notNumber } from './contractFunctions';
+import { change, formulaSheet, newSheet, plotRow, plots, settleMs, sumOfLengths } from './contractWorkbook';
 import type { Subject } from './workbookContract';
 
 export function formulaCases(subject: Subject): void {

@@ -1,6 +1,7 @@
 import { InsertRowCommand, RemoveRowCommand } from '@univerjs/sheets';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
-import { change, notNumber, plotRow, plots, settleMs } from '../../contract/contractWorkbook';
+import { notNumber } from '../../contract/contractFunctions';
+import { change, plotRow, plots, settleMs } from '../../contract/contractWorkbook';
 import { openTyped, type TypedWorkbook } from './typing';
 
 const refused = { error: '#VALUE!', message: notNumber };

@@ -4,7 +4,7 @@ import { SetRangeValuesCommand } from '@univerjs/sheets';
 import { startEngine } from '../../../src/hosts/browser/engine';
 import { openWorkbook, type BrowserWorkbook } from '../../../src/hosts/browser/openWorkbook';
 import { findSheet } from '../../../src/hosts/browser/readWorkbook';
-import { contractFunctions } from '../../contract/contractWorkbook';
+import { contractFunctions } from '../../contract/contractFunctions';
 
 export interface TypedWorkbook {
   readonly workbook: BrowserWorkbook;

@@ -1,0 +1,91 @@
+import { ICommandService, LocaleType, mergeLocales, type ILocales } from '@univerjs/core';
+import { UniverDocsPlugin } from '@univerjs/docs';
+import { UniverDocsDrawingPlugin } from '@univerjs/docs-drawing';
+import { UniverDocsUIPlugin } from '@univerjs/docs-ui';
+import { UniverDrawingUIPlugin } from '@univerjs/drawing-ui';
+import { UniverRenderEnginePlugin } from '@univerjs/engine-render';
+import { UniverSheetsDataValidationUIPlugin } from '@univerjs/sheets-data-validation-ui';
+import { UniverSheetsDrawingUIPlugin } from '@univerjs/sheets-drawing-ui';
+import { UniverSheetsFormulaUIPlugin } from '@univerjs/sheets-formula-ui';
+import { UniverSheetsNoteUIPlugin } from '@univerjs/sheets-note-ui';
+import { UniverSheetsNumfmtUIPlugin } from '@univerjs/sheets-numfmt-ui';
+import { ScrollToRangeOperation, UniverSheetsUIPlugin } from '@univerjs/sheets-ui';
+import { UniverUIPlugin } from '@univerjs/ui';
+import dataValidation from '@univerjs/sheets-data-validation-ui/locale/en-US';
+import dataValidationCore from '@univerjs/sheets-data-validation/locale/en-US';
+import design from '@univerjs/design/locale/en-US';
+import docsUi from '@univerjs/docs-ui/locale/en-US';
+import drawingUi from '@univerjs/drawing-ui/locale/en-US';
+import formula from '@univerjs/sheets-formula/locale/en-US';
+import formulaUi from '@univerjs/sheets-formula-ui/locale/en-US';
+import noteUi from '@univerjs/sheets-note-ui/locale/en-US';
+import numfmtUi from '@univerjs/sheets-numfmt-ui/locale/en-US';
+import sheets from '@univerjs/sheets/locale/en-US';
+import sheetsDrawingUi from '@univerjs/sheets-drawing-ui/locale/en-US';
+import sheetsUi from '@univerjs/sheets-ui/locale/en-US';
+import table from '@univerjs/sheets-table/locale/en-US';
+import ui from '@univerjs/ui/locale/en-US';
+import '@univerjs/design/lib/index.css';
+import '@univerjs/ui/lib/index.css';
+import '@univerjs/docs-ui/lib/index.css';
+import '@univerjs/sheets-ui/lib/index.css';
+import '@univerjs/sheets-formula-ui/lib/index.css';
+import '@univerjs/sheets-numfmt-ui/lib/index.css';
+import '@univerjs/sheets-data-validation-ui/lib/index.css';
+import '@univerjs/sheets-note-ui/lib/index.css';
+import '@univerjs/drawing-ui/lib/index.css';
+import '@univerjs/sheets-drawing-ui/lib/index.css';
+import { startEngine, type EngineShell, type WorkbookOptions } from './engine';
+import { openWorkbook, type BrowserWorkbook } from './openWorkbook';
+
+/** The workbook in a page: the grid fills the container. */
+export function openPage(options: WorkbookOptions, container: HTMLElement): BrowserWorkbook {
+  const engine = startEngine(options, pageShell(container));
+  const commands = engine.accessor.get(ICommandService);
+  return openWorkbook(engine, {
+    onWrite: options.onWrite ?? (() => undefined),
+    scrollTo: (range) => void commands.executeCommand(ScrollToRangeOperation.id, { range }),
+  });
+}
+
+const english: ILocales = {
+  [LocaleType.EN_US]: mergeLocales(
+    design,
+    ui,
+    docsUi,
+    sheets,
+    sheetsUi,
+    formula,
+    formulaUi,
+    numfmtUi,
+    dataValidationCore,
+    dataValidation,
+    noteUi,
+    drawingUi,
+    sheetsDrawingUi,
+    table,
+  ),
+};
+
+/** Rendering comes before the core, what draws a feature after it. */
+function pageShell(container: HTMLElement): EngineShell {
+  return {
+    locales: english,
+    registerBefore(univer) {
+      univer.registerPlugin(UniverRenderEnginePlugin);
+      univer.registerPlugin(UniverUIPlugin, { container });
+      univer.registerPlugin(UniverDocsPlugin);
+      univer.registerPlugin(UniverDocsUIPlugin);
+    },
+    registerAfter(univer) {
+      univer.registerPlugin(UniverSheetsUIPlugin);
+      univer.registerPlugin(UniverSheetsFormulaUIPlugin);
+      univer.registerPlugin(UniverSheetsNumfmtUIPlugin);
+      univer.registerPlugin(UniverSheetsDataValidationUIPlugin);
+      univer.registerPlugin(UniverSheetsNoteUIPlugin);
+      univer.registerPlugin(UniverDocsDrawingPlugin);
+      univer.registerPlugin(UniverDrawingUIPlugin);
+      univer.registerPlugin(UniverSheetsDrawingUIPlugin);
+    },
+  };
+}

@@ -1,0 +1,151 @@
+/** The browser host in a page: a person types, pastes and undoes. */
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import type { Area, Change, CellsRead, LiveWorkbook, TableRead } from '../../src/workbook/port';
+import { change, formulaSheet, newSheet, plots, png, sumOfLengths } from '../contract/contractWorkbook';
+import { openGridPage, type GridPage } from './gridPage/openGridPage';
+
+declare global {
+  interface Window {
+    readonly workbook: LiveWorkbook;
+  }
+}
+
+const cell = (row: number, column: number): Area => ({ sheet: 'Plots', row, column, rows: 1, columns: 1 });
+
+describe('the grid in a page', () => {
+  let grid: GridPage;
+  beforeAll(async () => {
+    grid = await openGridPage();
+    await apply(change({ newSheets: [plots, formulaSheet('Totals', [[{ compute: sumOfLengths }]])] }));
+  }, 240_000);
+  afterAll(() => grid.close());
+
+  /** A change in JSON: pictures go by another way. */
+  const apply = (each: Change): Promise<void> =>
+    grid.page.evaluate((given) => window.workbook.apply(given as Change), each as unknown);
+  const table = (): Promise<TableRead | null> =>
+    grid.page.evaluate(async () => {
+      await window.workbook.settle(20_000);
+      return window.workbook.readTable('Plots');
+    });
+  const read = (area: Area): Promise<CellsRead> =>
+    grid.page.evaluate((given) => window.workbook.read(given), area);
+  const select = async (area: Area): Promise<void> => {
+    await grid.page.evaluate((given) => window.workbook.reveal(given), area);
+    // The editor follows the selection a moment later.
+    await grid.page.waitForTimeout(300);
+  };
+  const type = async (row: number, column: number, text: string): Promise<void> => {
+    await select(cell(row, column));
+    await grid.page.keyboard.type(text, { delay: 20 });
+    await grid.page.keyboard.press('Enter');
+    await grid.page.waitForTimeout(300);
+  };
+  const press = async (keys: string): Promise<void> => {
+    await grid.page.keyboard.press(keys);
+    await grid.page.waitForTimeout(300);
+  };
+
+  test('a row typed under the table joins it; one undo takes it all back, one redo brings it again', async () => {
+    const before = await table();
+    await type(5, 1, '60');
+    const grown = await table();
+    expect(grown?.rows).toEqual([
+      ['north', 100, 200],
+      ['007', 40, 80],
+      [null, 60, 120],
+    ]);
+    await press('Control+z');
+    expect(await table()).toEqual(before);
+    expect((await read(cell(5, 1))).values).toEqual([[null]]);
+    await press('Control+y');
+    expect(await table()).toEqual(grown);
+    expect((await read(cell(5, 2))).formulas).toEqual([
+      ['=CUCURBIT.TEST.DOUBLE(Plots[[#This Row],[Length]])'],
+    ]);
+  });
+
+  test('what people type as names stays text', async () => {
+    for (const text of ['007', '=2+2', '+1', '@x', '-x']) {
+      const row = 2 + ((await table())?.area.rows ?? 0);
+      await type(row, 0, text);
+      expect((await table())?.rows.at(-1)?.[0]).toBe(text);
+      expect((await read(cell(row, 0))).formulas).toEqual([[null]]);
+    }
+  });
+
+  test('several rows pasted under the table join it in one step', async () => {
+    const before = await table();
+    const under = 2 + (before?.area.rows ?? 0);
+    await grid.page.evaluate(() => navigator.clipboard.writeText('a\t1\nb\t2\nc\t3'));
+    await select(cell(under, 0));
+    await press('Control+v');
+    await grid.page.waitForTimeout(700);
+    expect((await table())?.rows.slice(-3)).toEqual([
+      ['a', 1, 2],
+      ['b', 2, 4],
+      ['c', 3, 6],
+    ]);
+    await press('Control+z');
+    expect(await table()).toEqual(before);
+  });
+
+  test('erasing a cell leaves nothing in it', async () => {
+    await select(cell(3, 1));
+    await press('Delete');
+    expect((await read(cell(3, 1))).values).toEqual([[null]]);
+    await press('Control+z');
+    expect((await read(cell(3, 1))).values).toEqual([[100]]);
+  });
+
+  test('a selection is told, a change is told', async () => {
+    const heard = await grid.page.evaluate(async () => {
+      const areas: Area[] = [];
+      let changes = 0;
+      const stops = [
+        window.workbook.onSelection((area) => areas.push(area)),
+        window.workbook.onChange(() => (changes += 1)),
+      ];
+      await window.workbook.reveal({ sheet: 'Totals', row: 2, column: 1, rows: 2, columns: 2 });
+      const cells = [{ sheet: 'Totals', row: 5, column: 0, contents: [['told']] }];
+      await window.workbook.apply({
+        title: 'tell',
+        expect: [],
+        newSheets: [],
+        cells,
+        tableRows: [],
+        pictures: [],
+      });
+      await new Promise((resolve) => setTimeout(resolve, 300));
+      stops.forEach((stop) => stop());
+      return { areas, changes };
+    });
+    expect(heard.areas.at(-1)).toEqual({ sheet: 'Totals', row: 2, column: 1, rows: 2, columns: 2 });
+    expect(heard.changes).toBeGreaterThan(0);
+  });
+
+  test('a picture, a note and a new sheet are drawn, and nothing in the page complains', async () => {
+    const noted = newSheet('Noted', {
+      blocks: [{ row: 0, column: 0, contents: [['note here']] }],
+      notes: [{ row: 0, column: 0, text: 'Said about this cell.' }],
+    });
+    await grid.page.evaluate(
+      async ({ sheet, bytes }) => {
+        const picture = { sheet: 'Noted', row: 2, column: 1, widthPx: 120, heightPx: 80, altText: 'a dot' };
+        await window.workbook.apply({
+          title: 'draw',
+          expect: [],
+          newSheets: [sheet as Change['newSheets'][number]],
+          cells: [],
+          tableRows: [],
+          pictures: [{ ...picture, png: Uint8Array.from(bytes) }],
+        });
+        await window.workbook.reveal({ sheet: 'Noted', row: 0, column: 0, rows: 1, columns: 1 });
+      },
+      { sheet: noted as unknown, bytes: [...png] },
+    );
+    await grid.page.waitForTimeout(500);
+    expect((await grid.page.screenshot()).length).toBeGreaterThan(10_000);
+    expect(grid.troubles).toEqual([]);
+  });
+});
