@@ -46,6 +46,9 @@ const isTransplant = operate(cell('start'), '=', 'transplant');
 const isSeed = native('OR', isBlank(cell('start')), operate(cell('start'), '=', 'seed'));
 const isFlowerType = (type: string): Expression => operate(flowerType, '=', type);
 
+/** Without NOT: the browser's engine stumbles over two of them in one formula. */
+const isNot = (condition: Expression): Expression => when(condition, false, true);
+
 const units = input('UNITS');
 const unit = (us: string, metric: string): CellContent => ({
   compute: when(operate(units, '=', 'metric'), metric, us),
@@ -125,8 +128,8 @@ const remark = (condition: Expression, sentence: string): Expression =>
   when(surely(condition), `${sentence} `, '');
 
 const assumable: readonly [Expression, string][] = [
-  [native('AND', isBlank(cell('rowSpacing')), native('NOT', isBeds)), headers.rowSpacing.header],
-  [native('AND', isBlank(cell('plantSpacing')), native('NOT', isHills)), headers.plantSpacing.header],
+  [native('AND', isBlank(cell('rowSpacing')), isNot(isBeds)), headers.rowSpacing.header],
+  [native('AND', isBlank(cell('plantSpacing')), isNot(isHills)), headers.plantSpacing.header],
   [native('AND', isBlank(cell('hillSpacing')), isHills), headers.hillSpacing.header],
   [native('AND', isBlank(cell('plantsPerHill')), isHills), headers.plantsPerHill.header],
   [isBlank(cell('germination')), headers.germination.header],
@@ -153,8 +156,8 @@ const notes = join([
     operate(native('COUNTIF', allOf('Plots', headers.plot.header), operate('=', '&', cell('plot'))), '>', 1),
     remarks.sameName,
   ),
-  remark(native('NOT', native('OR', isHills, isBeds, isRows)), remarks.layoutUnknown),
-  remark(native('NOT', native('OR', isTransplant, isSeed)), remarks.startUnknown),
+  remark(isNot(native('OR', isHills, isBeds, isRows)), remarks.layoutUnknown),
+  remark(isNot(native('OR', isTransplant, isSeed)), remarks.startUnknown),
   remark(operate(cell('daysToSpare'), '<', 0), remarks.shortSeason),
   remark(native('AND', isSeed, operate(cell('setOutOrSow'), '>', cell('lastSowing'))), remarks.sowsTooLate),
   native('IFERROR', when(operate(isolation, '=', 'clear'), '', operate(isolation, '&', ' ')), ''),
@@ -175,8 +178,8 @@ const notes = join([
     native(
       'AND',
       isBlank(cell('yieldPer100')),
-      native('NOT', native('ISNUMBER', cropFigure('yield per 100'))),
-      native('NOT', native('ISERROR', cell('takenAs'))),
+      isNot(native('ISNUMBER', cropFigure('yield per 100'))),
+      isNot(native('ISERROR', cell('takenAs'))),
     ),
     remarks.noYield,
   ),
@@ -395,7 +398,7 @@ export const plotsTemplate: SheetTemplate = {
             native(
               'AND',
               isBlank(cell('yieldPer100')),
-              native('NOT', native('ISNUMBER', cropFigure('yield per 100'))),
+              isNot(native('ISNUMBER', cropFigure('yield per 100'))),
             ),
             '',
             call('HARVEST.YIELD', rowLength, yieldPer100),

@@ -36,8 +36,9 @@ export function when(condition: Expression, then: Operand, otherwise: Operand): 
   return native('IF', condition, then, otherwise);
 }
 
+/** By its text: the browser's engine holds that 0 = "". */
 export function isBlank(of: Expression): Expression {
-  return operate(of, '=', '');
+  return operate(operate(of, '&', ''), '=', '');
 }
 
 /** The cell, or "" where it is blank: programs differ on what an empty cell is to a function. */
