@@ -1,15 +1,16 @@
 /** A new sheet as the engine's whole snapshot of it, so that it comes and goes in one write. */
 import {
   BooleanNumber,
+  mergeWorksheetSnapshotWithDefault,
   type ICellData,
   type IStyleData,
   type IWorksheetData,
   type Nullable,
 } from '@univerjs/core';
-import { mergeWorksheetSnapshotWithDefault } from '@univerjs/core';
 import type { Expression, Format, NewSheet, Span, TableShape } from '../../workbook/port';
 import { toCellData } from './cellData';
 import { styleId, styleOf } from './cellStyles';
+import { rowHeights } from './rowHeights';
 import { packCustom } from './sheetCustom';
 
 /** Free rows and columns beyond the contents. */
@@ -17,6 +18,9 @@ export const spareRows = 200;
 const spareColumns = 6;
 const leastRows = 300;
 const leastColumns = 26;
+
+/** The engine's. */
+const defaultRowPx = 24;
 
 /** A character of Arial 11, and the room to both sides of a cell's text. */
 const characterPx = 7.5;
@@ -77,6 +81,9 @@ export function takeSnapshot(
         column,
         { w: Math.round(characters * characterPx + cellPaddingPx), hd: BooleanNumber.FALSE },
       ]),
+    ),
+    rowData: Object.fromEntries(
+      [...rowHeights(newSheet, defaultRowPx)].map(([row, h]) => [row, { h, ia: BooleanNumber.FALSE }]),
     ),
     freeze: {
       xSplit: newSheet.frozenColumns,

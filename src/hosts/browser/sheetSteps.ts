@@ -78,6 +78,9 @@ function addList(engine: Engine, sheetId: string, list: PickList): WriteStep {
     showDropDown: true,
     renderMode: DataValidationRenderMode.ARROW,
     errorStyle: DataValidationErrorStyle.WARNING,
+    // Shown at a cell that holds something else.
+    showErrorMessage: true,
+    error: offered(list.values),
     ranges: [
       {
         startRow: list.row,
@@ -95,6 +98,13 @@ function addList(engine: Engine, sheetId: string, list: PickList): WriteStep {
       undo: { id: RemoveDataValidationMutation.id, params: { ...place, ruleId: rule.uid } },
     }),
   };
+}
+
+const mostOffered = 12;
+
+function offered(values: readonly string[]): string {
+  const more = values.length > mostOffered ? ', …' : '';
+  return `${values.slice(0, mostOffered).join(', ')}${more}`;
 }
 
 const noteWidthPx = 240;
