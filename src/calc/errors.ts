@@ -62,7 +62,20 @@ export type Problem =
     }
   | { readonly code: 'noHillFits'; readonly side: number; readonly hillSpacing: number; readonly unit: Unit }
   | { readonly code: 'noBedFits'; readonly width: number; readonly bedWidth: number; readonly unit: Unit }
+  /** Rows of hills that lie further apart than the plot is wide. */
+  | {
+      readonly code: 'noHillRowFits';
+      readonly width: number;
+      readonly rowSpacing: number;
+      readonly unit: Unit;
+    }
   | { readonly code: 'testedWithoutAssurance' }
+  /** An assurance of 1. */
+  | { readonly code: 'assuranceOfOne' }
+  /** More plants than the beta-binomial sum takes. */
+  | { readonly code: 'tooManyForTested'; readonly plants: number; readonly most: number }
+  /** A germination test so small that no sensible number of seeds reaches the assurance. */
+  | { readonly code: 'tooFewTested'; readonly tested: number; readonly assurance: number }
   | { readonly code: 'frostDatesReversed'; readonly lastFrost: number; readonly firstFrost: number }
   /** Two frosts of one season more than a leap year apart. */
   | {

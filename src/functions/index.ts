@@ -6,9 +6,11 @@ import * as flower from './flower';
 import * as harvest from './harvest';
 import * as plants from './plants';
 import * as season from './season';
+import * as seed from './seed';
 import * as seedStandard from './seedStandard';
+import * as tray from './tray';
 
-const subjects = [crop, date, flower, harvest, plants, season, seedStandard];
+const subjects = [crop, date, flower, harvest, plants, season, seed, seedStandard, tray];
 
 function isDefinition(value: unknown): value is FunctionDefinition {
   return typeof value === 'object' && value !== null && 'explain' in value;

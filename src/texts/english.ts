@@ -210,7 +210,10 @@ export const english = {
     },
     areaPerPlant: { name: 'area per plant', formula: 'row spacing × plant spacing ÷ {spacingPerLength}' },
     rowsInset: { name: 'rows that fit', formula: 'width ÷ row spacing' },
-    rowsOnEdge: { name: 'rows that fit, the first on the edge', formula: 'width ÷ row spacing, and one more' },
+    rowsOnEdge: {
+      name: 'rows that fit, the first on the edge',
+      formula: 'width ÷ row spacing, and one more',
+    },
     plantsInRowInset: {
       name: 'plants in a row',
       formula: 'length × {spacingPerLength} ÷ plant spacing',

@@ -13,7 +13,11 @@ interface Limits {
 /** @throws outOfRange */
 export function checkNumber(name: string, value: number, unit: Unit, limits: Limits): void {
   const { atLeast = -Infinity, above = -Infinity, atMost = Infinity, below = Infinity } = limits;
-  const inside = value >= atLeast && value <= atMost && (above === -Infinity || value > above) && (below === Infinity || value < below);
+  const inside =
+    value >= atLeast &&
+    value <= atMost &&
+    (above === -Infinity || value > above) &&
+    (below === Infinity || value < below);
   if (!Number.isFinite(value) || !inside) refuse({ code: 'outOfRange', name, value, unit, ...limits });
 }
 
@@ -25,7 +29,9 @@ export function checkPositive(name: string, value: number, unit: Unit): void {
 /** A fraction from 0 to 1, both included unless a limit says otherwise. @throws outOfRange, percentForShare */
 export function checkShare(name: string, value: number, limits: Limits = {}): void {
   if (value > 1 && value <= 100) refuse({ code: 'percentForShare', name, value });
-  checkNumber(name, value, 'share', { atLeast: 0, atMost: 1, ...limits });
+  const from = limits.above === undefined ? { atLeast: 0 } : {};
+  const to = limits.below === undefined ? { atMost: 1 } : {};
+  checkNumber(name, value, 'share', { ...from, ...to, ...limits });
 }
 
 /** A count: the whole number that the value is. @throws notWhole, outOfRange */

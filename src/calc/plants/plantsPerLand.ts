@@ -14,13 +14,22 @@ import type { Recorder } from '../working';
  * Source: plane geometry; Farm and Garden Rule-Book: 43,560 / (2 x 3) = 7,260. Some tables cut the fraction off.
  * @example plantsPerLand(2, 36, unitSystems.us) // 7260
  */
-export function plantsPerLand(rowSpacing: number, plantSpacing: number, units: UnitSystem, record?: Recorder): number {
+export function plantsPerLand(
+  rowSpacing: number,
+  plantSpacing: number,
+  units: UnitSystem,
+  record?: Recorder,
+): number {
   checkPositive('row_spacing', rowSpacing, units.length);
   checkPositive('plant_spacing', plantSpacing, units.spacing);
   const areaPerPlant = (rowSpacing * plantSpacing) / units.spacingPerLength;
   record?.({
     step: 'areaPerPlant',
-    inputs: { row_spacing: rowSpacing, plant_spacing: plantSpacing, spacingPerLength: units.spacingPerLength },
+    inputs: {
+      row_spacing: rowSpacing,
+      plant_spacing: plantSpacing,
+      spacingPerLength: units.spacingPerLength,
+    },
     result: areaPerPlant,
     unit: units.area,
   });

@@ -1,0 +1,85 @@
+import { refuse } from '../errors';
+import { checkCount, checkShare } from '../limits/limits';
+import { checkAssurance } from '../stand/checkAssurance';
+import { leastSeeds } from '../stand/leastSeeds';
+import { leastSeedsOfTested } from '../stand/leastSeedsOfTested';
+import { ceilWhole } from '../whole/wholeNumbers';
+import { orAssume, type Recorder } from '../working';
+
+/**
+ * Seeds to sow for a stand: on average, or with a given assurance, or with one that doubts the germination too.
+ *
+ * no assurance: plants / (germination x field emergence), rounded up
+ * assurance:    least n with P(Binomial(n, germination x field emergence) >= plants) >= assurance
+ * tested:       the same with germination ~ Beta(g t + 1/2, (1 - g) t + 1/2), t seeds tested
+ *
+ * @param plants whole, 1 or more
+ * @param germination share found in the test, above 0, at most 1
+ * @param fieldEmergence share of germinable seeds that stand, above 0, at most 1; 1 when left out
+ * @param assurance chance that the stand is reached, above 0, below 1; left out, the sum is an average
+ * @param tested seeds in the germination test, whole, 1 or more; only with an assurance
+ * @returns whole seeds
+ * @throws outOfRange, percentForShare, notWhole, testedWithoutAssurance, assuranceOfOne, tooManyForTested,
+ * tooFewTested, tooLarge
+ * Source: division by germination as in the IRRI Knowledge Bank's seed rate calculation; the rest in leastSeeds
+ * and leastSeedsOfTested.
+ * @example seedsNeeded(100, 0.8, 0.9, 0.95) // 151
+ */
+export function seedsNeeded(
+  plants: number,
+  germination: number,
+  fieldEmergence?: number,
+  assurance?: number,
+  tested?: number,
+  record?: Recorder,
+): number {
+  const wanted = checkCount('plants', plants, 'plants', { atLeast: 1 });
+  checkShare('germination', germination, { above: 0 });
+  if (fieldEmergence !== undefined) checkShare('field_emergence', fieldEmergence, { above: 0 });
+  if (assurance !== undefined) checkAssurance(assurance);
+  if (tested !== undefined) checkCount('tested', tested, 'seeds', { atLeast: 1 });
+  if (tested !== undefined && assurance === undefined) refuse({ code: 'testedWithoutAssurance' });
+
+  if (fieldEmergence === undefined) record?.({ remark: 'noFieldLossAssumed' });
+  const emergence = orAssume(fieldEmergence, 1, 'field_emergence', 'share', 'judgement', record);
+  const chance = germination * emergence;
+  record?.({
+    step: 'standChance',
+    inputs: { germination, field_emergence: emergence },
+    result: chance,
+    unit: 'share',
+  });
+
+  if (assurance === undefined) {
+    const average = ceilWhole(wanted / chance);
+    record?.({
+      step: 'seedsOnAverage',
+      inputs: { plants: wanted, standChance: chance },
+      result: average,
+      unit: 'seeds',
+      rounded: 'up',
+    });
+    record?.({ remark: 'averageFallsShort' });
+    return average;
+  }
+  if (tested === undefined) {
+    const seeds = leastSeeds(wanted, chance, assurance);
+    record?.({
+      step: 'seedsForAssurance',
+      inputs: { plants: wanted, standChance: chance, assurance },
+      result: seeds,
+      unit: 'seeds',
+      rounded: 'up',
+    });
+    return seeds;
+  }
+  const seeds = leastSeedsOfTested(wanted, germination, emergence, assurance, tested);
+  record?.({
+    step: 'seedsForAssuranceTested',
+    inputs: { plants: wanted, germination, tested, field_emergence: emergence, assurance },
+    result: seeds,
+    unit: 'seeds',
+    rounded: 'up',
+  });
+  return seeds;
+}

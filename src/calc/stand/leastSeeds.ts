@@ -1,0 +1,42 @@
+import cdf from '@stdlib/stats-base-dists-binomial-cdf';
+import { refuse } from '../errors';
+import { leastWhole } from '../whole/leastWhole';
+
+/** Beyond this the doubles that hold the numbers have no whole number to spare. */
+const mostSeeds = Number.MAX_SAFE_INTEGER;
+
+/** P(Binomial(seeds, chance) < wanted), the small tail itself, so that an assurance near 1 loses no digits. */
+function chanceOfTooFew(wanted: number, seeds: number, chance: number): number {
+  const tail = cdf(wanted - 1, seeds, chance);
+  return Number.isFinite(tail) ? tail : refuse({ code: 'tooLarge' });
+}
+
+/**
+ * The least number of seeds (or cells) of which, with a given assurance, enough stand.
+ *
+ * least n with P(Binomial(n, chance) < wanted) <= 1 - assurance
+ *
+ * The search starts from the normal approximation n = wanted/chance + z sqrt(wanted (1 - chance))/chance with a
+ * rough z; where it starts has no bearing on the result.
+ *
+ * @param wanted that must stand, whole, 1 or more
+ * @param chance that one stands, above 0, at most 1
+ * @param assurance above 0, below 1
+ * @returns whole seeds, at least `wanted`
+ * @throws tooLarge
+ * Source: the quantile of the negative binomial distribution; seeds are taken to stand independently.
+ * @example leastSeeds(100, 0.8, 0.95) // 135
+ */
+export function leastSeeds(wanted: number, chance: number, assurance: number): number {
+  const allowed = 1 - assurance;
+  const z = Math.sqrt(-2 * Math.log(Math.min(allowed, 0.5))) - 1.1;
+  const guess = (wanted + z * Math.sqrt(wanted * (1 - chance))) / chance;
+  if (!(guess < mostSeeds)) refuse({ code: 'tooLarge' });
+  const least = leastWhole(
+    wanted,
+    mostSeeds,
+    guess,
+    (seeds) => chanceOfTooFew(wanted, seeds, chance) <= allowed,
+  );
+  return least ?? refuse({ code: 'tooLarge' });
+}
