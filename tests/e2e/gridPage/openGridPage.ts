@@ -27,7 +27,11 @@ export async function openGridPage(): Promise<GridPage> {
   await build(folder);
   const server = await serve(folder);
   const browser: Browser = await openBrowser();
-  const page = await browser.newPage({ viewport: { width: 1200, height: 700 } });
+  const context = await browser.newContext({
+    viewport: { width: 1200, height: 700 },
+    permissions: ['clipboard-read', 'clipboard-write'],
+  });
+  const page = await context.newPage();
   const troubles: string[] = [];
   page.on('pageerror', (error) => troubles.push(String(error)));
   page.on('console', (message) => {
