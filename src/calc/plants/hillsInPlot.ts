@@ -1,8 +1,9 @@
+import { roundingOf } from '../dates/roundingOf';
 import { refuse } from '../errors';
 import { checkPositive } from '../limits/limits';
-import type { UnitSystem } from '../units/units';
-import { floorWhole } from '../whole/wholeNumbers';
-import { orAssume, type Recorder } from '../working';
+import type { Unit, UnitSystem } from '../units/units';
+import { ceilWhole, floorWhole } from '../whole/wholeNumbers';
+import { orAssume, type Recorder, type Step } from '../working';
 
 export type HillPattern = 'square' | 'staggered';
 
@@ -40,34 +41,25 @@ export function hillsInPlot(
   checkPositive('width', width, unit);
   checkPositive('hill_spacing', hillSpacing, unit);
   if (rowSpacing !== undefined) checkPositive('row_spacing', rowSpacing, unit);
-  const chosen = orAssume(pattern, 'square', 'pattern', 'none', 'judgement', record);
-  const side = Math.min(length, width);
-  const hillNeedsWidth = chosen === 'staggered' || rowSpacing === undefined;
-  if (floorWhole((hillNeedsWidth ? side : length) / hillSpacing) < 1) {
-    refuse({ code: 'noHillFits', side: hillNeedsWidth ? side : length, hillSpacing, unit });
-  }
+  const isStaggered = orAssume(pattern, 'square', 'pattern', 'none', 'judgement', record) === 'staggered';
+  const side = isStaggered || rowSpacing === undefined ? Math.min(length, width) : length;
+  if (floorWhole(side / hillSpacing) < 1) refuse({ code: 'noHillFits', side, hillSpacing, unit });
 
-  const inOddRow = floorWhole(length / hillSpacing);
-  if (chosen === 'square') {
+  /** One counted row of hills, or number of rows, with its step. */
+  function counted(step: string, exact: number, inputs: Step['inputs'], of: Unit): number {
+    const result = floorWhole(exact);
+    record?.({ step, inputs, result, unit: of, ...roundingOf(exact, result) });
+    return result;
+  }
+  const along = { length, hill_spacing: hillSpacing };
+
+  if (!isStaggered) {
     const between = orAssume(rowSpacing, hillSpacing, 'row_spacing', unit, 'judgement', record);
-    const rows = floorWhole(width / between);
-    if (rows < 1) refuse({ code: 'noHillRowFits', width, rowSpacing: between, unit });
-    record?.({
-      step: 'rowsOfHills',
-      inputs: { width, row_spacing: between },
-      result: rows,
-      unit: 'rows',
-      rounded: 'down',
-    });
-    record?.({
-      step: 'hillsInRow',
-      inputs: { length, hill_spacing: hillSpacing },
-      result: inOddRow,
-      unit: 'hills',
-      rounded: 'down',
-    });
-    const hills = rows * inOddRow;
-    record?.({ step: 'hillsSquare', inputs: { rows, hillsInRow: inOddRow }, result: hills, unit: 'hills' });
+    if (floorWhole(width / between) < 1) refuse({ code: 'noHillRowFits', width, rowSpacing: between, unit });
+    const rows = counted('rowsOfHills', width / between, { width, row_spacing: between }, 'rows');
+    const hillsInRow = counted('hillsInRow', length / hillSpacing, along, 'hills');
+    const hills = rows * hillsInRow;
+    record?.({ step: 'hillsSquare', inputs: { rows, hillsInRow }, result: hills, unit: 'hills' });
     return hills;
   }
 
@@ -75,37 +67,14 @@ export function hillsInPlot(
   if (rowSpacing === undefined) {
     record?.({ step: 'staggeredPitch', inputs: { hill_spacing: hillSpacing }, result: pitch, unit });
   }
-  const rows = 1 + floorWhole(Math.max(0, width - hillSpacing) / pitch);
-  record?.({
-    step: 'rowsStaggered',
-    inputs: { width, hill_spacing: hillSpacing, pitch },
-    result: rows,
-    unit: 'rows',
-    rounded: 'down',
-  });
-  record?.({
-    step: 'hillsInRow',
-    inputs: { length, hill_spacing: hillSpacing },
-    result: inOddRow,
-    unit: 'hills',
-    rounded: 'down',
-  });
-  const inEvenRow = floorWhole(length / hillSpacing - 0.5);
-  record?.({
-    step: 'hillsInEvenRow',
-    inputs: { length, hill_spacing: hillSpacing },
-    result: inEvenRow,
-    unit: 'hills',
-    rounded: 'down',
-  });
-  const oddRows = Math.ceil(rows / 2);
+  const rowsExact = 1 + (width - hillSpacing) / pitch;
+  const rows = counted('rowsStaggered', rowsExact, { width, hill_spacing: hillSpacing, pitch }, 'rows');
+  const hillsInRow = counted('hillsInRow', length / hillSpacing, along, 'hills');
+  const inEvenRow = counted('hillsInEvenRow', length / hillSpacing - 0.5, along, 'hills');
+  const oddRows = ceilWhole(rows / 2);
   const evenRows = rows - oddRows;
-  const hills = oddRows * inOddRow + evenRows * inEvenRow;
-  record?.({
-    step: 'hillsStaggered',
-    inputs: { oddRows, hillsInRow: inOddRow, evenRows, inEvenRow },
-    result: hills,
-    unit: 'hills',
-  });
+  const hills = oddRows * hillsInRow + evenRows * inEvenRow;
+  const inputs = { oddRows, hillsInRow, evenRows, inEvenRow };
+  record?.({ step: 'hillsStaggered', inputs, result: hills, unit: 'hills' });
   return hills;
 }

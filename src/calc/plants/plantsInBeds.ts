@@ -1,3 +1,4 @@
+import { roundingOf } from '../dates/roundingOf';
 import { refuse } from '../errors';
 import { checkCount, checkNumber, checkPositive } from '../limits/limits';
 import type { UnitSystem } from '../units/units';
@@ -37,17 +38,19 @@ export function plantsInBeds(
   const rowsInBed = checkCount('rows_per_bed', rowsPerBed, 'rows', { atLeast: 1 });
   checkPositive('plant_spacing', plantSpacing, units.spacing);
 
-  const beds = floorWhole((width + pathWidth) / (bedWidth + pathWidth));
+  const bedsExact = (width + pathWidth) / (bedWidth + pathWidth);
+  const beds = floorWhole(bedsExact);
   if (beds < 1) refuse({ code: 'noBedFits', width, bedWidth, unit: units.length });
   record?.({
     step: 'bedsInWidth',
     inputs: { width, path_width: pathWidth, bed_width: bedWidth },
     result: beds,
     unit: 'beds',
-    rounded: 'down',
+    ...roundingOf(bedsExact, beds),
   });
 
-  const plantsInRow = floorWhole((length * units.spacingPerLength) / plantSpacing);
+  const inRowExact = (length * units.spacingPerLength) / plantSpacing;
+  const plantsInRow = floorWhole(inRowExact);
   if (plantsInRow < 1) {
     refuse({ code: 'noPlantFits', length, plantSpacing, unit: units.length, spacingUnit: units.spacing });
   }
@@ -56,7 +59,7 @@ export function plantsInBeds(
     inputs: { length, spacingPerLength: units.spacingPerLength, plant_spacing: plantSpacing },
     result: plantsInRow,
     unit: 'plants',
-    rounded: 'down',
+    ...roundingOf(inRowExact, plantsInRow),
   });
 
   const plants = beds * rowsInBed * plantsInRow;

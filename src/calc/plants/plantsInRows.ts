@@ -1,3 +1,4 @@
+import { roundingOf } from '../dates/roundingOf';
 import { refuse } from '../errors';
 import { checkPositive } from '../limits/limits';
 import type { UnitSystem } from '../units/units';
@@ -39,17 +40,19 @@ export function plantsInRows(
   const onEdge = orAssume(edge, 'inset', 'edge', 'none', 'judgement', record) === 'onedge';
   const extra = onEdge ? 1 : 0;
 
-  const rows = floorWhole(width / rowSpacing) + extra;
+  const rowsExact = width / rowSpacing + extra;
+  const rows = floorWhole(rowsExact);
   if (rows < 1) refuse({ code: 'noRowFits', width, rowSpacing, unit: units.length });
   record?.({
     step: onEdge ? 'rowsOnEdge' : 'rowsInset',
     inputs: { width, row_spacing: rowSpacing },
     result: rows,
     unit: 'rows',
-    rounded: 'down',
+    ...roundingOf(rowsExact, rows),
   });
 
-  const plantsInRow = floorWhole((length * units.spacingPerLength) / plantSpacing) + extra;
+  const inRowExact = (length * units.spacingPerLength) / plantSpacing + extra;
+  const plantsInRow = floorWhole(inRowExact);
   if (plantsInRow < 1) {
     refuse({ code: 'noPlantFits', length, plantSpacing, unit: units.length, spacingUnit: units.spacing });
   }
@@ -58,7 +61,7 @@ export function plantsInRows(
     inputs: { length, spacingPerLength: units.spacingPerLength, plant_spacing: plantSpacing },
     result: plantsInRow,
     unit: 'plants',
-    rounded: 'down',
+    ...roundingOf(inRowExact, plantsInRow),
   });
 
   const plants = rows * plantsInRow;

@@ -30,5 +30,7 @@ export function seedWeight(
     result: weight,
     unit: units.seedMass,
   });
+  record?.({ remark: 'lotsDiffer' });
+  record?.({ source: 'cgc-12-16' });
   return weight;
 }

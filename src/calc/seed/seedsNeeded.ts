@@ -1,3 +1,4 @@
+import { roundingOf } from '../dates/roundingOf';
 import { refuse } from '../errors';
 import { checkCount, checkShare } from '../limits/limits';
 import { checkAssurance } from '../stand/checkAssurance';
@@ -51,13 +52,14 @@ export function seedsNeeded(
   });
 
   if (assurance === undefined) {
-    const average = ceilWhole(wanted / chance);
+    const exact = wanted / chance;
+    const average = ceilWhole(exact);
     record?.({
       step: 'seedsOnAverage',
       inputs: { plants: wanted, standChance: chance },
       result: average,
       unit: 'seeds',
-      rounded: 'up',
+      ...roundingOf(exact, average),
     });
     record?.({ remark: 'averageFallsShort' });
     return average;
@@ -69,7 +71,6 @@ export function seedsNeeded(
       inputs: { plants: wanted, standChance: chance, assurance },
       result: seeds,
       unit: 'seeds',
-      rounded: 'up',
     });
     return seeds;
   }
@@ -79,7 +80,7 @@ export function seedsNeeded(
     inputs: { plants: wanted, germination, tested, field_emergence: emergence, assurance },
     result: seeds,
     unit: 'seeds',
-    rounded: 'up',
   });
+  record?.({ source: 'brown-2001' });
   return seeds;
 }

@@ -49,7 +49,6 @@ export function seedsPerHill(
     inputs: { plants_per_hill: wanted, standChance: chance, assurance: sure },
     result: seeds,
     unit: 'seeds',
-    rounded: 'up',
   });
   return seeds;
 }

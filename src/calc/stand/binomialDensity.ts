@@ -34,7 +34,7 @@ function deviance(x: number, m: number): number {
  * @param n trials
  * @param p chance of a success, above 0 and below 1
  * @returns probability (density)
- * Source: Loader, C., 2000, Fast and Accurate Computation of Binomial Probabilities, sections 2 and 3 (from memory).
+ * Source: Loader, C., 2000, Fast and Accurate Computation of Binomial Probabilities.
  * @example binomialDensity(3, 5, 0.8) // 0.2048
  */
 export function binomialDensity(x: number, n: number, p: number): number {

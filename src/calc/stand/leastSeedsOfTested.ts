@@ -1,6 +1,7 @@
 import { refuse } from '../errors';
 import { checkShare } from '../limits/limits';
 import { leastWhole } from '../whole/leastWhole';
+import { betaBinomialDensity } from './betaBinomialDensity';
 import { binomialDensity } from './binomialDensity';
 
 /** Answers in well under a second up to here. All three are limits of this program, not of the trade. */
@@ -39,16 +40,6 @@ function chancesOfTooFew(wanted: number, emergence: number): Float64Array {
   return chances;
 }
 
-/** P(BetaBinomial(n, a, b) = x): each Beta function as a binomial density with one p, whose powers cancel. */
-function betaBinomialDensity(x: number, n: number, a: number, b: number): number {
-  const p = (x + a) / (n + a + b);
-  const total = n + a + b;
-  return (
-    (binomialDensity(x, n, p) * binomialDensity(a, a + b, p) * a * b * total) /
-    (binomialDensity(x + a, total, p) * (a + b) * (x + a) * (n - x + b))
-  );
-}
-
 /** Sum over germinated counts of their beta-binomial chance times the chance that too few of them stand. */
 function chanceOfTooFewFrom(seeds: number, chances: Float64Array, a: number, b: number): number {
   const last = Math.min(seeds, chances.length - 1);
@@ -79,8 +70,8 @@ function chanceOfTooFewFrom(seeds: number, chances: Float64Array, a: number, b: 
  * @param tested seeds in the test, whole, 1 or more
  * @returns whole seeds, at least `wanted`
  * @throws outOfRange, tooManyForTested (over 200,000 seeds would have to germinate), tooFewTested (over 1e9 seeds)
- * Source: the beta-binomial distribution with Jeffreys' prior, Beta(1/2, 1/2): Brown, Cai and DasGupta, 2001,
- * Statistical Science 16(2) (from memory); emergence within the sum: project convention.
+ * Source: Jeffreys' prior, Beta(1/2, 1/2), for what a test tells: Brown, Cai and DasGupta, 2001, Statistical
+ * Science 16(2):101-133; its beta-binomial prediction and emergence within the sum: project convention.
  * @example leastSeedsOfTested(100, 0.8, 1, 0.95, 50) // 147
  */
 export function leastSeedsOfTested(

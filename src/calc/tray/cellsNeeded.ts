@@ -1,3 +1,4 @@
+import { roundingOf } from '../dates/roundingOf';
 import { checkCount, checkShare } from '../limits/limits';
 import { checkAssurance } from '../stand/checkAssurance';
 import { leastSeeds } from '../stand/leastSeeds';
@@ -50,14 +51,14 @@ export function cellsNeeded(
   const cellStands = cellSprouts * (1 - lost);
   record?.({ step: 'cellStands', inputs: { cellSprouts, culls: lost }, result: cellStands, unit: 'share' });
 
-  const cells =
-    assurance === undefined ? ceilWhole(wanted / cellStands) : leastSeeds(wanted, cellStands, assurance);
+  const average = wanted / cellStands;
+  const cells = assurance === undefined ? ceilWhole(average) : leastSeeds(wanted, cellStands, assurance);
   record?.({
     step: assurance === undefined ? 'cellsOnAverage' : 'cellsForAssurance',
     inputs: { plants: wanted, cellStands, ...(assurance === undefined ? {} : { assurance }) },
     result: cells,
     unit: 'cells',
-    rounded: 'up',
+    ...(assurance === undefined ? roundingOf(average, cells) : {}),
   });
   if (assurance === undefined) record?.({ remark: 'averageFallsShort' });
   return cells;
