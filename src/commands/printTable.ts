@@ -14,11 +14,13 @@ function show(value: ReadValue, format: Format): string {
   return places === undefined ? String(Number(value.toPrecision(12))) : value.toFixed(places);
 }
 
-/** The row's name and what is computed; the column named by `without` is left to a list of its own. */
-export function printTable(read: TableRead, table: TableTemplate, without: string): string {
+/** The row's name and what is computed; the columns named by `without` have sentences and are left out. */
+export function printTable(read: TableRead, table: TableTemplate, without: readonly string[]): string {
   const columns = table.columns
     .map((column, index) => ({ ...column, index }))
-    .filter((column, ordinal) => (ordinal === 0 || column.kind === 'computed') && column.header !== without);
+    .filter(
+      (column, ordinal) => (ordinal === 0 || column.kind === 'computed') && !without.includes(column.header),
+    );
   const lines = [
     columns.map((column) => column.header),
     ...read.rows.map((row) => columns.map((column) => show(row[column.index] ?? null, column.format))),

@@ -15,6 +15,7 @@ import { printTable } from './printTable';
 const words = english.commands.plan;
 const table = plotsTemplate.tables[0] as TableTemplate;
 const notesHeader = english.sheets.plots.columns.notes.header;
+const assumedHeader = english.sheets.plots.columns.assumed.header;
 
 /** A workbook that ends as a file. */
 interface SavedWorkbook extends WorkbookPort {
@@ -82,7 +83,7 @@ async function writePlan(options: PlanOptions, read: InputsRead, tools: PlanTool
   await fillSheets(workbook, requests, plotsTemplate.title);
   await workbook.save(options.out, { replace: options.replace });
   const plots = await workbook.readTable(table.name);
-  if (plots !== null) tools.say(printTable(plots, table, notesHeader));
+  if (plots !== null) tools.say(printTable(plots, table, [notesHeader, assumedHeader]));
   const findings = await findFindings(workbook, table.name, notesHeader);
   if (findings.length > 0) tools.say(`\n${words.findings}`);
   for (const { row, header, text } of findings) tools.say(fill(words.finding, { plot: row, header, text }));

@@ -150,6 +150,11 @@ const isolation = call(
 const join = (parts: readonly Expression[]): Expression =>
   parts.reduce((left, right) => operate(left, '&', right));
 
+const assumed = join([
+  ...assumable.map(([blank, header]) => when(blank, `${header}. `, '')),
+  when(native('AND', isBlank(cell('fieldEmergence')), isSeed), `${words.noFieldLoss}. `, ''),
+]);
+
 const notes = join([
   remark(native('ISERROR', cell('takenAs')), remarks.cropUnknown),
   remark(
@@ -182,16 +187,6 @@ const notes = join([
       isNot(native('ISERROR', cell('takenAs'))),
     ),
     remarks.noYield,
-  ),
-  remark(native('AND', isBlank(cell('fieldEmergence')), isSeed), remarks.noFieldLoss),
-  when(
-    native('OR', ...assumable.map(([blank]) => blank)),
-    join([
-      { value: remarks.assumed },
-      ...assumable.map(([blank, header]) => when(blank, `${header.toLowerCase()}, `, '')),
-      { value: remarks.assumedEnd },
-    ]),
-    '',
   ),
 ]);
 
@@ -417,6 +412,7 @@ export const plotsTemplate: SheetTemplate = {
           'money',
           11,
         ),
+        computed('assumed', assumed, 'general', 44),
         {
           ...computed('notes', notes, 'general', 80),
           compute: when(isBlank(cell('crop')), when(isBlank(cell('plot')), '', remarks.noCrop), notes),

@@ -1,7 +1,8 @@
 /** What the commands print. */
 export const commands = {
   formula: {
-    usage: "Usage: npm run -s formula -- '=CUCURBIT.PLANTS.DENSITY(2,36)' ... Each formula gives one JSON value a line.",
+    usage:
+      "Usage: npm run -s formula -- '=CUCURBIT.PLANTS.DENSITY(2,36)' ... Each formula gives one JSON value a line.",
   },
   plan: {
     usage:
@@ -27,12 +28,14 @@ export const commands = {
     line: '{file}, line {line}: {problem}',
     problems: {
       empty: 'the file is empty. Give a header line and a line for each plot.',
-      raggedLine: 'the line has {found} cells and the header has {expected}. Mend the separators; the line was left out.',
+      raggedLine:
+        'the line has {found} cells and the header has {expected}. Mend the separators; the line was left out.',
       openQuote: 'a quotation mark is opened and never closed. Mend it; the line was left out.',
       duplicateHeader: 'the column "{header}" stands twice. Take one away.',
       unknownHeader: 'the column "{header}" is not one of Plots and was left out. Columns: {columns}.',
       missingHeader: 'the column "{header}" is missing. Give each plot a name.',
-      notANumber: 'column {header}: "{given}" is not a number. Type digits with a decimal point and no unit. Only this plot is spoiled.',
+      notANumber:
+        'column {header}: "{given}" is not a number. Type digits with a decimal point and no unit. Only this plot is spoiled.',
       notADate: 'column {header}: "{given}" is not a date such as 2026-05-02. Only this plot is spoiled.',
       sameName: 'the plot "{given}" is also on line {firstLine}. Give each its own name.',
     },

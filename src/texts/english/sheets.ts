@@ -100,7 +100,7 @@ export const sheets = {
     sheet: 'Plots',
     title: 'Plots',
     lead: [
-      "One line a plot. Fill in the tinted cells; a blank one takes the crop's figure from the Crops sheet, and Notes says so. Type under the last line for a new plot.",
+      "One line a plot. Fill in the tinted cells; a blank one takes the crop's figure from the Crops sheet, and Assumed says so. Type under the last line for a new plot.",
       "Seed is enough at the assurance of the Season sheet. Dates stand on the Season sheet's frost dates; warm soil comes first.",
     ],
     cautions: [
@@ -215,8 +215,13 @@ export const sheets = {
       },
       yield: { header: 'Yield', note: 'Marketable. lb or kg. CUCURBIT.HARVEST.YIELD' },
       income: { header: 'Income', note: 'Yield x price.' },
+      assumed: {
+        header: 'Assumed',
+        note: 'Cells left blank: their figures are from the Crops sheet, or as said here.',
+      },
       notes: { header: 'Notes', note: 'What to look at before you plant.' },
     },
+    noFieldLoss: 'No field loss',
     /** Sentences of the Notes column. */
     remarks: {
       noCrop: 'Choose a crop.',
@@ -230,9 +235,6 @@ export const sheets = {
         'Germination below the federal standard: such seed is sold marked Below Standard. Test it.',
       wideYield: 'Published yields differ more than threefold and the low end is used: put in your own.',
       noYield: 'No published yield: put in your own.',
-      noFieldLoss: 'No field loss assumed: fill in Field emergence.',
-      assumed: 'From the Crops sheet: ',
-      assumedEnd: 'the rest typed.',
     },
   },
   crops: {
