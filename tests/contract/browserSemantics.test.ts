@@ -19,7 +19,7 @@ const deviations: Readonly<Record<string, ReadValue>> = {
   '=IF("x",1,2)': 1,
   '=AND("x",TRUE)': true,
   '=NOT("TRUE")': '#VALUE!',
-  // Column names may hold letters, digits, spaces and underscores, and are told apart by case.
+  // Column names with parentheses, brackets, # or ' are not understood; names are told apart by case.
   '=Sample[[#This Row],[Row (ft)]]': '#VALUE!',
   "=Sample[[#This Row],[It''s '[1'] '#2]]": '#VALUE!',
   "=SUM(Sample[[It''s '[1'] '#2]])": '#VALUE!',

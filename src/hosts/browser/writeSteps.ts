@@ -10,7 +10,7 @@ export interface WriteStep {
   mutations(): { readonly redo: IMutationInfo; readonly undo: IMutationInfo };
 }
 
-/** @throws what the failing step threw, after everything before it was undone */
+/** @throws what the failing step threw, after it and everything before it was undone */
 export function runSteps(
   engine: Engine,
   steps: readonly WriteStep[],
@@ -18,17 +18,28 @@ export function runSteps(
 ): Consequence {
   const redos: IMutationInfo[] = [];
   const undos: IMutationInfo[] = [];
+  let halfDone: IMutationInfo | null = null;
   try {
     steps.forEach((step, i) => {
       onStep(step.name, i / steps.length);
       const { redo, undo } = step.mutations();
-      // Kept before it is executed: a write that fails half-way is undone as well.
-      undos.unshift(undo);
+      halfDone = undo;
       execute(engine, redo);
+      halfDone = null;
       redos.push(redo);
+      undos.unshift(undo);
     });
   } catch (error) {
-    for (const undo of undos) execute(engine, undo);
+    const failures = [...(halfDone === null ? [] : [halfDone]), ...undos].flatMap((undo) => {
+      try {
+        execute(engine, undo);
+        return [];
+      } catch (failure) {
+        // What the failing step did not begin cannot be undone; that is no failure.
+        return undo === halfDone ? [] : [failure];
+      }
+    });
+    if (failures.length > 0) throw new AggregateError([error, ...failures], 'could not be undone');
     throw error;
   }
   return { redos, undos };

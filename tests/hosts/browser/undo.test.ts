@@ -1,7 +1,8 @@
-import { IPermissionService } from '@univerjs/core';
+import { ICommandService, IPermissionService } from '@univerjs/core';
 import { DataValidationModel } from '@univerjs/data-validation';
-import { WorksheetEditPermission } from '@univerjs/sheets';
-import { ISheetDrawingService } from '@univerjs/sheets-drawing';
+import { SetDefinedNameMutation } from '@univerjs/engine-formula';
+import { InsertSheetMutation, SetRangeValuesMutation, WorksheetEditPermission } from '@univerjs/sheets';
+import { ISheetDrawingService, SetDrawingApplyMutation } from '@univerjs/sheets-drawing';
 import { SheetsNoteModel } from '@univerjs/sheets-note';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import {
@@ -88,6 +89,34 @@ describe('a change is one undo step', () => {
     await typed.workbook.redo();
     const read = await typed.workbook.read({ sheet: 'Kitchen', row: 0, column: 0, rows: 1, columns: 1 });
     expect(read.values).toEqual([['x']]);
+  });
+
+  test.each([
+    ['before', SetDefinedNameMutation.id],
+    ['after', SetDefinedNameMutation.id],
+    ['before', InsertSheetMutation.id],
+    ['after', InsertSheetMutation.id],
+    ['after', SetRangeValuesMutation.id],
+    ['after', SetDrawingApplyMutation.id],
+  ])('the engine fails %s it did %s: nothing is left of the change', async (when, id) => {
+    await typed.workbook.apply(first);
+    const before = await whole();
+    const commands = typed.engine.accessor.get(ICommandService);
+    let isArmed = true;
+    const fail = (command: { id: string }): void => {
+      if (!isArmed || command.id !== id) return;
+      isArmed = false;
+      throw new Error('a fault made by the test');
+    };
+    const listening =
+      when === 'before' ? commands.beforeCommandExecuted(fail) : commands.onCommandExecuted(fail);
+    await expect(typed.workbook.apply(second)).rejects.toMatchObject({
+      problem: { code: 'failed', action: 'test' },
+    });
+    listening.dispose();
+    expect(isArmed).toBe(false);
+    expect(await whole()).toEqual(before);
+    await typed.workbook.apply(second);
   });
 
   test('a picture keeps its alt text', async () => {
