@@ -1,6 +1,7 @@
 import cdf from '@stdlib/stats-base-dists-binomial-cdf';
 import { refuse } from '../errors';
 import { leastWhole } from '../whole/leastWhole';
+import { allowedShortfall } from './allowedShortfall';
 
 /** Beyond this the doubles that hold the numbers have no whole number to spare. */
 const mostSeeds = Number.MAX_SAFE_INTEGER;
@@ -28,7 +29,7 @@ function chanceOfTooFew(wanted: number, seeds: number, chance: number): number {
  * @example leastSeeds(100, 0.8, 0.95) // 135
  */
 export function leastSeeds(wanted: number, chance: number, assurance: number): number {
-  const allowed = 1 - assurance;
+  const allowed = allowedShortfall(assurance);
   const z = Math.sqrt(-2 * Math.log(Math.min(allowed, 0.5))) - 1.1;
   const guess = (wanted + z * Math.sqrt(wanted * (1 - chance))) / chance;
   if (!(guess < mostSeeds)) refuse({ code: 'tooLarge' });

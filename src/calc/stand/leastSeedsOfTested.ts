@@ -1,6 +1,7 @@
 import { refuse } from '../errors';
 import { checkShare } from '../limits/limits';
 import { leastWhole } from '../whole/leastWhole';
+import { allowedShortfall } from './allowedShortfall';
 import { betaBinomialDensity } from './betaBinomialDensity';
 import { binomialDensity } from './binomialDensity';
 
@@ -87,7 +88,7 @@ export function leastSeedsOfTested(
   const chances = chancesOfTooFew(wanted, emergence);
   const a = germination * tested + 0.5;
   const b = (1 - germination) * tested + 0.5;
-  const allowed = 1 - assurance;
+  const allowed = allowedShortfall(assurance);
   const least = leastWhole(
     wanted,
     mostSeeds,

@@ -1,0 +1,7 @@
+/** The two functions of jstat 1.9.6 that the tests ask, which comes without types. */
+declare module 'jstat' {
+  export const jStat: {
+    ibeta(x: number, a: number, b: number): number;
+    readonly beta: { pdf(x: number, a: number, b: number): number };
+  };
+}
