@@ -19,7 +19,11 @@ const typeScript = {
 const browser = (_env, { mode }) => ({
   name: 'browser',
   entry: { browser: source('entries', 'browser.ts') },
-  output: { path: path.resolve(__dirname, 'dist'), filename: 'browser/[name].js', assetModuleFilename: 'browser/[name][ext]' },
+  output: {
+    path: path.resolve(__dirname, 'dist'),
+    filename: 'browser/[name].js',
+    assetModuleFilename: 'browser/[name][ext]',
+  },
   resolve: { extensions: ['.ts', '.js'] },
   module: {
     rules: [

@@ -2,31 +2,21 @@
 import { functions } from '../functions';
 import { openPage } from '../hosts/browser/openPage';
 import { mountPane } from '../taskpane/mountPane';
-import { demoPlots, demoSeason } from '../templates/demoGarden';
+import { demoFilling } from '../templates/demoGarden';
 import { plotsTemplate } from '../templates/plots';
-import { allTemplates, functionNamespace } from '../templates/sheets';
+import { functionNamespace } from '../templates/sheets';
+import { english } from '../texts/english';
 import { fillSheets } from '../workbook/fillSheets';
 import '../taskpane/pane.css';
 import './browser.css';
 
-function demand(id: string): HTMLElement {
-  const found = document.getElementById(id);
-  if (found === null) throw new Error(`browser.html lacks #${id}`);
-  return found;
+async function open(grid: HTMLElement, pane: HTMLElement): Promise<void> {
+  const registered = [...functions.values()];
+  const firstSheet = english.sheets.scratch;
+  const workbook = openPage({ functions: registered, namespace: functionNamespace, firstSheet }, grid);
+  await fillSheets(workbook, demoFilling, english.pane.undo.sheets);
+  await workbook.reveal({ sheet: plotsTemplate.sheet, row: 0, column: 0, rows: 1, columns: 1 });
+  await mountPane(pane, workbook);
 }
 
-async function open(): Promise<void> {
-  const workbook = openPage(
-    { functions: [...functions.values()], namespace: functionNamespace, firstSheet: 'Notepad' },
-    demand('grid'),
-  );
-  const requests = allTemplates.map((template) => ({
-    template,
-    inputs: template === plotsTemplate ? demoPlots : [],
-    form: demoSeason,
-  }));
-  await fillSheets(workbook, requests, plotsTemplate.title);
-  await mountPane(demand('pane'), workbook);
-}
-
-void open();
+void open(document.getElementById('grid') as HTMLElement, document.getElementById('pane') as HTMLElement);

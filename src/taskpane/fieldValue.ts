@@ -1,6 +1,6 @@
 /** Between what stands in a cell of the form and what a person types into a field of the pane. */
 import { isCellError, type CellValue, type ReadValue } from '../workbook/port';
-import { parseNumber } from '../workbook/readDelimited';
+import { parseNumber } from '../workbook/parseNumber';
 import { dayOfIso, dayOfSerial, isoOfDay, serialOfDay } from '../workbook/serialDate';
 import type { FormLine } from '../workbook/template';
 import { english } from '../texts/english';

@@ -60,9 +60,17 @@ const usualFigures: TableTemplate = {
   ]),
 };
 
+const understood: TableTemplate = {
+  name: 'CropNames',
+  heading: words.names,
+  grows: false,
+  columns: [columnOf(names.name, 22), columnOf(names.crop, 22)],
+  rows: crops.flatMap((crop) => [crop.name, ...crop.synonyms].map((name) => [name, crop.name])),
+};
+
 const ranges: TableTemplate = {
   name: 'CropFigures',
-  heading: words.ranges,
+  heading: '',
   grows: false,
   columns: [names.crop, names.figure, names.low, names.high, names.unit, names.source].map((header) =>
     columnOf(header, header === names.source ? 60 : 14),
@@ -81,14 +89,6 @@ const ranges: TableTemplate = {
   ),
 };
 
-const understood: TableTemplate = {
-  name: 'CropNames',
-  heading: words.names,
-  grows: false,
-  columns: [columnOf(names.name, 22), columnOf(names.crop, 22)],
-  rows: crops.flatMap((crop) => [crop.name, ...crop.synonyms].map((name) => [name, crop.name])),
-};
-
 export const cropsTemplate: SheetTemplate = {
   id: 'crops',
   version: 1,
@@ -97,6 +97,18 @@ export const cropsTemplate: SheetTemplate = {
   lead: words.lead,
   cautions: [],
   form: [],
-  tables: [usualFigures, ranges, understood],
+  tables: [usualFigures, understood],
   page: { landscape: true, pagesWide: 2, repeatFirstColumn: true },
+};
+
+export const cropRangesTemplate: SheetTemplate = {
+  id: 'cropRanges',
+  version: 1,
+  sheet: words.rangesSheet,
+  title: words.rangesSheet,
+  lead: words.rangesLead,
+  cautions: [],
+  form: [],
+  tables: [ranges],
+  page: { landscape: true, pagesWide: 1, repeatFirstColumn: false },
 };

@@ -1,5 +1,8 @@
 /** An invented market garden, for the first look. Nothing in it is anybody's. */
+import type { FillRequest } from '../workbook/fillSheets';
 import type { InputRow } from '../workbook/template';
+import { plotsTemplate } from './plots';
+import { allTemplates } from './sheets';
 import type { CellValue } from '../workbook/port';
 
 /** Serial numbers of 2 May and 10 October 2027. */
@@ -161,3 +164,10 @@ export const demoPlots: readonly InputRow[] = [
     'Days to maturity': 120,
   },
 ];
+
+/** Every sheet, filled with the invented garden. */
+export const demoFilling: readonly FillRequest[] = allTemplates.map((template) => ({
+  template,
+  inputs: template === plotsTemplate ? demoPlots : [],
+  form: demoSeason,
+}));

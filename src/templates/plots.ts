@@ -13,12 +13,15 @@ import {
   operate,
   when,
 } from '../workbook/expressions';
-import { cropNames, flowerTypes } from '../reference/crops';
+import { crops, flowerTypes } from '../reference/crops';
 import { english } from '../texts/english';
 
 const words = english.sheets.plots;
 const headers = words.columns;
 const remarks = words.remarks;
+
+/** The types first, then the trade's other names for them. */
+const understoodNames = [...crops.map((crop) => crop.name), ...crops.flatMap((crop) => crop.synonyms)];
 
 type ColumnKey = keyof typeof headers;
 const cell = (key: ColumnKey): Expression => column(headers[key].header);
@@ -242,7 +245,7 @@ export const plotsTemplate: SheetTemplate = {
       grows: true,
       columns: [
         asked('plot', 'text', 16),
-        asked('crop', 'text', 20, cropNames),
+        asked('crop', 'text', 20, understoodNames),
         asked('layout', 'text', 9, words.layouts),
         asked('length', 'general', 9, [], feet),
         asked('width', 'general', 9, [], feet),

@@ -19,7 +19,7 @@ export interface FillRequest {
   readonly template: SheetTemplate;
   /** Rows for the template's growing table when the sheet is made. Not used where the sheet is there already. */
   readonly inputs: readonly InputRow[];
-  /** Values for the form's inputs when the sheet is made, by cell name. */
+  /** Values for the form's inputs when the sheet is made, by cell name; null leaves a cell empty. */
   readonly form: Readonly<Record<string, CellContent>>;
 }
 
@@ -78,7 +78,10 @@ function freeName(wanted: string, taken: ReadonlySet<string>): string {
 function withForm(template: SheetTemplate, form: FillRequest['form']): SheetTemplate {
   return {
     ...template,
-    form: template.form.map((line) => ({ ...line, content: form[line.name] ?? line.content })),
+    form: template.form.map((line) => {
+      const content = form[line.name];
+      return content === undefined ? line : { ...line, content };
+    }),
   };
 }
 

@@ -16,12 +16,14 @@ export async function readForm(port: WorkbookPort, template: SheetTemplate): Pro
   const stamp = await port.stamp(sheet.name);
   const values: Record<string, ReadValue> = {};
   const areas: Record<string, Area> = {};
-  for (const line of template.form) {
-    const area = await port.locate(line.name);
-    if (area === null) throw new HostError({ code: 'sheetDamaged', sheet: sheet.name, missing: line.name });
-    areas[line.name] = area;
-    values[line.name] = (await port.read(area)).values[0]?.[0] ?? null;
-  }
+  await Promise.all(
+    template.form.map(async ({ name }) => {
+      const area = await port.locate(name);
+      if (area === null) throw new HostError({ code: 'sheetDamaged', sheet: sheet.name, missing: name });
+      areas[name] = area;
+      values[name] = (await port.read(area)).values[0]?.[0] ?? null;
+    }),
+  );
   return { sheet: sheet.name, stamp, values, areas };
 }
 

@@ -1,7 +1,8 @@
 /** Rows of a delimited text as input rows of a table template. */
 import type { CellValue } from './port';
 import { dayOfIso, serialOfDay } from './serialDate';
-import { parseNumber, type Delimited } from './readDelimited';
+import { parseNumber } from './parseNumber';
+import type { Delimited } from './readDelimited';
 import type { InputRow, TableColumn, TableTemplate } from './template';
 
 export type InputProblem =
@@ -9,7 +10,13 @@ export type InputProblem =
   | { readonly code: 'missingHeader'; readonly line: number; readonly header: string }
   | { readonly code: 'notANumber'; readonly line: number; readonly header: string; readonly given: string }
   | { readonly code: 'notADate'; readonly line: number; readonly header: string; readonly given: string }
-  | { readonly code: 'sameName'; readonly line: number; readonly header: string; readonly given: string; readonly firstLine: number };
+  | {
+      readonly code: 'sameName';
+      readonly line: number;
+      readonly header: string;
+      readonly given: string;
+      readonly firstLine: number;
+    };
 
 export interface InputsRead {
   readonly inputs: readonly InputRow[];
@@ -24,7 +31,8 @@ export function readInputs(table: TableTemplate, delimited: Delimited): InputsRe
   const problems: InputProblem[] = [];
   const columns = delimited.headers.map((header) => matchColumn(table, header));
   delimited.headers.forEach((header, index) => {
-    if (columns[index] === undefined) problems.push({ code: 'unknownHeader', line: delimited.headerLine, header });
+    if (columns[index] === undefined)
+      problems.push({ code: 'unknownHeader', line: delimited.headerLine, header });
   });
   const nameHeader = table.columns[0]?.header ?? '';
   if (!columns.some((column) => column?.header === nameHeader)) {

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { parseNumber, readDelimited } from '../../src/workbook/readDelimited';
+import { parseNumber } from '../../src/workbook/parseNumber';
+import { readDelimited } from '../../src/workbook/readDelimited';
 
 describe('readDelimited', () => {
   it.each([

@@ -1,4 +1,11 @@
-import { ICommandService, LocaleType, mergeLocales, type ILocales } from '@univerjs/core';
+import {
+  ICommandService,
+  LifecycleService,
+  LifecycleStages,
+  LocaleType,
+  mergeLocales,
+  type ILocales,
+} from '@univerjs/core';
 import { UniverDocsPlugin } from '@univerjs/docs';
 import { UniverDocsDrawingPlugin } from '@univerjs/docs-drawing';
 import { UniverDocsUIPlugin } from '@univerjs/docs-ui';
@@ -42,9 +49,11 @@ import { openWorkbook, type BrowserWorkbook } from './openWorkbook';
 export function openPage(options: WorkbookOptions, container: HTMLElement): BrowserWorkbook {
   const engine = startEngine(options, pageShell(container));
   const commands = engine.accessor.get(ICommandService);
+  // What scrolls is there only when the grid has been drawn once.
+  const drawn = engine.accessor.get(LifecycleService).onStage(LifecycleStages.Rendered);
   return openWorkbook(engine, {
     onWrite: options.onWrite ?? (() => undefined),
-    scrollTo: (range) => void commands.executeCommand(ScrollToRangeOperation.id, { range }),
+    scrollTo: (range) => void drawn.then(() => commands.executeCommand(ScrollToRangeOperation.id, { range })),
   });
 }
 

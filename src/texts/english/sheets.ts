@@ -4,6 +4,8 @@
  */
 
 export const sheets = {
+  /** The empty sheet that a new browser workbook starts with. */
+  scratch: 'Scratch',
   season: {
     sheet: 'Season',
     title: 'Season',
@@ -242,10 +244,13 @@ export const sheets = {
     title: 'Crops',
     lead: [
       'The reference that stands in for blank cells of Plots, in the units of the Season sheet. Type your own figure over one here and all blanks follow.',
-      'Sources differ: the ranges and where each comes from are in the second table.',
+      'Sources differ: the ranges and where each comes from are on the Crop ranges sheet.',
     ],
     usual: 'Figures used where Plots is blank: the middle of each range; the low end for yield',
-    ranges: 'Ranges and sources',
+    rangesSheet: 'Crop ranges',
+    rangesLead: [
+      'What publications say, from low to high, and where it stands. "Common practice, no source" and "judgement" are what they say; "from memory" wants checking.',
+    ],
     names: 'Names that are understood',
     noFigure: 'type your own',
     columns: {

@@ -1,0 +1,22 @@
+/** Numbers as people type them into a text file or a field. */
+
+const numberPattern = /^[+-]?(\d+(\.\d+)?|\.\d+)\s*(%?)$/;
+
+/**
+ * The number that a cell says beyond doubt, or null. Digits with one decimal point, or a decimal comma where
+ * `decimalComma`; per cent gives the fraction. There "1.234" and "1,234" may be a thousand, so they are refused.
+ */
+export function parseNumber(text: string, decimalComma: boolean): number | null {
+  const trimmed = text.trim();
+  if (decimalComma && /^[+-]?[1-9]\d{0,2}[.,]\d{3}\s*%?$/.test(trimmed)) return null;
+  const parts = numberPattern.exec(decimalComma ? trimmed.replace(',', '.') : trimmed);
+  if (!parts) return null;
+  const number = Number(parts[0].replace(/[\s%]/g, ''));
+  return parts[3] ? shiftPercent(number) : number;
+}
+
+/** By the text, so that 7 % is 0.07 and not 0.07000000000000001. */
+function shiftPercent(percent: number): number {
+  const [digits = '0', power = '0'] = String(percent).split('e');
+  return Number(`${digits}e${Number(power) - 2}`);
+}
