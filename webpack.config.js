@@ -3,8 +3,12 @@
  * large and stays out of Excel's pages.
  */
 const path = require('node:path');
+const { readFileSync } = require('node:fs');
+const CopyWebpackPlugin = require('copy-webpack-plugin');
+const CustomFunctionsMetadataPlugin = require('custom-functions-metadata-plugin');
 const HtmlWebpackPlugin = require('html-webpack-plugin');
 const MiniCssExtractPlugin = require('mini-css-extract-plugin');
+const TerserPlugin = require('terser-webpack-plugin');
 
 const source = (...parts) => path.resolve(__dirname, 'src', ...parts);
 
@@ -15,6 +19,9 @@ const typeScript = {
   // Types are checked by `npm run types`; the grid's own types need skipLibCheck there.
   options: { transpileOnly: true, compilerOptions: { noEmit: false } },
 };
+
+/** The grid's engine takes the usual minimizer more than a minute. */
+const fastMinimizer = new TerserPlugin({ minify: TerserPlugin.esbuildMinify });
 
 const browser = (_env, { mode }) => ({
   name: 'browser',
@@ -32,6 +39,7 @@ const browser = (_env, { mode }) => ({
       { test: /\.(png|svg)$/, type: 'asset/resource' },
     ],
   },
+  optimization: { minimizer: [fastMinimizer] },
   plugins: [
     new MiniCssExtractPlugin({ filename: 'browser/[name].css' }),
     new HtmlWebpackPlugin({
@@ -45,4 +53,24 @@ const browser = (_env, { mode }) => ({
   devServer: { port: 8137, hot: false, liveReload: false, client: false, open: false, static: false },
 });
 
-module.exports = [browser];
+/** The files of worksheet functions, as entries/functions.ts lists them. */
+const functionFiles = [
+  ...readFileSync(source('entries', 'functions.ts'), 'utf8').matchAll(/'\.\.\/functions\/(\w+)'/g),
+].map(([, name]) => source('functions', `${name}.ts`));
+
+const excel = (_env, { mode }) => ({
+  name: 'excel',
+  entry: { functions: source('entries', 'functions.ts') },
+  output: { path: path.resolve(__dirname, 'dist/excel'), filename: '[name].js' },
+  resolve: { extensions: ['.ts', '.js'] },
+  module: { rules: [typeScript] },
+  optimization: { minimizer: [fastMinimizer] },
+  plugins: [
+    new CustomFunctionsMetadataPlugin({ output: 'functions.json', input: functionFiles }),
+    new HtmlWebpackPlugin({ template: source('entries', 'functions.html'), filename: 'functions.html' }),
+    new CopyWebpackPlugin({ patterns: [{ from: source('taskpane', 'assets'), to: 'assets' }] }),
+  ],
+  devtool: mode === 'production' ? false : 'cheap-module-source-map',
+});
+
+module.exports = [browser, excel];

@@ -8,7 +8,7 @@ import { functionNamespace } from '../../src/templates/sheets';
 import { serialOfDay, dayOfIso } from '../../src/workbook/serialDate';
 
 const readme = readFileSync('README.md', 'utf8');
-const rows = [...readme.matchAll(/^\|[^|]*\| ([A-Z.]+) \| `(=[^`]+)` \| ([^|]+) \|$/gm)].map(
+const rows = [...readme.matchAll(/^\|[^|]*\|\s*([A-Z.]+)\s*\|\s*`(=[^`]+)`\s*\|([^|]+)\|$/gm)].map(
   ([, id = '', formula = '', result = '']) => [id, formula, result.trim()] as const,
 );
 

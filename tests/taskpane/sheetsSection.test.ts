@@ -14,7 +14,7 @@ describe('filling the sheets', () => {
     enter(pane.field('First frost of fall'), '2027-10-10');
     enter(pane.field('Units'), 'metric');
     pane.button('Fill the sheets').click();
-    await until(() => expect(pane.spoken()).toContain('Made: Season, Plots, Crops.'));
+    await until(() => expect(pane.spoken()).toContain('Made: Season, Plots, Crops, Crop ranges.'));
     expect(pane.spoken()).toContain('Next: type a line for each plot in Plots.');
     const { workbook } = pane;
     const value = async (name: string): Promise<unknown> =>
@@ -31,7 +31,7 @@ describe('filling the sheets', () => {
   it('passes over a name in use', async () => {
     const pane = await openPane(async (workbook) => workbook.addForeignSheet('Plots'));
     pane.button('Fill the sheets').click();
-    await until(() => expect(pane.spoken()).toContain('Made: Season, Plots 2, Crops.'));
+    await until(() => expect(pane.spoken()).toContain('Made: Season, Plots 2, Crops, Crop ranges.'));
     expect(pane.section('Sheets').textContent).toContain('in this workbook, called "Plots 2"');
   });
 
@@ -60,7 +60,9 @@ describe('refreshing the sheets', () => {
     pane.workbook.type(pane.workbook.cell('Plots', 0, 'Plants'), 40);
     pane.button('Refresh the sheets').click();
     await until(() =>
-      expect(pane.spoken()).toContain('Refreshed: Season, Plots, Crops. One cell holds something typed'),
+      expect(pane.spoken()).toContain(
+        'Refreshed: Season, Plots, Crops, Crop ranges. One cell holds something typed',
+      ),
     );
     pane.workbook.type(pane.workbook.cell('Plots', 0, 'Yield'), 300);
     await until(isIdle(pane));
@@ -121,7 +123,7 @@ describe('a refusal', () => {
     expect(pane.section('Sheets').querySelector('[role=status]')?.textContent).toBe('');
     await until(isIdle(pane));
     pane.button('Fill the sheets').click();
-    await until(() => expect(pane.spoken()).toContain('Made: Season, Plots, Crops.'));
+    await until(() => expect(pane.spoken()).toContain('Made: Season, Plots, Crops, Crop ranges.'));
   });
 
   const problems: readonly HostProblem[] = [
