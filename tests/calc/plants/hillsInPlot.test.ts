@@ -33,9 +33,12 @@ describe('hillsInPlot', () => {
     [6, 12, 6, 'staggered', undefined, 1, 'a second row has no room for its shifted hill'],
     [40, 4, 6, 'square', 4, 6, 'one row in a narrow strip'],
     [0.6, 0.6, 0.2, 'square', undefined, 9, 'whole but for binary fractions'],
-  ] as const)('%d x %d, hills %d, %s, rows %s: %d (hand computed: %s)', (l, w, h, pattern, row, expected) => {
-    expect(hillsInPlot(l, w, h, us, pattern, row)).toBe(expected);
-  });
+  ] as const)(
+    '%d x %d, hills %d, %s, rows %s: %d (hand computed: %s)',
+    (l, w, h, pattern, row, expected, _origin) => {
+      expect(hillsInPlot(l, w, h, us, pattern, row)).toBe(expected);
+    },
+  );
 
   test('square hills as many as set out one by one', () => {
     fc.assert(

@@ -18,7 +18,7 @@ describe('plantsInBeds', () => {
     [6, 3.3, 0.9, 0.3, 1, 20, metric, 90, '3 beds (2.7 + 0.6 m) x 30, whole but for binary fractions'],
   ] as const)(
     '%d x %d: beds %d, paths %d, %d rows, plants %d',
-    (l, w, bed, path, rows, plant, units, expected) => {
+    (l, w, bed, path, rows, plant, units, expected, _origin) => {
       // Hand computed, as the last column says.
       expect(plantsInBeds(l, w, bed, path, rows, plant, units)).toBe(expected);
     },

@@ -18,10 +18,13 @@ describe('plantsInRows', () => {
     [30, 5, 5, 12, us, 'inset', 30, 'one row that just fits'],
     [1.2, 0.6, 0.2, 20, metric, 'inset', 18, '3 rows of 6, both whole but for binary fractions'],
     [0.1, 0.1, 5, 12, us, 'onedge', 1, 'one plant in the corner'],
-  ] as const)('%d x %d, rows %d, plants %d: (%s) %s', (length, width, row, plant, units, edge, expected) => {
-    // Hand computed.
-    expect(plantsInRows(length, width, row, plant, units, edge)).toBe(expected);
-  });
+  ] as const)(
+    '%d x %d, rows %d, plants %d: (%s) %s',
+    (length, width, row, plant, units, edge, expected, _origin) => {
+      // Hand computed.
+      expect(plantsInRows(length, width, row, plant, units, edge)).toBe(expected);
+    },
+  );
 
   test('an acre planted to its margin holds the published 7,260 at 2 ft x 36 in', () => {
     // 198 ft x 220 ft is an acre; Farm and Garden Rule-Book. 99 rows of 73 less a third of a plant each.
