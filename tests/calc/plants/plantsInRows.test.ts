@@ -27,7 +27,7 @@ describe('plantsInRows', () => {
   );
 
   test('an acre planted to its margin holds the published 7,260 at 2 ft x 36 in', () => {
-    // 198 ft x 220 ft is an acre; Farm and Garden Rule-Book. 99 rows of 73 less a third of a plant each.
+    // 198 ft x 220 ft is an acre; Farm and Garden Rule-Book: 110 rows of 66.
     expect(plantsInRows(198, 220, 2, 36, us)).toBe(110 * 66);
     expect(plantsPerLand(2, 36, us)).toBe(110 * 66);
   });
