@@ -1,0 +1,76 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { dayOfIso, dayOfSerial, isoOfDay, serialOfDay } from '../../src/workbook/serialDate';
+import { anyDay, dayNumber, isoDate, seeded } from '../calc/dates/calendar';
+
+describe('serial numbers', () => {
+  // Serials as the spreadsheet programs show them, 1900 date system.
+  test.each([
+    [61, '1900-03-01'],
+    [25569, '1970-01-01'],
+    [36526, '2000-01-01'],
+    [36585, '2000-02-29'],
+    [46144, '2026-05-02'],
+    [73109, '2100-02-28'],
+    [73110, '2100-03-01'],
+    [2958465, '9999-12-31'],
+  ])('%i is %s', (serial, iso) => {
+    expect(isoOfDay(dayOfSerial(serial) ?? NaN)).toBe(iso);
+    expect(serialOfDay(dayOfIso(iso) ?? NaN)).toBe(serial);
+  });
+
+  test('serials up to 60, the 29 February 1900 that never was among them, are no dates', () => {
+    for (const serial of [60.99, 60, 59, 1, 0, -1, -Infinity]) expect(dayOfSerial(serial)).toBeNull();
+    expect(dayOfSerial(61)).not.toBeNull();
+  });
+
+  test('the last day to its end, nothing after it, NaN never', () => {
+    expect(dayOfSerial(2958465.999)).not.toBeNull();
+    for (const serial of [2958466, Infinity, NaN]) expect(dayOfSerial(serial)).toBeNull();
+  });
+
+  test('a time of day stays a fraction', () => {
+    expect(dayOfSerial(46144.25)).toBe((dayOfSerial(46144) ?? NaN) + 0.25);
+  });
+});
+
+describe('dates as text', () => {
+  test('leap years: every fourth, no hundredth but each four hundredth', () => {
+    for (const iso of ['2024-02-29', '2000-02-29', '2028-02-29', '2400-02-29'])
+      expect(dayOfIso(iso)).not.toBeNull();
+    for (const iso of ['2100-02-29', '2200-02-29', '2026-02-29', '1900-02-29', '2027-02-29']) {
+      expect(dayOfIso(iso)).toBeNull();
+    }
+  });
+
+  test('no such day, no such month, no date at all', () => {
+    const none = [
+      '2026-04-31',
+      '2026-13-01',
+      '2026-00-10',
+      '2026-05-00',
+      '2026-5-2',
+      '5/2/2026',
+      '2026-05',
+      '',
+      'May',
+    ];
+    for (const text of [...none, '2026-05-02T00:00', '02026-05-02', '-2026-05-02'])
+      expect(dayOfIso(text)).toBeNull();
+  });
+
+  test('blanks around a date do not matter', () => {
+    expect(dayOfIso(' 2026-05-02 ')).toBe(dayNumber('2026-05-02'));
+  });
+
+  test('there and back again for every day, and as date-fns 4.4.0 on UTC dates', () => {
+    fc.assert(
+      fc.property(anyDay, (day) => {
+        expect(isoOfDay(day)).toBe(isoDate(day));
+        expect(dayOfIso(isoOfDay(day))).toBe(day);
+        expect(dayOfSerial(serialOfDay(day))).toBe(day);
+      }),
+      seeded,
+    );
+  });
+});
