@@ -20,11 +20,25 @@ const types: Readonly<Record<string, string>> = {
   '.html': 'text/html; charset=utf-8',
   '.js': 'text/javascript; charset=utf-8',
   '.css': 'text/css; charset=utf-8',
+  '.svg': 'image/svg+xml',
 };
 
-export async function openGridPage(): Promise<GridPage> {
+/** The page's script and its frame. */
+export interface PageSource {
+  readonly script: string;
+  readonly frame: string;
+}
+
+const icon = join(import.meta.dirname, '../../../src/taskpane/assets/icon.svg');
+
+const bareGrid: PageSource = {
+  script: join(import.meta.dirname, 'page.ts'),
+  frame: join(import.meta.dirname, 'page.html'),
+};
+
+export async function openGridPage(source = bareGrid): Promise<GridPage> {
   const folder = await mkdtemp(join(tmpdir(), 'grid-page-'));
-  await build(folder);
+  await build(folder, source);
   const server = await serve(folder);
   const browser: Browser = await openBrowser();
   const context = await browser.newContext({
@@ -52,8 +66,8 @@ export async function openGridPage(): Promise<GridPage> {
   };
 }
 
-/** The browser part of the project's webpack settings, with this page in place of the product's. */
-function build(folder: string): Promise<void> {
+/** The browser part of the project's webpack settings, with the page that is asked for. */
+function build(folder: string, source: PageSource): Promise<void> {
   const settings: unknown[] = require('../../../webpack.config.js');
   const make = settings.find((each) => typeof each === 'function' && each.name === 'browser') as
     ((env: object, argv: { mode: string }) => Configuration) | undefined;
@@ -65,11 +79,11 @@ function build(folder: string): Promise<void> {
     ...browser,
     mode: 'development',
     devtool: false,
-    entry: join(import.meta.dirname, 'page.ts'),
+    entry: source.script,
     output: { path: folder, filename: 'page.js' },
     plugins: [
       new CssPlugin({ filename: 'page.css' }),
-      new HtmlPlugin({ template: join(import.meta.dirname, 'page.html'), filename: 'page.html' }),
+      new HtmlPlugin({ template: source.frame, favicon: icon, filename: 'page.html' }),
     ],
   });
   return new Promise((resolve, reject) => {
