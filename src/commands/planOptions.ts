@@ -30,6 +30,9 @@ export function readPlanOptions(args: readonly string[]): PlanOptions {
   if (!/\.xlsx$/i.test(out)) refuse(words.outExtension, { given: out });
   const lastFrost = dateOption('--last-frost', values['last-frost'], '2026-05-02');
   const firstFrost = dateOption('--first-frost', values['first-frost'], '2026-10-10');
+  if (firstFrost <= lastFrost) {
+    refuse(words.frostsReversed, { last: values['last-frost'] ?? '', first: values['first-frost'] ?? '' });
+  }
   const units = values.units ?? 'us';
   if (units !== 'us' && units !== 'metric') refuse(words.badUnits, { given: units });
   return {

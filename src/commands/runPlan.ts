@@ -31,6 +31,15 @@ export interface PlanTools {
   warn(line: string): void;
 }
 
+/** @throws Error when the bytes are not UTF-8: guessing would lose letters */
+export function decodeText(bytes: Uint8Array): string {
+  try {
+    return new TextDecoder('utf-8', { fatal: true }).decode(bytes);
+  } catch (cause) {
+    throw new Error(words.notUtf8, { cause });
+  }
+}
+
 /** @returns the exit code: 0 written, 1 written with lines to mend, 2 nothing written */
 export async function runPlan(args: readonly string[], tools: PlanTools): Promise<0 | 1 | 2> {
   try {
@@ -42,8 +51,8 @@ export async function runPlan(args: readonly string[], tools: PlanTools): Promis
       toMend.forEach((line) => tools.warn(line));
       throw new UsageError(fill(words.emptyList, { file: options.plots }));
     }
-    await writePlan(options, read, tools);
-    if (toMend.length === 0) return 0;
+    const isWhole = await writePlan(options, read, tools);
+    if (toMend.length === 0) return isWhole ? 0 : 1;
     tools.warn(fill(words.linesToMend, { count: toMend.length, file: options.plots }));
     toMend.forEach((line) => tools.warn(line));
     return 1;
@@ -73,7 +82,8 @@ function listProblems(file: string, delimited: Delimited, read: InputsRead): str
   });
 }
 
-async function writePlan(options: PlanOptions, read: InputsRead, tools: PlanTools): Promise<void> {
+/** @returns whether no cell of the plots holds an error */
+async function writePlan(options: PlanOptions, read: InputsRead, tools: PlanTools): Promise<boolean> {
   const workbook = tools.makeWorkbook();
   const requests = allTemplates.map((template) => ({
     template,
@@ -88,6 +98,7 @@ async function writePlan(options: PlanOptions, read: InputsRead, tools: PlanTool
   if (findings.length > 0) tools.say(`\n${words.findings}`);
   for (const { row, header, text } of findings) tools.say(fill(words.finding, { plot: row, header, text }));
   tools.say(`\n${fill(words.written, { file: options.out, count: read.inputs.length })}`);
+  return findings.every(({ kind }) => kind !== 'error');
 }
 
 function sayHostError(error: HostError): string {

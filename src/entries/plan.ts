@@ -2,10 +2,10 @@
 import { readFileSync } from 'node:fs';
 import { functions } from '../functions';
 import { createFileWorkbook } from '../hosts/file/createFileWorkbook';
-import { runPlan } from '../commands/runPlan';
+import { decodeText, runPlan } from '../commands/runPlan';
 
 void runPlan(process.argv.slice(2), {
-  readText: (file) => readFileSync(file, 'utf8'),
+  readText: (file) => decodeText(readFileSync(file)),
   makeWorkbook: () => createFileWorkbook({ functions: [...functions.values()] }),
   say: (line) => process.stdout.write(`${line}\n`),
   warn: (line) => process.stderr.write(`${line}\n`),

@@ -16,6 +16,9 @@ export const commands = {
     oneFile: 'Give one file with the plots, such as plots.csv.',
     missingOption: '{option} is missing. Give it as {example}.',
     badDate: '{option} is "{given}", which is not a date. Write it as 2026-05-02.',
+    frostsReversed:
+      '--first-frost ({first}) must come after --last-frost ({last}). South of the equator the first frost of fall is in the next year: give its year too.',
+    notUtf8: 'the text is not UTF-8; save it as "CSV UTF-8"',
     badShare: '{option} is "{given}". Give a number between 0 and 1, such as {example}.',
     badUnits: '--units is "{given}". Give us or metric.',
     outExtension: '--out is "{given}". Give a name that ends in .xlsx.',
