@@ -1,0 +1,222 @@
+/** Every shape in which a host hands over a cell, for each kind of parameter. */
+import { describe, expect, test } from 'vitest';
+import * as parameters from '../../src/functions/parameters';
+import { dayNumber } from '../calc/dates/calendar';
+import { refusalOf } from '../calc/refusal';
+
+const { choice, day, number, optionalChoice, optionalDay, optionalNumber, optionalText, optionalYesOrNo } =
+  parameters;
+
+const nothings = [null, undefined, '', '  ', [['']], [[null]], { type: 'String', basicValue: '' }];
+
+describe('nothing given', () => {
+  test.each(nothings.map((nothing) => [nothing]))('%j is missing where it is wanted', (nothing) => {
+    for (const wanted of [
+      number('depth'),
+      parameters.text('depth'),
+      day('depth', 'spring'),
+      choice('depth', ['deep', 'flat']),
+    ]) {
+      expect(refusalOf(() => wanted.read(nothing))).toEqual({ code: 'missing', name: 'depth' });
+    }
+  });
+
+  test.each(nothings.map((nothing) => [nothing]))('%j is a default where it may be left out', (nothing) => {
+    for (const free of [
+      optionalNumber('depth'),
+      optionalText('depth'),
+      optionalDay('depth', 'fall'),
+      optionalYesOrNo('depth'),
+      optionalChoice('depth', ['deep', 'flat']),
+    ]) {
+      expect(free.read(nothing)).toBeUndefined();
+    }
+    expect(parameters.units.read(nothing).name).toBe('us');
+  });
+
+  test('0 and no are something', () => {
+    expect(optionalNumber('depth').read(0)).toBe(0);
+    expect(optionalNumber('depth').read([[0]])).toBe(0);
+    expect(optionalYesOrNo('screened').read(false)).toBe(false);
+  });
+});
+
+describe('numbers', () => {
+  test.each([
+    [12, 12],
+    [-0.5, -0.5],
+    ['12', 12],
+    [' 12.5 ', 12.5],
+    ['1e3', 1000],
+    ['-2.5E-1', -0.25],
+    ['.5', 0.5],
+    ['+3.', 3],
+    ['85%', 0.85],
+    ['85 %', 0.85],
+    [[[7]], 7],
+    [[['7']], 7],
+    [{ type: 'Double', basicValue: 3.5 }, 3.5],
+    [{ type: 'FormattedNumber', basicValue: 46144, numberFormat: 'yyyy-mm-dd' }, 46144],
+    [{ type: 'String', basicValue: '12' }, 12],
+    [[[{ type: 'Double', basicValue: 9 }]], 9],
+  ])('%j is %d', (given, expected) => {
+    expect(number('depth').read(given)).toBe(expected);
+    expect(optionalNumber('depth').read(given)).toBe(expected);
+  });
+
+  test.each([
+    ['12,5'],
+    ['12 in'],
+    ['1,000'],
+    ['0x10'],
+    ['Infinity'],
+    ['NaN'],
+    ['%'],
+    ['1e'],
+    ['ten'],
+    [true],
+  ])('%j is none, and is quoted', (given) => {
+    expect(refusalOf(() => number('depth').read(given))).toEqual({
+      code: 'notANumber',
+      name: 'depth',
+      given: String(given),
+    });
+  });
+});
+
+describe('what is no single value', () => {
+  test.each([[[[1, 2]]], [[[1], [2]]], [[]], [[[]]]])('%j: one cell is wanted', (range) => {
+    for (const kind of [number('depth'), parameters.text('depth'), parameters.units]) {
+      expect(refusalOf(() => kind.read(range))).toMatchObject({ code: 'oneCellWanted' });
+    }
+  });
+
+  test.each([
+    [{ error: '#N/A', message: 'no such crop' }, '#N/A'],
+    [{ code: '#DIV/0!' }, '#DIV/0!'],
+    [[[{ error: '#REF!' }]], '#REF!'],
+  ])('%j: an error inside', (given, error) => {
+    for (const kind of [
+      number('depth'),
+      optionalNumber('depth'),
+      optionalText('depth'),
+      day('depth', 'fall'),
+    ]) {
+      expect(refusalOf(() => kind.read(given))).toEqual({ code: 'errorInside', name: 'depth', error });
+    }
+  });
+
+  test('anything else cannot be read', () => {
+    for (const given of [{}, { type: 'Entity' }, () => 1, Symbol('depth')]) {
+      expect(refusalOf(() => optionalNumber('depth').read(given))).toEqual({
+        code: 'notText',
+        name: 'depth',
+      });
+    }
+  });
+});
+
+describe('words', () => {
+  test('texts are trimmed; numbers and truths are their words', () => {
+    expect(parameters.text('crop').read('  summer squash ')).toBe('summer squash');
+    expect(parameters.text('crop').read(7)).toBe('7');
+    expect(optionalText('crop').read([['melon']])).toBe('melon');
+  });
+
+  test('choices in any letters, the rest is refused with the choices', () => {
+    const edge = choice('edge', ['inset', 'onEdge']);
+    for (const given of ['onedge', ' ONEDGE ', 'onEdge', [['OnEdge']]])
+      expect(edge.read(given)).toBe('onEdge');
+    expect(refusalOf(() => edge.read('border'))).toEqual({
+      code: 'notAChoice',
+      name: 'edge',
+      given: 'border',
+      choices: ['inset', 'onEdge'],
+    });
+    expect(refusalOf(() => optionalChoice('edge', ['inset']).read(0))).toMatchObject({ code: 'notAChoice' });
+  });
+
+  test('yes and no as truths, 1 and 0, or words', () => {
+    const screened = optionalYesOrNo('screened');
+    for (const given of [true, 1, 'yes', ' YES ', 'TRUE', [['true']]])
+      expect(screened.read(given)).toBe(true);
+    for (const given of [false, 0, 'no', 'No', 'FALSE', [[false]]]) expect(screened.read(given)).toBe(false);
+    for (const given of [2, 'maybe', 'y', '1']) {
+      expect(refusalOf(() => screened.read(given))).toMatchObject({
+        code: 'notYesOrNo',
+        given: String(given),
+      });
+    }
+  });
+
+  test('unit systems', () => {
+    expect(parameters.units.read('us').name).toBe('us');
+    expect(parameters.units.read(' Metric ').name).toBe('metric');
+    expect(refusalOf(() => parameters.units.read('SI'))).toMatchObject({ code: 'notAChoice', name: 'units' });
+  });
+});
+
+describe('dates', () => {
+  const may2 = dayNumber('2026-05-02');
+
+  test.each([
+    [46144],
+    [' 2026-05-02 '],
+    [[[46144]]],
+    [[['2026-05-02']]],
+    [{ type: 'FormattedNumber', basicValue: 46144 }],
+  ])('%j is 2 May 2026', (given) => {
+    expect(day('start', 'spring').read(given)).toBe(may2);
+    expect(optionalDay('start', 'fall').read(given)).toBe(may2);
+  });
+
+  test('a fraction of a day: up in spring, down in fall, rounding error neither', () => {
+    for (const fraction of [0.25, 0.5, 0.999]) {
+      expect(day('last_frost', 'spring').read(46144 + fraction)).toBe(may2 + 1);
+      expect(day('first_frost', 'fall').read(46144 + fraction)).toBe(may2);
+    }
+    for (const error of [1e-9, -1e-9]) {
+      expect(day('last_frost', 'spring').read(46144 + error)).toBe(may2);
+      expect(day('first_frost', 'fall').read(46144 + error)).toBe(may2);
+    }
+  });
+
+  test.each([
+    [60],
+    [0],
+    [-1],
+    [2958466],
+    ['5/2/2026'],
+    ['2026-02-29'],
+    ['2100-02-29'],
+    ['May 2'],
+    ['46144'],
+    [true],
+  ])('%j is no date', (given) => {
+    expect(refusalOf(() => day('start', 'spring').read(given))).toEqual({
+      code: 'notADate',
+      name: 'start',
+      given: String(given),
+    });
+  });
+});
+
+describe('ranges of texts', () => {
+  const crops = parameters.texts('all_crops');
+
+  test('row by row; blanks and errors keep their place as null', () => {
+    expect(
+      crops.read([
+        ['melon', ' gourd '],
+        ['', null],
+        [{ error: '#N/A' }, { code: '#REF!' }],
+        ['  ', 7],
+      ]),
+    ).toEqual(['melon', 'gourd', null, null, null, null, null, '7']);
+  });
+
+  test('a single cell is a range of one', () => {
+    expect(crops.read('melon')).toEqual(['melon']);
+    expect(crops.read(undefined)).toEqual([null]);
+  });
+});

@@ -1,0 +1,77 @@
+import { describe, expect, test } from 'vitest';
+import { leftOut, run } from './run';
+
+describe('SEED.NEEDED', () => {
+  test('every way to leave out an argument, and to say a number', () => {
+    for (const nothing of leftOut) {
+      expect(run('SEED.NEEDED', 100, 0.8, nothing, nothing, nothing)).toBe(125);
+      expect(run('SEED.NEEDED', 100, 0.8, nothing, 0.95, nothing)).toBe(135);
+    }
+    expect(run('SEED.NEEDED', ' 100 ', '80%', [['0.9']], { type: 'Double', basicValue: 0.95 }, '4e2')).toBe(
+      153,
+    );
+  });
+
+  test('refusals in full', () => {
+    expect(run('SEED.NEEDED', 100, 0.8, null, 1)).toBe(
+      '#VALUE! The assurance is 1 (100%). No amount of seed makes a stand certain. Give an assurance below 1, such as 0.95.',
+    );
+    expect(run('SEED.NEEDED', 300_000, 0.8, null, 0.95, 400)).toBe(
+      '#VALUE! The number of plants is 300000. With a number of seeds tested it can be at most 200000 at this field emergence. Split the planting, or leave the number of seeds tested out.',
+    );
+    expect(run('SEED.NEEDED', 1000, 0.01, null, 0.99999, 1)).toBe(
+      '#VALUE! A test of 1 seeds says too little for an assurance of 0.99999: even 1,000,000,000 seeds might not be enough. Test more seeds (400 is usual) or give a lower assurance.',
+    );
+    expect(run('SEED.NEEDED', 100, 0)).toBe(
+      '#VALUE! The germination is 0. It must be above 0 and at most 1.',
+    );
+    expect(run('SEED.NEEDED', 0, 0.8)).toBe(
+      '#VALUE! The number of plants is 0. It must be at least 1 plants.',
+    );
+    expect(run('SEED.NEEDED', 100, 0.8, 0.9, 0.95, 12.5)).toMatch(
+      /number of seeds tested is 12\.5\. Give a whole/,
+    );
+    expect(run('SEED.NEEDED', 1, 1e-200)).toBe(1e200);
+    expect(run('SEED.NEEDED', 1, 1e-200, null, 0.95)).toMatch(/^#NUM! /);
+  });
+});
+
+describe('SEED.PERHILL', () => {
+  test('6 for 3 plants at 80 % and 0.95; 5 at the usual 0.9 (hand computed in seedsPerHill.test)', () => {
+    expect(run('SEED.PERHILL', 3, 0.8, null, 0.95)).toBe(6);
+    for (const nothing of leftOut) expect(run('SEED.PERHILL', 3, 0.8, nothing, nothing)).toBe(5);
+    expect(run('SEED.PERHILL', '3', '80 %', [[1]], 0.9)).toBe(5);
+  });
+
+  test('refusals', () => {
+    expect(run('SEED.PERHILL', 2.5, 0.8)).toBe(
+      '#VALUE! The number of plants per hill is 2.5. Give a whole number.',
+    );
+    expect(run('SEED.PERHILL', 3, 85)).toBe(
+      '#VALUE! The germination is 85. Write 85 % as 85% or as a fraction between 0 and 1.',
+    );
+    expect(run('SEED.PERHILL', 3, 'good')).toMatch(/not a number\. Type digits/);
+    expect(run('SEED.PERHILL', 3, { error: '#REF!' })).toMatch(/Mend that cell first/);
+    expect(run('SEED.PERHILL', 3)).toBe('#VALUE! The germination is missing. Fill it in.');
+  });
+});
+
+describe('SEED.WEIGHT', () => {
+  test('half an ounce; grams under metric (hand computed)', () => {
+    for (const units of [...leftOut, 'us', ' US ']) expect(run('SEED.WEIGHT', 500, 1000, units)).toBe(0.5);
+    expect(run('SEED.WEIGHT', 353, [['35.3']], 'metric')).toBeCloseTo(10, 12);
+    expect(run('SEED.WEIGHT', 0, 1000)).toBe(0);
+  });
+
+  test('refusals name the unit of the system', () => {
+    expect(run('SEED.WEIGHT', 500, 0)).toBe(
+      '#VALUE! The number of seeds per unit of weight is 0. It must be above 0 seeds/oz.',
+    );
+    expect(run('SEED.WEIGHT', 500, 0, 'metric')).toMatch(/above 0 seeds\/g/);
+    expect(run('SEED.WEIGHT', 500, 1000, 'imperial')).toBe(
+      '#VALUE! The units is "imperial". Choose one of: us, metric.',
+    );
+    expect(run('SEED.WEIGHT', null, 1000)).toBe('#VALUE! The number of seeds is missing. Fill it in.');
+    expect(run('SEED.WEIGHT', 1e300, 1e-300)).toMatch(/^#NUM! /);
+  });
+});
