@@ -50,7 +50,7 @@ const browser = (_env, { mode }) => ({
   ],
   devtool: mode === 'production' ? false : 'cheap-module-source-map',
   performance: { hints: false },
-  devServer: { port: 8137, hot: false, liveReload: false, client: false, open: false, static: false },
+  devServer: { port: 8137, hot: false, liveReload: false, client: false, open: true, static: false },
 });
 
 /** The files of worksheet functions, as entries/functions.ts lists them. */

@@ -2,7 +2,7 @@ import { checkNumber } from '../limits/limits';
 import { ceilWhole } from '../whole/wholeNumbers';
 import { orAssume, type Recorder } from '../working';
 import { checkDay, checkDays } from './dayLimits';
-import { roundingOf } from './roundingOf';
+import { roundingOf } from '../whole/roundingOf';
 
 export const startMethods = ['seed', 'transplant'] as const;
 export type StartMethod = (typeof startMethods)[number];

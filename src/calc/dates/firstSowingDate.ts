@@ -1,7 +1,5 @@
-import { ceilWhole } from '../whole/wholeNumbers';
-import { orAssume, type Recorder } from '../working';
-import { checkDay, checkDays } from './dayLimits';
-import { roundingOf } from './roundingOf';
+import type { Recorder } from '../working';
+import { waitAfterLastFrost } from './waitAfterLastFrost';
 
 const customaryWaitDays = 7;
 
@@ -19,30 +17,5 @@ const customaryWaitDays = 7;
  * @example firstSowingDate(20575, undefined) // 20582: 2026-05-02 gives 2026-05-09
  */
 export function firstSowingDate(lastFrost: number, daysAfter: number | undefined, record?: Recorder): number {
-  checkDay('last_frost', lastFrost);
-  const wait = orAssume(
-    daysAfter,
-    customaryWaitDays,
-    'days_after',
-    'days',
-    'common practice, no source',
-    record,
-  );
-  checkDays('days_after', wait);
-  const exact = lastFrost + wait;
-  const sowing = ceilWhole(exact);
-  record?.({
-    step: 'firstSowing',
-    inputs: { last_frost: lastFrost, days_after: wait },
-    result: sowing,
-    unit: 'date',
-    ...roundingOf(exact, sowing),
-  });
-  if (daysAfter === undefined) {
-    record?.({ source: 'cornell-watermelon' });
-    record?.({ remark: 'waitBelongsToMean' });
-  }
-  if (wait < 0) record?.({ remark: 'beforeLastFrost' });
-  record?.({ remark: 'soilDecides' });
-  return sowing;
+  return waitAfterLastFrost('firstSowing', customaryWaitDays, lastFrost, daysAfter, record);
 }

@@ -2,7 +2,7 @@ import { refuse } from '../errors';
 import { floorWhole } from '../whole/wholeNumbers';
 import type { Recorder } from '../working';
 import { checkDay, checkDays } from './dayLimits';
-import { roundingOf } from './roundingOf';
+import { roundingOf } from '../whole/roundingOf';
 
 /**
  * The day of the last pick: the end of the harvest or the day before the first frost, whichever comes sooner.

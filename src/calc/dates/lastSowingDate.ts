@@ -1,7 +1,7 @@
 import { floorWhole } from '../whole/wholeNumbers';
 import { orAssume, type Recorder } from '../working';
 import { checkDay, checkDays } from './dayLimits';
-import { roundingOf } from './roundingOf';
+import { roundingOf } from '../whole/roundingOf';
 
 const customaryHarvestDays = 21;
 const customaryFallDays = 14;

@@ -7,7 +7,7 @@ import { unitSystems } from '../units/units';
 import { floorWhole } from '../whole/wholeNumbers';
 import type { Recorder } from '../working';
 import { checkDay, checkDays } from './dayLimits';
-import { roundingOf } from './roundingOf';
+import { roundingOf } from '../whole/roundingOf';
 
 /**
  * The day on which a row cover comes off, so that bees reach the first female flowers.

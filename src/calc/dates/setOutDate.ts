@@ -1,7 +1,5 @@
-import { ceilWhole } from '../whole/wholeNumbers';
-import { orAssume, type Recorder } from '../working';
-import { checkDay, checkDays } from './dayLimits';
-import { roundingOf } from './roundingOf';
+import type { Recorder } from '../working';
+import { waitAfterLastFrost } from './waitAfterLastFrost';
 
 const customaryWaitDays = 14;
 
@@ -19,30 +17,5 @@ const customaryWaitDays = 14;
  * @example setOutDate(20575, undefined) // 20589: 2026-05-02 gives 2026-05-16
  */
 export function setOutDate(lastFrost: number, daysAfter: number | undefined, record?: Recorder): number {
-  checkDay('last_frost', lastFrost);
-  const wait = orAssume(
-    daysAfter,
-    customaryWaitDays,
-    'days_after',
-    'days',
-    'common practice, no source',
-    record,
-  );
-  checkDays('days_after', wait);
-  const exact = lastFrost + wait;
-  const setOut = ceilWhole(exact);
-  record?.({
-    step: 'setOut',
-    inputs: { last_frost: lastFrost, days_after: wait },
-    result: setOut,
-    unit: 'date',
-    ...roundingOf(exact, setOut),
-  });
-  if (daysAfter === undefined) {
-    record?.({ source: 'cornell-watermelon' });
-    record?.({ remark: 'waitBelongsToMean' });
-  }
-  if (wait < 0) record?.({ remark: 'beforeLastFrost' });
-  record?.({ remark: 'soilDecides' });
-  return setOut;
+  return waitAfterLastFrost('setOut', customaryWaitDays, lastFrost, daysAfter, record);
 }

@@ -3,7 +3,7 @@ import { daysPerWeek } from '../units/units';
 import { ceilWhole } from '../whole/wholeNumbers';
 import { orAssume, type Recorder } from '../working';
 import { checkDay } from './dayLimits';
-import { roundingOf } from './roundingOf';
+import { roundingOf } from '../whole/roundingOf';
 
 const customaryWeeks = 3;
 const mostWeeks = 26;

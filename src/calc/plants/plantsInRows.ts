@@ -1,4 +1,4 @@
-import { roundingOf } from '../dates/roundingOf';
+import { roundingOf } from '../whole/roundingOf';
 import { refuse } from '../errors';
 import { checkPositive } from '../limits/limits';
 import type { UnitSystem } from '../units/units';

@@ -1,5 +1,5 @@
 import { checkDays } from '../dates/dayLimits';
-import { roundingOf } from '../dates/roundingOf';
+import { roundingOf } from '../whole/roundingOf';
 import { floorWhole } from '../whole/wholeNumbers';
 import type { Recorder } from '../working';
 import { seasonDays } from './seasonDays';

@@ -1,11 +1,12 @@
-import { roundingOf } from '../dates/roundingOf';
+import { roundingOf } from '../whole/roundingOf';
 import { refuse } from '../errors';
-import { checkCount, checkShare } from '../limits/limits';
+import { checkCount } from '../limits/limits';
 import { checkAssurance } from '../stand/checkAssurance';
+import { standChance } from '../stand/standChance';
 import { leastSeeds } from '../stand/leastSeeds';
 import { leastSeedsOfTested } from '../stand/leastSeedsOfTested';
 import { ceilWhole } from '../whole/wholeNumbers';
-import { orAssume, type Recorder } from '../working';
+import type { Recorder } from '../working';
 
 /**
  * Seeds to sow for a stand: on average, or with a given assurance, or with one that doubts the germination too.
@@ -35,21 +36,11 @@ export function seedsNeeded(
   record?: Recorder,
 ): number {
   const wanted = checkCount('plants', plants, 'plants', { atLeast: 1 });
-  checkShare('germination', germination, { above: 0 });
-  if (fieldEmergence !== undefined) checkShare('field_emergence', fieldEmergence, { above: 0 });
   if (assurance !== undefined) checkAssurance(assurance);
   if (tested !== undefined) checkCount('tested', tested, 'seeds', { atLeast: 1 });
   if (tested !== undefined && assurance === undefined) refuse({ code: 'testedWithoutAssurance' });
 
-  if (fieldEmergence === undefined) record?.({ remark: 'noFieldLossAssumed' });
-  const emergence = orAssume(fieldEmergence, 1, 'field_emergence', 'share', 'judgement', record);
-  const chance = germination * emergence;
-  record?.({
-    step: 'standChance',
-    inputs: { germination, field_emergence: emergence },
-    result: chance,
-    unit: 'share',
-  });
+  const { emergence, chance } = standChance(germination, fieldEmergence, record);
 
   if (assurance === undefined) {
     const exact = wanted / chance;

@@ -1,5 +1,6 @@
-import { checkCount, checkShare } from '../limits/limits';
+import { checkCount } from '../limits/limits';
 import { checkAssurance } from '../stand/checkAssurance';
+import { standChance } from '../stand/standChance';
 import { leastSeeds } from '../stand/leastSeeds';
 import { orAssume, type Recorder } from '../working';
 
@@ -29,20 +30,10 @@ export function seedsPerHill(
   record?: Recorder,
 ): number {
   const wanted = checkCount('plants_per_hill', plantsPerHill, 'plants', { atLeast: 1 });
-  checkShare('germination', germination, { above: 0 });
-  if (fieldEmergence !== undefined) checkShare('field_emergence', fieldEmergence, { above: 0 });
   if (assurance !== undefined) checkAssurance(assurance);
 
-  if (fieldEmergence === undefined) record?.({ remark: 'noFieldLossAssumed' });
-  const emergence = orAssume(fieldEmergence, 1, 'field_emergence', 'share', 'judgement', record);
+  const { chance } = standChance(germination, fieldEmergence, record);
   const sure = orAssume(assurance, usualAssurance, 'assurance', 'share', 'judgement', record);
-  const chance = germination * emergence;
-  record?.({
-    step: 'standChance',
-    inputs: { germination, field_emergence: emergence },
-    result: chance,
-    unit: 'share',
-  });
   const seeds = leastSeeds(wanted, chance, sure);
   record?.({
     step: 'seedsPerHill',

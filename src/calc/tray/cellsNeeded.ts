@@ -1,4 +1,4 @@
-import { roundingOf } from '../dates/roundingOf';
+import { roundingOf } from '../whole/roundingOf';
 import { checkCount, checkShare } from '../limits/limits';
 import { checkAssurance } from '../stand/checkAssurance';
 import { leastSeeds } from '../stand/leastSeeds';

@@ -1,7 +1,7 @@
 import type exceljs from 'exceljs';
 import type { PickList } from '../../workbook/port';
 import type { BookState } from './bookState';
-import { cellAddress, columnLetters, quoteSheet } from './cellAddress';
+import { cellAddress, columnLetters, quoteSheet } from '../../workbook/cellAddress';
 
 /** A list inside the validation itself may not be longer, and its commas divide. */
 const longestInline = 255;

@@ -2,7 +2,7 @@ import exceljs from 'exceljs';
 import { isCellError, type Note, type ReadValue } from '../../workbook/port';
 import { addLists } from './addLists';
 import { isComputed, isSameName, type BookState, type SheetState, type TableState } from './bookState';
-import { cellAddress } from './cellAddress';
+import { cellAddress } from '../../workbook/cellAddress';
 import { numberInText, truthInText } from './coerceValue';
 import { collectNotes } from './collectNotes';
 import { dressSheet, putFormat } from './dressSheet';

@@ -1,5 +1,5 @@
 import type { BookState, SheetState } from './bookState';
-import { columnLetters, quoteSheet } from './cellAddress';
+import { columnLetters, quoteSheet } from '../../workbook/cellAddress';
 import { escapeXml } from './escapeXml';
 
 /** The sheet-wide hidden name that holds which template made a sheet, as "id version". */

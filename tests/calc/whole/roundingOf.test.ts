@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { roundingOf } from '../../../src/calc/dates/roundingOf';
+import { roundingOf } from '../../../src/calc/whole/roundingOf';
 
 test('names the way of a rounding, and none where the value was whole up to rounding error', () => {
   expect(roundingOf(20575.5, 20576)).toEqual({ rounded: 'up' });

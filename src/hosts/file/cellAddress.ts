@@ -1,1 +1,0 @@
-export { cellAddress, columnLetters, quoteSheet } from '../../workbook/cellAddress';
