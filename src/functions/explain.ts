@@ -6,7 +6,7 @@ import { fill } from '../texts/fill';
 import { isoOfDay } from '../workbook/serialDate';
 import { sayGround } from './citation';
 import type { FunctionDefinition } from './define';
-import { sayNumber, sayQuantityName } from './wording';
+import { sayNumber, sayQuantityName, sayUnit } from './wording';
 
 const texts = english;
 
@@ -74,7 +74,7 @@ function sayStep(step: Step, dates: ReadonlySet<string>): WorkingLine {
       .map(([key, value]) => fill(texts.working.numberPutIn, { name: sayName(key), value }))
       .join(texts.working.and),
     result: sayQuantity(step.result, step.unit),
-    unit: texts.units[step.unit],
+    unit: sayUnit(step.unit, step.result),
     rounding: step.rounded === undefined ? '' : texts.working.rounded[step.rounded],
   };
 }
@@ -86,7 +86,7 @@ function sayAssumption({ assumed, value, unit, ground }: Assumption): WorkingLin
     title: fill(texts.working.assumed, { name: sayName(assumed) }),
     formula: sayGround(ground),
     result: sayQuantity(value, unit),
-    unit: texts.units[unit],
+    unit: sayUnit(unit, value),
   };
 }
 

@@ -1,5 +1,6 @@
 /** Fills the sentences of the text catalogue with the numbers of a problem, a step or a remark. */
 import type { Problem } from '../calc/errors';
+import type { Quantity } from '../calc/working';
 import type { Unit } from '../calc/units/units';
 import { english } from '../texts/english';
 import { fill } from '../texts/fill';
@@ -19,17 +20,20 @@ export function sayQuantityName(name: string): string {
   return (texts.quantities as Readonly<Record<string, string>>)[name] ?? name.replaceAll('_', ' ');
 }
 
+/** "" for what has no unit. */
+export function sayUnit(unit: Unit, value: Quantity): string {
+  const words: Readonly<Record<string, string>> = value === 1 ? texts.unitsOfOne : {};
+  return words[unit] ?? texts.units[unit];
+}
+
+const boundNames = ['above', 'atLeast', 'atMost', 'below'] as const;
+
 function sayLimits(problem: Extract<Problem, { code: 'outOfRange' }>): string {
-  const unit = problem.unit === 'none' || problem.unit === 'share' ? '' : ` ${texts.units[problem.unit]}`;
-  const parts: string[] = [];
-  if (problem.above !== undefined)
-    parts.push(fill(texts.limits.above, { limit: sayNumber(problem.above) + unit }));
-  if (problem.atLeast !== undefined)
-    parts.push(fill(texts.limits.atLeast, { limit: sayNumber(problem.atLeast) + unit }));
-  if (problem.atMost !== undefined)
-    parts.push(fill(texts.limits.atMost, { limit: sayNumber(problem.atMost) + unit }));
-  if (problem.below !== undefined)
-    parts.push(fill(texts.limits.below, { limit: sayNumber(problem.below) + unit }));
+  const parts = boundNames.flatMap((bound) => {
+    const limit = problem[bound];
+    if (limit === undefined) return [];
+    return fill(texts.limits[bound], { limit: `${sayNumber(limit)} ${sayUnit(problem.unit, limit)}`.trim() });
+  });
   return parts.join(texts.limits.and);
 }
 

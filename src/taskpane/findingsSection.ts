@@ -76,9 +76,5 @@ function saySelected({ row, column }: Area, { error, message }: CellError): stri
 function sayCount(findings: readonly Finding[]): string {
   if (findings.length === 0) return words.announceNothing;
   const errors = findings.filter((finding) => finding.kind === 'error').length;
-  const remarks = findings.length - errors;
-  return fill(words.announce, {
-    errors: errors === 1 ? words.oneError : fill(words.manyErrors, { count: errors }),
-    remarks: remarks === 1 ? words.oneRemark : fill(words.manyRemarks, { count: remarks }),
-  });
+  return fill(words.announce, { errors, remarks: findings.length - errors });
 }

@@ -84,7 +84,7 @@ export function createSeasonSection(
 
   const write = async (): Promise<void> => {
     const count = demandRight();
-    if (count !== null) return notice.warn(count === 1 ? words.toMendOne : fill(words.toMendMany, { count }));
+    if (count !== null) return notice.warn(fill(words.toMend, { count }));
     const mine = touched();
     if (mine.length === 0) return notice.say(words.nothingDiffers);
     const values = valuesOf(mine);

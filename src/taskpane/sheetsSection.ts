@@ -100,7 +100,7 @@ function sayReport({ made, refreshed, kept }: FillReport, typedNext: SheetTempla
   const sentences: string[] = [];
   if (made.length > 0) sentences.push(fill(words.made, { sheets: made.join(', ') }));
   if (refreshed.length > 0) sentences.push(fill(words.refreshed, { sheets: refreshed.join(', ') }));
-  if (kept > 0) sentences.push(kept === 1 ? words.keptOne : fill(words.keptMany, { count: kept }));
+  if (kept > 0) sentences.push(fill(words.kept, { count: kept }));
   const next = made.find((name) => name.startsWith(typedNext.sheet));
   if (next !== undefined) sentences.push(fill(words.madeNext, { sheet: next }));
   return sentences.join(' ');

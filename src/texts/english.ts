@@ -23,6 +23,9 @@ export const english = {
     kind: 'kind of seed',
     trait: 'name of the figure',
     pollenizers: 'number of pollenizers',
+    losses: 'share of losses',
+    set_out: 'day of setting out',
+    units: 'unit system',
     others: 'number of other plants',
     plants: 'number of plants',
     pollenizer_share: 'share of pollenizers',
@@ -80,7 +83,7 @@ export const english = {
     growingDays: 'days from the start to the first pick',
     harvestEnd: 'end of the harvest',
     seasonDays: 'days of the season',
-    yield_per_100: 'yield of 100 of row',
+    yield_per_100: 'yield per 100 of row',
     rowLengthOfYield: 'row length that the yield is for',
     marketable: 'marketable share',
   },
@@ -124,6 +127,18 @@ export const english = {
     share: '',
     none: '',
   },
+  /** For one of them, where the word differs. */
+  unitsOfOne: {
+    plants: 'plant',
+    seeds: 'seed',
+    hills: 'hill',
+    rows: 'row',
+    beds: 'bed',
+    cells: 'cell',
+    hives: 'hive',
+    days: 'day',
+    weeks: 'week',
+  },
   limits: {
     above: 'above {limit}',
     atLeast: 'at least {limit}',
@@ -150,7 +165,7 @@ export const english = {
       'There is no {kind} called "{given}" in the reference. See the Crops sheet for the names.',
     noFigure: 'The reference has no published {trait} for {crop}. Type your own figure.',
     unequalLists:
-      'The {name} has {count} cells and the {otherName} has {otherCount}. Give ranges of equal length.',
+      'The {name} has {count} {count|cell|cells} and the {otherName} has {otherCount}. Give ranges of equal length.',
     noRowFits:
       'No row fits: the plot is {width} {unit} wide and each row needs {rowSpacing} {unit}. For one row along a fence or bed give the edge as "onedge".',
     noPlantFits:
@@ -165,7 +180,7 @@ export const english = {
     tooManyForTested:
       'The number of plants is {plants}. With a number of seeds tested it can be at most {most} at this field emergence. Split the planting, or leave the number of seeds tested out.',
     tooFewTested:
-      'A test of {tested} seeds says too little for an assurance of {assurance}: even 1,000,000,000 seeds might not be enough. Test more seeds (400 is usual) or give a lower assurance.',
+      'A test of {tested} {tested|seed|seeds} says too little for an assurance of {assurance}: even 1,000,000,000 seeds might not be enough. Test more seeds (400 is usual) or give a lower assurance.',
     testedWithoutAssurance:
       'The number of seeds tested only counts together with an assurance. Give an assurance such as 0.95.',
     frostDatesReversed:

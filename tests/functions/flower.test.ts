@@ -121,7 +121,7 @@ describe('FLOWER.ISOLATE', () => {
       /Choose one of: monoecious, gynoecious/,
     );
     expect(message('FLOWER.ISOLATE', 'cucumber', '', one, column('', ''))).toMatch(
-      /The range of all crops has 1 cells.*Give ranges of equal length/,
+      /The range of all crops has 1 cell and.*Give ranges of equal length/,
     );
     expect(message('FLOWER.ISOLATE', 'cucumber', '', one, column(''), 'maybe')).toMatch(/Answer yes or no/);
     expect(message('FLOWER.ISOLATE', null, '', one, column(''))).toMatch(/Fill it in/);

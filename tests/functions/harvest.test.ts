@@ -21,7 +21,7 @@ describe('HARVEST.YIELD', () => {
     );
     expect(run('HARVEST.YIELD', '', 150)).toBe('#VALUE! The row length is missing. Fill it in.');
     expect(run('HARVEST.YIELD', 250, 'much')).toBe(
-      '#VALUE! The yield of 100 of row is "much", which is not a number. Type digits with a decimal point and no unit.',
+      '#VALUE! The yield per 100 of row is "much", which is not a number. Type digits with a decimal point and no unit.',
     );
     expect(run('HARVEST.YIELD', 250, { error: '#N/A' })).toMatch(/Mend that cell first/);
     expect(run('HARVEST.YIELD', 1e300, 1e300)).toMatch(/^#NUM! /);

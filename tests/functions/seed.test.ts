@@ -20,13 +20,13 @@ describe('SEED.NEEDED', () => {
       '#VALUE! The number of plants is 300000. With a number of seeds tested it can be at most 200000 at this field emergence. Split the planting, or leave the number of seeds tested out.',
     );
     expect(run('SEED.NEEDED', 1000, 0.01, null, 0.99999, 1)).toBe(
-      '#VALUE! A test of 1 seeds says too little for an assurance of 0.99999: even 1,000,000,000 seeds might not be enough. Test more seeds (400 is usual) or give a lower assurance.',
+      '#VALUE! A test of 1 seed says too little for an assurance of 0.99999: even 1,000,000,000 seeds might not be enough. Test more seeds (400 is usual) or give a lower assurance.',
     );
     expect(run('SEED.NEEDED', 100, 0)).toBe(
       '#VALUE! The germination is 0. It must be above 0 and at most 1.',
     );
     expect(run('SEED.NEEDED', 0, 0.8)).toBe(
-      '#VALUE! The number of plants is 0. It must be at least 1 plants.',
+      '#VALUE! The number of plants is 0. It must be at least 1 plant.',
     );
     expect(run('SEED.NEEDED', 100, 0.8, 0.9, 0.95, 12.5)).toMatch(
       /number of seeds tested is 12\.5\. Give a whole/,
@@ -69,7 +69,7 @@ describe('SEED.WEIGHT', () => {
     );
     expect(run('SEED.WEIGHT', 500, 0, 'metric')).toMatch(/above 0 seeds\/g/);
     expect(run('SEED.WEIGHT', 500, 1000, 'imperial')).toBe(
-      '#VALUE! The units is "imperial". Choose one of: us, metric.',
+      '#VALUE! The unit system is "imperial". Choose one of: us, metric.',
     );
     expect(run('SEED.WEIGHT', null, 1000)).toBe('#VALUE! The number of seeds is missing. Fill it in.');
     expect(run('SEED.WEIGHT', 1e300, 1e-300)).toMatch(/^#NUM! /);

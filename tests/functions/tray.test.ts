@@ -13,7 +13,7 @@ test('TRAY.CELLS: 124 and 131 cells, 108 and 111 with two seeds (computed in cel
 
 test('refusals say what to do', () => {
   expect(run('TRAY.CELLS', 100, 0.85, 0)).toBe(
-    '#VALUE! The number of seeds per cell is 0. It must be at least 1 seeds.',
+    '#VALUE! The number of seeds per cell is 0. It must be at least 1 seed.',
   );
   expect(run('TRAY.CELLS', 100, 0.85, 1, 1)).toBe(
     '#VALUE! The share of culls is 1. It must be at least 0 and below 1.',

@@ -61,7 +61,7 @@ describe('refreshing the sheets', () => {
     pane.button('Refresh the sheets').click();
     await until(() =>
       expect(pane.spoken()).toContain(
-        'Refreshed: Season, Plots, Crops, Crop ranges. One cell holds something typed',
+        'Refreshed: Season, Plots, Crops, Crop ranges. 1 cell holds something typed',
       ),
     );
     pane.workbook.type(pane.workbook.cell('Plots', 0, 'Yield'), 300);

@@ -27,8 +27,7 @@ export const pane = {
     nothingDiffers: 'The sheet says the same already. Nothing was written.',
     written: 'Put into the sheet: {labels}.',
     dropped: 'Your changes were dropped.',
-    toMendOne: 'Nothing was written. Mend the marked field first.',
-    toMendMany: 'Nothing was written. Mend the {count} marked fields first.',
+    toMend: 'Nothing was written. Mend the {count|marked field|marked fields} first.',
     otherMeanwhile:
       'Nothing was written. The sheet was changed in the same place meanwhile: see the marked fields, then put yours in again.',
   },
@@ -67,8 +66,7 @@ export const pane = {
     made: 'Made: {sheets}.',
     madeNext: 'Next: type a line for each plot in {sheet}.',
     refreshed: 'Refreshed: {sheets}.',
-    keptOne: 'One cell holds something typed over a formula. It was left as it is.',
-    keptMany: '{count} cells hold something typed over a formula. They were left as they are.',
+    kept: '{count} {count|cell holds|cells hold} something typed over a formula and {count|was|were} left alone.',
     seasonFirst: 'Nothing was filled. Mend the marked fields of the season first.',
   },
   findings: {
@@ -85,12 +83,9 @@ export const pane = {
     noSheet: 'Errors and remarks on your plots will stand here once the sheets are filled.',
     more: 'and {count} more. The first {shown} are shown.',
     announceNothing: 'Nothing to look at.',
-    announce: 'To look at: {errors}, {remarks}.',
-    oneError: '1 error',
-    manyErrors: '{count} errors',
-    oneRemark: '1 remark',
-    manyRemarks: '{count} remarks',
-    unsettled: 'Some cells are still being calculated ({count}). The list follows when they are done.',
+    announce: 'To look at: {errors} {errors|error|errors}, {remarks} {remarks|remark|remarks}.',
+    unsettled:
+      '{count} {count|cell is|cells are} still being calculated. The list follows when {count|it is|they are} done.',
     goneThere: 'The cell could not be shown. {problem}',
   },
   cautions: {

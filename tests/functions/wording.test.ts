@@ -1,0 +1,42 @@
+/** Sentences that read right when a number in them is one. */
+import { describe, expect, test } from 'vitest';
+import { functions } from '../../src/functions';
+import { sayProblem, sayQuantityName, sayUnit } from '../../src/functions/wording';
+import type { Unit } from '../../src/calc/units/units';
+import { english } from '../../src/texts/english';
+
+const names = [
+  ...new Set([...functions.values()].flatMap(({ parameters }) => parameters.map(({ name }) => name))),
+];
+
+describe('one of a thing', () => {
+  test.each([
+    [{ code: 'outOfRange', name: 'plants', value: 0, unit: 'plants', atLeast: 1 }, 'at least 1 plant.'],
+    [{ code: 'outOfRange', name: 'days', value: 2, unit: 'days', atMost: 1 }, 'at most 1 day.'],
+    [{ code: 'outOfRange', name: 'plants', value: 0, unit: 'plants', above: 0 }, 'above 0 plants.'],
+    [{ code: 'outOfRange', name: 'width', value: 0, unit: 'ft', atLeast: 1 }, 'at least 1 ft.'],
+    [{ code: 'tooFewTested', tested: 1, assurance: 0.9 }, 'A test of 1 seed says'],
+    [{ code: 'tooFewTested', tested: 2, assurance: 0.9 }, 'A test of 2 seeds says'],
+    [
+      { code: 'unequalLists', name: 'all_crops', count: 1, otherName: 'all_flower_types', otherCount: 2 },
+      'has 1 cell and the range of all flower types has 2.',
+    ],
+  ] as const)('%j', (problem, said) => {
+    expect(sayProblem(problem)).toContain(said);
+  });
+
+  test('every unit that counts things has its word for one', () => {
+    const counted = Object.entries(english.units).filter(([, word]) => /^[a-z]{3,}s$/.test(word));
+    expect(counted.length).toBeGreaterThan(5);
+    for (const [unit, word] of counted) expect(sayUnit(unit as Unit, 1)).toBe(word.slice(0, -1));
+  });
+});
+
+describe('"The … is" goes before every argument', () => {
+  /** Nouns that end in s and are one. */
+  const singular = ['basis'];
+  test.each(names)('%s', (name) => {
+    const [noun = ''] = sayQuantityName(name).split(/ (?:of|per|from|after|to|against) /);
+    if (!singular.includes(noun)) expect(noun).not.toMatch(/s$/);
+  });
+});
