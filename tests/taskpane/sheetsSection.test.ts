@@ -68,7 +68,7 @@ describe('refreshing the sheets', () => {
     await until(isIdle(pane));
     pane.button('Refresh the sheets').click();
     await until(() =>
-      expect(pane.spoken()).toContain('2 cells hold something typed over a formula. They were left'),
+      expect(pane.spoken()).toContain('2 cells hold something typed over a formula and were left alone'),
     );
     const { values } = await pane.workbook.read(pane.workbook.cell('Plots', 0, 'Plants'));
     expect(values).toEqual([[40]]);
