@@ -55,7 +55,7 @@ const browser = (_env, { mode }) => ({
 
 /** The files of worksheet functions, as entries/functions.ts lists them. */
 const functionFiles = [
-  ...readFileSync(source('entries', 'functions.ts'), 'utf8').matchAll(/'\.\.\/functions\/(\w+)'/g),
+  ...readFileSync(source('entries', 'functions.ts'), 'utf8').matchAll(/^import '\.\.\/functions\/(\w+)'/gm),
 ].map(([, name]) => source('functions', `${name}.ts`));
 
 const excel = (_env, { mode }) => ({

@@ -10,12 +10,21 @@ const engineFromCommonJs: Plugin = {
   resolveId: (id) => (id.startsWith('@univerjs/') ? require.resolve(id) : null),
 };
 
+/** These look at what webpack makes for Excel; it is made once, and only when one of them runs. */
+const ofTheBuild = ['tests/functionsRuntime/**/*.test.ts', 'tests/manifest/**/*.test.ts'];
+
 export default defineConfig({
   plugins: [engineFromCommonJs],
   test: {
     environment: 'node',
-    include: ['tests/**/*.test.ts'],
     testTimeout: 60000,
     pool: 'forks',
+    projects: [
+      { extends: true, test: { name: 'source', include: ['tests/**/*.test.ts'], exclude: ofTheBuild } },
+      {
+        extends: true,
+        test: { name: 'build', include: ofTheBuild, globalSetup: 'tests/manifest/buildAddin.ts' },
+      },
+    ],
   },
 });

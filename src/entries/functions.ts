@@ -8,3 +8,7 @@ import '../functions/season';
 import '../functions/seed';
 import '../functions/seedStandard';
 import '../functions/tray';
+import { formatResultsIf } from '../functions/toCell';
+import { takesFormattedNumbers } from '../hosts/excel/takesFormattedNumbers';
+
+formatResultsIf(takesFormattedNumbers);

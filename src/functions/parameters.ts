@@ -1,6 +1,7 @@
 /**
  * How the cells of each kind of parameter are read. Hosts differ on what an empty cell is, so null, undefined
- * and "" all mean "not given"; a rich value is its basic value; a range of one cell is that cell.
+ * and "" all mean "not given", and so does 0 where no number can be meant; a rich value is its basic value; a
+ * range of one cell is that cell.
  */
 import { refuse } from '../calc/errors';
 import { asWhole } from '../calc/whole/wholeNumbers';
@@ -20,31 +21,46 @@ function bare(raw: unknown, name: string): Bare {
     const cells = raw.flat() as unknown[];
     return cells.length === 1 ? bare(cells[0], name) : refuse({ code: 'oneCellWanted', name });
   }
-  if (typeof raw === 'object') {
-    if ('error' in raw) return refuse({ code: 'errorInside', name, error: String(raw.error) });
-    if ('basicValue' in raw) return bare(raw.basicValue, name);
-    if ('code' in raw) return refuse({ code: 'errorInside', name, error: String(raw.code) });
+  const error = errorIn(raw);
+  if (error !== null) return refuse({ code: 'errorInside', name, error });
+  // A linked record shows an icon and a name; what would count as its value is "#VALUE!".
+  if (typeof raw === 'object' && 'basicValue' in raw && !('basicType' in raw && raw.basicType === 'Error')) {
+    return bare(raw.basicValue, name);
   }
   return refuse({ code: 'notText', name });
 }
 
-function required<T>(name: string, read: Read<T>): Parameter<T> {
+/** The error that a cell holds, in each shape in which hosts hand it over; null for anything else. */
+function errorIn(raw: unknown): string | null {
+  if (typeof raw !== 'object' || raw === null) return null;
+  if ('error' in raw) return String(raw.error);
+  if ('code' in raw) return String(raw.code);
+  return 'type' in raw && raw.type === 'Error' && 'basicValue' in raw ? String(raw.basicValue) : null;
+}
+
+/** An empty cell reaches a function as 0 in some versions of the program; a word or a date is never 0. */
+function neverZero(raw: unknown, name: string): Bare {
+  const value = bare(raw, name);
+  return value === 0 ? null : value;
+}
+
+function required<T>(name: string, read: Read<T>, given = neverZero): Parameter<T> {
   return {
     name,
     optional: false,
     read(raw) {
-      const value = bare(raw, name);
+      const value = given(raw, name);
       return value === null ? refuse({ code: 'missing', name }) : read(value, name);
     },
   };
 }
 
-function optional<T>(name: string, read: Read<T>): Parameter<T | undefined> {
+function optional<T>(name: string, read: Read<T>, given = neverZero): Parameter<T | undefined> {
   return {
     name,
     optional: true,
     read(raw) {
-      const value = bare(raw, name);
+      const value = given(raw, name);
       return value === null ? undefined : read(value, name);
     },
   };
@@ -98,11 +114,13 @@ const roundings = {
   fall: (day: number): number => asWhole(day) ?? Math.floor(day),
 };
 
-export const number = (name: string): Parameter<number> => required(name, readNumber);
-export const optionalNumber = (name: string): Parameter<number | undefined> => optional(name, readNumber);
+export const number = (name: string): Parameter<number> => required(name, readNumber, bare);
+export const optionalNumber = (name: string): Parameter<number | undefined> =>
+  optional(name, readNumber, bare);
 export const text = (name: string): Parameter<string> => required(name, readText);
 export const optionalText = (name: string): Parameter<string | undefined> => optional(name, readText);
-export const optionalYesOrNo = (name: string): Parameter<boolean | undefined> => optional(name, readYesOrNo);
+export const optionalYesOrNo = (name: string): Parameter<boolean | undefined> =>
+  optional(name, readYesOrNo, bare);
 
 export function choice<C extends string>(name: string, choices: readonly C[]): Parameter<C> {
   return required(name, choiceReader(choices));
@@ -128,7 +146,7 @@ export const units: Parameter<UnitSystem> = {
   name: 'units',
   optional: true,
   read(raw) {
-    const value = bare(raw, 'units');
+    const value = neverZero(raw, 'units');
     return unitSystems[value === null ? 'us' : choiceReader(['us', 'metric'] as const)(value, 'units')];
   },
 };
@@ -144,8 +162,8 @@ export function texts(name: string): Parameter<readonly (string | null)[]> {
     read(raw) {
       const cells: unknown[] = Array.isArray(raw) ? raw.flat() : [raw];
       return cells.map((cell) => {
-        if (typeof cell === 'object' && cell !== null && ('error' in cell || 'code' in cell)) return null;
-        const value = bare(cell, name);
+        if (errorIn(cell) !== null) return null;
+        const value = neverZero(cell, name);
         return value === null ? null : readText(value);
       });
     },

@@ -1,5 +1,16 @@
 /** What the spreadsheet program gets back from a wrapper: a value, a formatted number, or its own error object. */
-import type { CellFault, FunctionDefinition } from './define';
+import type { CellFault, FunctionDefinition, Scalar } from './define';
+
+let takesFormats = (): boolean => false;
+
+/**
+ * Has `ask` asked, once and not before the first dated result, whether the program takes a number together with
+ * its number format. Until then, and where it does not, a date goes back as its bare serial number.
+ */
+export function formatResultsIf(ask: () => boolean): void {
+  let answer: boolean | undefined;
+  takesFormats = () => (answer ??= ask());
+}
 
 /** Only #VALUE! and #N/A can carry a message; #NUM! is shown bare. */
 function cellError(fault: CellFault): CustomFunctions.Error {
@@ -15,5 +26,9 @@ function cellError(fault: CellFault): CustomFunctions.Error {
 export function toCell(definition: FunctionDefinition, args: readonly unknown[]): unknown {
   const outcome = definition.run(args);
   if ('error' in outcome) throw cellError(outcome);
-  return outcome.value;
+  const { value, pattern } = outcome;
+  if (pattern === undefined || !takesFormats()) return value;
+  const formatted = (one: Scalar): unknown =>
+    typeof one === 'number' ? { type: 'Double', basicValue: one, numberFormat: pattern } : one;
+  return Array.isArray(value) ? value.map((row) => row.map(formatted)) : formatted(value);
 }

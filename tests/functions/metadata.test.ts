@@ -30,7 +30,7 @@ describe('functions.json', () => {
 
   it('is built from every wrapper file: entries/functions.ts imports each', () => {
     const entry = readFileSync('src/entries/functions.ts', 'utf8');
-    const imported = [...entry.matchAll(/'\.\.\/functions\/(\w+)'/g)].map(([, name]) =>
+    const imported = [...entry.matchAll(/^import '\.\.\/functions\/(\w+)'/gm)].map(([, name]) =>
       join(folder, `${name}.ts`),
     );
     expect(imported.sort()).toEqual([...files].sort());

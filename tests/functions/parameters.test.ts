@@ -39,6 +39,23 @@ describe('nothing given', () => {
     expect(optionalNumber('depth').read([[0]])).toBe(0);
     expect(optionalYesOrNo('screened').read(false)).toBe(false);
   });
+
+  test.each([[0], [[[0]]]])(
+    '%j, an empty cell in some versions, is nothing where no number is meant',
+    (zero) => {
+      for (const wanted of [parameters.text('crop'), day('start', 'spring'), choice('edge', ['inset'])]) {
+        expect(refusalOf(() => wanted.read(zero))).toMatchObject({ code: 'missing' });
+      }
+      for (const free of [
+        optionalText('crop'),
+        optionalDay('start', 'fall'),
+        optionalChoice('edge', ['inset']),
+      ]) {
+        expect(free.read(zero)).toBeUndefined();
+      }
+      expect(parameters.units.read(zero).name).toBe('us');
+    },
+  );
 });
 
 describe('numbers', () => {
@@ -95,6 +112,9 @@ describe('what is no single value', () => {
     [{ error: '#N/A', message: 'no such crop' }, '#N/A'],
     [{ code: '#DIV/0!' }, '#DIV/0!'],
     [[[{ error: '#REF!' }]], '#REF!'],
+    // As the program's own error object and its rich error value come: both also have a basic value.
+    [{ code: '#N/A', type: 'Error', basicType: 'Error', basicValue: '#N/A' }, '#N/A'],
+    [{ type: 'Error', basicType: 'Error', basicValue: '#BUSY!' }, '#BUSY!'],
   ])('%j: an error inside', (given, error) => {
     for (const kind of [
       number('depth'),
@@ -107,7 +127,8 @@ describe('what is no single value', () => {
   });
 
   test('anything else cannot be read', () => {
-    for (const given of [{}, { type: 'Entity' }, () => 1, Symbol('depth')]) {
+    const linked = { type: 'Entity', text: 'Melons', basicType: 'Error', basicValue: '#VALUE!' };
+    for (const given of [{}, { type: 'Entity' }, linked, () => 1, Symbol('depth')]) {
       expect(refusalOf(() => optionalNumber('depth').read(given))).toEqual({
         code: 'notText',
         name: 'depth',
@@ -133,7 +154,7 @@ describe('words', () => {
       given: 'border',
       choices: ['inset', 'onEdge'],
     });
-    expect(refusalOf(() => optionalChoice('edge', ['inset']).read(0))).toMatchObject({ code: 'notAChoice' });
+    expect(refusalOf(() => optionalChoice('edge', ['inset']).read(1))).toMatchObject({ code: 'notAChoice' });
   });
 
   test('yes and no as truths, 1 and 0, or words', () => {
@@ -183,7 +204,6 @@ describe('dates', () => {
 
   test.each([
     [60],
-    [0],
     [-1],
     [2958466],
     ['5/2/2026'],
@@ -210,9 +230,10 @@ describe('ranges of texts', () => {
         ['melon', ' gourd '],
         ['', null],
         [{ error: '#N/A' }, { code: '#REF!' }],
+        [{ type: 'Error', basicType: 'Error', basicValue: '#N/A' }, 0],
         ['  ', 7],
       ]),
-    ).toEqual(['melon', 'gourd', null, null, null, null, null, '7']);
+    ).toEqual(['melon', 'gourd', null, null, null, null, null, null, null, '7']);
   });
 
   test('a single cell is a range of one', () => {

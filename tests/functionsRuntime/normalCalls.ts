@@ -1,0 +1,52 @@
+/**
+ * One call of each function with every argument given, optional ones mostly as their own default. The results are
+ * those of README's examples and of the tests of calc, where each has its origin.
+ */
+import { expect } from 'vitest';
+import { dayOfIso, serialOfDay } from '../../src/workbook/serialDate';
+
+export interface NormalCall {
+  readonly args: readonly unknown[];
+  readonly gives: unknown;
+}
+
+const date = (iso: string): number => serialOfDay(dayOfIso(iso) ?? Number.NaN);
+
+export const normalCalls: Readonly<Record<string, NormalCall>> = {
+  'PLANTS.DENSITY': { args: [2, 36, 'us'], gives: 7260 },
+  'PLANTS.INROWS': { args: [100, 20, 5, 12, 'inset', 'us'], gives: 400 },
+  // 32 hills in each of 6 rows.
+  'PLANTS.INHILLS': { args: [96, 48, 3, 1, 'square', 8, 'us'], gives: 192 },
+  'PLANTS.INBEDS': { args: [100, 40, 4, 2, 2, 12, 'us'], gives: 1400 },
+  // R's beta-binomial, as in tests/calc/stand.
+  'SEED.NEEDED': { args: [100, 0.8, 0.9, 0.95, 400], gives: 153 },
+  'SEED.PERHILL': { args: [3, 0.8, 1, 0.95], gives: 6 },
+  'SEED.WEIGHT': { args: [500, 1000, 'us'], gives: 0.5 },
+  'SEED.STANDARD': { args: ['cucumber'], gives: 0.8 },
+  'TRAY.CELLS': { args: [100, 0.85, 1, 0.05, 0.9], gives: 131 },
+  'DATE.SETOUT': { args: [date('2026-05-02'), 14], gives: date('2026-05-16') },
+  'DATE.STARTTRANSPLANTS': { args: [date('2026-05-16'), 3], gives: date('2026-04-25') },
+  'DATE.HARDENOFF': { args: [date('2026-05-16'), 7], gives: date('2026-05-09') },
+  'DATE.FIRSTSOWING': { args: [date('2026-05-02'), 7], gives: date('2026-05-09') },
+  'DATE.LASTSOWING': { args: [date('2026-10-10'), 60, 21, 14, 0], gives: date('2026-07-07') },
+  'DATE.FIRSTPICK': {
+    args: [date('2026-05-16'), 60, 'transplant', 'seed', 10, 0],
+    gives: date('2026-07-05'),
+  },
+  'DATE.LASTPICK': { args: [date('2026-07-15'), 21, date('2026-10-10')], gives: date('2026-08-05') },
+  'DATE.COVEROFF': { args: [date('2026-07-15'), 'cucumber', 9, 'monoecious'], gives: date('2026-07-06') },
+  'SEASON.DAYS': { args: [date('2026-05-02'), date('2026-10-10')], gives: 161 },
+  'SEASON.SPARE': { args: [date('2026-05-02'), date('2026-10-10'), 110], gives: 51 },
+  'FLOWER.FEMALESHARE': { args: [0.1, 0.5, 1], gives: expect.closeTo(0.95, 12) },
+  'FLOWER.SHARE': { args: [1, 3], gives: 0.25 },
+  'FLOWER.POLLENIZERS': { args: [400, 0.25, 0.2, 'dedicated'], gives: 118 },
+  'FLOWER.ISOLATE': {
+    args: ['pumpkin', 'monoecious', [['pumpkin'], ['gourd']], [['monoecious'], ['monoecious']], false],
+    gives: 'clear',
+  },
+  'HARVEST.YIELD': { args: [400, 138, 1], gives: 552 },
+  'CROP.VALUE': { args: ['muskmelon', 'days to maturity', 'low', 'us'], gives: 75 },
+  'CROP.SOURCE': { args: ['gourd', 'frost margin'], gives: expect.stringMatching(/^judgement/) },
+  'CROP.LIST': { args: [], gives: expect.arrayContaining([['pumpkin'], ['triploid watermelon']]) },
+  'CROP.TRAITS': { args: [], gives: expect.arrayContaining([['row spacing'], ['days to maturity']]) },
+};
