@@ -16,6 +16,7 @@ import { HostError, type Area, type LiveWorkbook } from '../../workbook/port';
 import { applyChange } from './applyChange';
 import { watchCalculation } from './calculation';
 import type { Engine } from './engine';
+import { FreshNames } from './freshNames';
 import { growTables } from './growTables';
 import { demandSheet, listSheets, locateName, readArea, readTable, stampOf } from './readWorkbook';
 import { spanOf } from './tables';
@@ -40,6 +41,7 @@ export function openWorkbook(engine: Engine, hooks: WorkbookHooks): BrowserWorkb
   const selections = engine.accessor.get(SheetsSelectionsService);
   const calculation = watchCalculation(engine);
   growTables(engine);
+  const freshNames = new FreshNames(engine);
   let lastChange: Promise<unknown> = Promise.resolve();
 
   const areaOf = (worksheet: Worksheet, range: IRange): Area => ({
@@ -58,7 +60,10 @@ export function openWorkbook(engine: Engine, hooks: WorkbookHooks): BrowserWorkb
     locate: async (name) => locateName(engine, name),
     stamp: async (sheet) => stampOf(engine, demandSheet(engine, sheet)),
     apply(change, progress = () => undefined) {
-      const applied = lastChange.then(() => applyChange(engine, change, hooks.onWrite, progress));
+      const applied = lastChange.then(() => {
+        freshNames.expect(change.newSheets);
+        applyChange(engine, change, hooks.onWrite, progress);
+      });
       lastChange = applied.catch(() => undefined);
       return applied;
     },

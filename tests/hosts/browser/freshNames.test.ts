@@ -1,0 +1,63 @@
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import type { CellContent, CellValue } from '../../../src/workbook/port';
+import { change, plotRow, plots, settleMs } from '../../contract/contractWorkbook';
+import { openTyped, type TypedWorkbook } from './typing';
+
+/** The same sheet with other lengths, so that an answer from an earlier parsing shows. */
+const plotsOf = (lengths: readonly number[]) => ({
+  ...plots,
+  blocks: plots.blocks.map((block) =>
+    block.row === 0
+      ? block
+      : {
+          ...block,
+          contents: [
+            block.contents[0] as CellContent[],
+            ...lengths.map((length, i) => plotRow(`plot ${i}`, length)),
+          ],
+        },
+  ),
+});
+
+describe('names and tables that come in', () => {
+  let typed: TypedWorkbook;
+  beforeEach(() => {
+    typed = openTyped();
+  });
+  afterEach(() => typed.workbook.dispose());
+
+  async function valuesAt(sheet: string, row: number, column: number, rows: number): Promise<CellValue[]> {
+    expect(await typed.workbook.settle(settleMs)).toEqual([]);
+    const read = await typed.workbook.read({ sheet, row, column, rows, columns: 1 });
+    return read.values.map(([value]) => value as CellValue);
+  }
+  const fill = (lengths: readonly number[]) =>
+    typed.workbook.apply(change({ newSheets: [plotsOf(lengths)] }));
+
+  it('wake the formulas that somebody typed before they were there', async () => {
+    await typed.type('Kitchen', 0, 0, [[{ f: '=SUM(Plots[Length])' }], [{ f: '=SEASON_YEAR+1' }]]);
+    await typed.workbook.settle(settleMs);
+    await fill([100, 40]);
+    expect(await valuesAt('Kitchen', 0, 0, 2)).toEqual([140, 2027]);
+  });
+
+  it('are read afresh when they come a second time', async () => {
+    await fill([100, 40]);
+    expect(await valuesAt('Plots', 3, 2, 2)).toEqual([200, 80]);
+    expect(await typed.workbook.undo()).toBe(true);
+    await fill([7, 8]);
+    expect(await valuesAt('Plots', 3, 2, 2)).toEqual([14, 16]);
+    await typed.type('Kitchen', 0, 0, [[{ f: '=SUM(Plots[Twice])' }], [{ f: '=SEASON_YEAR' }]]);
+    expect(await valuesAt('Kitchen', 0, 0, 2)).toEqual([30, 2026]);
+    await typed.type('Plots', 0, 1, [[{ v: 2030 }]]);
+    expect(await valuesAt('Kitchen', 1, 0, 1)).toEqual([2030]);
+  });
+
+  it('come back with their answers on redo', async () => {
+    await fill([100, 40]);
+    await typed.workbook.settle(settleMs);
+    await typed.workbook.undo();
+    await typed.workbook.redo();
+    expect(await valuesAt('Plots', 3, 2, 2)).toEqual([200, 80]);
+  });
+});
