@@ -5,6 +5,7 @@ import { generateCustomFunctionsMetadata } from 'custom-functions-metadata';
 import { afterEach, beforeAll, describe, expect, test, vi } from 'vitest';
 import { functions } from '../../src/functions';
 import { english } from '../../src/texts/english';
+import { wrapperFiles } from './describedFunctions';
 
 /** The error class and codes that the program puts into the page. */
 class ProgramError extends Error {
@@ -20,15 +21,11 @@ const program = {
   ErrorCode: { invalidValue: '#VALUE!', notAvailable: '#N/A', invalidNumber: '#NUM!' },
 };
 
-const folder = 'src/functions';
-const files = readdirSync(folder)
-  .map((name) => join(folder, name))
-  .filter((file) => readFileSync(file, 'utf8').includes('@customfunction'));
 const wrappers = new Map<string, (...args: unknown[]) => unknown>();
 
 beforeAll(async () => {
   vi.stubGlobal('CustomFunctions', program);
-  const { associate } = await generateCustomFunctionsMetadata(files);
+  const { associate } = await generateCustomFunctionsMetadata(wrapperFiles);
   for (const { id, functionName, sourceFileName } of associate) {
     expect(wrappers.has(id), `${id} has two wrappers`).toBe(false);
     const module = (await import(join('../..', sourceFileName))) as Record<string, never>;
