@@ -2,6 +2,7 @@
 import { parseArgs } from 'node:util';
 import { english } from '../texts/english';
 import { fill } from '../texts/fill';
+import { parseNumber } from '../workbook/parseNumber';
 import { dayOfIso, serialOfDay } from '../workbook/serialDate';
 
 const words = english.commands.plan;
@@ -14,71 +15,119 @@ export interface PlanOptions {
   readonly season: Readonly<Record<string, string | number>>;
 }
 
-/** What is wrong with the command line, as a sentence. */
+/** What is wrong with the command line or the list, as a sentence. */
 export class UsageError extends Error {}
 
 function refuse(sentence: string, values: Readonly<Record<string, string>> = {}): never {
-  throw new UsageError(fill(sentence, { usage: words.usage, ...values }));
+  throw new UsageError(fill(sentence, values));
 }
+
+const string = { type: 'string' } as const;
+const known = {
+  out: string,
+  'last-frost': string,
+  'first-frost': string,
+  'frost-risk': string,
+  units: string,
+  assurance: string,
+  place: string,
+  replace: { type: 'boolean' },
+} as const;
+
+type Option = keyof typeof known;
+
+const examples: Readonly<Record<Option, string>> = {
+  out: 'plan.xlsx',
+  'last-frost': '2026-05-02',
+  'first-frost': '2026-10-10',
+  'frost-risk': '0.5',
+  units: 'metric',
+  assurance: '0.9',
+  place: 'NAME',
+  replace: '',
+};
 
 /** @throws UsageError */
 export function readPlanOptions(args: readonly string[]): PlanOptions {
-  const { values, positionals } = parse(args);
-  const [plots] = positionals;
-  if (plots === undefined || positionals.length > 1) refuse(`${words.oneFile}\n\n{usage}`);
-  const out = values.out ?? refuse(words.missingOption, { option: '--out', example: '--out plan.xlsx' });
+  const { plots, given } = readArguments(args);
+  const out = given.get('out') ?? refuseMissing('out');
   if (!/\.xlsx$/i.test(out)) refuse(words.outExtension, { given: out });
-  const lastFrost = dateOption('--last-frost', values['last-frost'], '2026-05-02');
-  const firstFrost = dateOption('--first-frost', values['first-frost'], '2026-10-10');
+  const lastFrost = dateOption(given, 'last-frost');
+  const firstFrost = dateOption(given, 'first-frost');
   if (firstFrost <= lastFrost) {
-    refuse(words.frostsReversed, { last: values['last-frost'] ?? '', first: values['first-frost'] ?? '' });
+    refuse(words.frostsReversed, {
+      last: given.get('last-frost') ?? '',
+      first: given.get('first-frost') ?? '',
+    });
   }
-  const units = values.units ?? 'us';
+  const units = given.get('units') ?? 'us';
   if (units !== 'us' && units !== 'metric') refuse(words.badUnits, { given: units });
+  const place = given.get('place');
   return {
     plots,
     out,
-    replace: values.replace ?? false,
+    replace: given.has('replace'),
     season: {
-      ...(values.place === undefined ? {} : { PLACE: values.place }),
+      ...(place === undefined ? {} : { PLACE: place }),
       SEASON_YEAR: new Date(lastFrost * 86400000).getUTCFullYear(),
       LAST_FROST: serialOfDay(lastFrost),
       FIRST_FROST: serialOfDay(firstFrost),
-      FROST_RISK: shareOption('--frost-risk', values['frost-risk'] ?? '0.5', '0.5'),
-      ASSURANCE: shareOption('--assurance', values.assurance ?? '0.9', '0.9'),
+      FROST_RISK: shareOption(given, 'frost-risk'),
+      ASSURANCE: shareOption(given, 'assurance'),
       UNITS: units,
     },
   };
 }
 
-function parse(args: readonly string[]) {
-  try {
-    return parseArgs({
-      args: [...args],
-      allowPositionals: true,
-      options: {
-        out: { type: 'string' },
-        'last-frost': { type: 'string' },
-        'first-frost': { type: 'string' },
-        'frost-risk': { type: 'string' },
-        units: { type: 'string' },
-        assurance: { type: 'string' },
-        place: { type: 'string' },
-        replace: { type: 'boolean' },
-      },
-    });
-  } catch (error) {
-    return refuse(words.badOption, { message: (error as Error).message });
+type Given = ReadonlyMap<Option, string>;
+
+/** Not strict: the parser's own refusals are not in our words. */
+function readArguments(args: readonly string[]): { plots: string; given: Given } {
+  const { tokens } = parseArgs({
+    args: [...args],
+    options: known,
+    strict: false,
+    allowPositionals: true,
+    tokens: true,
+  });
+  const given = new Map<Option, string>();
+  const files: string[] = [];
+  for (const token of tokens) {
+    if (token.kind === 'positional') files.push(token.value);
+    if (token.kind !== 'option') continue;
+    const { name, rawName, value } = token;
+    if (!isOption(name)) refuse(words.unknownOption, { option: rawName });
+    if (known[name].type === 'string') {
+      if (value === undefined || value === '' || value.startsWith('--')) refuseMissing(name);
+    } else if (value !== undefined) {
+      refuse(words.noValueWanted, { option: rawName, given: value });
+    }
+    given.set(name, value ?? '');
   }
+  const [plots, second] = files;
+  if (second !== undefined) refuse(words.secondFile, { given: second });
+  return { plots: plots ?? refuse(words.noFile), given };
 }
 
-function dateOption(option: string, given: string | undefined, example: string): number {
-  if (given === undefined) refuse(words.missingOption, { option, example: `${option} ${example}` });
-  return dayOfIso(given) ?? refuse(words.badDate, { option, given });
+function isOption(name: string): name is Option {
+  return Object.hasOwn(known, name);
 }
 
-function shareOption(option: string, given: string, example: string): number {
-  const share = Number(given);
-  if (given.trim() === '' || !(share > 0 && share < 1)) refuse(words.badShare, { option, given, example });
-  return share;
+function refuseMissing(option: Option): never {
+  return refuse(words.missingOption, { option: `--${option}`, example: examples[option] });
+}
+
+function refuseValue(sentence: string, option: Option, given: string): never {
+  return refuse(sentence, { option: `--${option}`, given, example: examples[option] });
+}
+
+function dateOption(given: Given, option: Option): number {
+  const text = given.get(option) ?? refuseMissing(option);
+  return dayOfIso(text) ?? refuseValue(words.badDate, option, text);
+}
+
+function shareOption(given: Given, option: Option): number {
+  const text = given.get(option) ?? examples[option];
+  const share = parseNumber(text, false);
+  return share !== null && share > 0 && share < 1 ? share : refuseValue(words.badShare, option, text);
 }

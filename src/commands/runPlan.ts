@@ -5,12 +5,14 @@ import { english } from '../texts/english';
 import { fill } from '../texts/fill';
 import { findFindings } from '../workbook/findFindings';
 import { fillSheets } from '../workbook/fillSheets';
-import { HostError, type WorkbookPort } from '../workbook/port';
-import { readDelimited, type Delimited } from '../workbook/readDelimited';
-import { readInputs, type InputsRead } from '../workbook/readInputs';
-import type { TableTemplate } from '../workbook/template';
+import { HostError, type TableRead, type WorkbookPort } from '../workbook/port';
+import { readDelimited } from '../workbook/readDelimited';
+import { readInputs } from '../workbook/readInputs';
+import type { InputRow, TableTemplate } from '../workbook/template';
+import { listRemarks, listToMend, type FindingOfLine, type NearestNames } from './listToMend';
 import { readPlanOptions, UsageError, type PlanOptions } from './planOptions';
 import { printTable } from './printTable';
+import { readList } from './readList';
 
 const words = english.commands.plan;
 const table = plotsTemplate.tables[0] as TableTemplate;
@@ -24,38 +26,22 @@ interface SavedWorkbook extends WorkbookPort {
 }
 
 export interface PlanTools {
-  /** @throws Error with the reason */
-  readText(file: string): string;
+  /** @throws Error with the machine's code */
+  readBytes(file: string): Uint8Array;
+  readonly nearestNames: NearestNames;
   makeWorkbook(): SavedWorkbook;
   say(line: string): void;
   warn(line: string): void;
 }
 
-/** @throws Error when the bytes are not UTF-8: guessing would lose letters */
-export function decodeText(bytes: Uint8Array): string {
-  try {
-    return new TextDecoder('utf-8', { fatal: true }).decode(bytes);
-  } catch (cause) {
-    throw new Error(words.notUtf8, { cause });
-  }
-}
-
-/** @returns the exit code: 0 written, 1 written with lines to mend, 2 nothing written */
+/** @returns the exit code: 0 written, 1 written with something to mend, 2 nothing written */
 export async function runPlan(args: readonly string[], tools: PlanTools): Promise<0 | 1 | 2> {
+  if (args.includes('--help')) {
+    tools.say(words.usage);
+    return 0;
+  }
   try {
-    const options = readPlanOptions(args);
-    const delimited = readDelimited(readPlots(options.plots, tools));
-    const read = readInputs(table, delimited);
-    const toMend = listProblems(options.plots, delimited, read);
-    if (read.inputs.length === 0) {
-      toMend.forEach((line) => tools.warn(line));
-      throw new UsageError(fill(words.emptyList, { file: options.plots }));
-    }
-    const isWhole = await writePlan(options, read, tools);
-    if (toMend.length === 0) return isWhole ? 0 : 1;
-    tools.warn(fill(words.linesToMend, { count: toMend.length, file: options.plots }));
-    toMend.forEach((line) => tools.warn(line));
-    return 1;
+    return await planList(readPlanOptions(args), tools);
   } catch (error) {
     if (!(error instanceof UsageError) && !(error instanceof HostError)) throw error;
     tools.warn(error instanceof UsageError ? error.message : sayHostError(error));
@@ -64,41 +50,52 @@ export async function runPlan(args: readonly string[], tools: PlanTools): Promis
   }
 }
 
-function readPlots(file: string, tools: PlanTools): string {
-  try {
-    return tools.readText(file);
-  } catch (error) {
-    throw new UsageError(fill(words.cannotRead, { file, reason: (error as Error).message }));
+async function planList(options: PlanOptions, tools: PlanTools): Promise<0 | 1> {
+  const file = options.plots;
+  const delimited = readDelimited(readList(file, tools.readBytes));
+  const read = readInputs(table, delimited);
+  const problems = [...delimited.problems, ...read.problems];
+  if (read.inputs.length === 0) {
+    const lines = listToMend(file, problems, [], tools.nearestNames);
+    // Lines that could not be taken say by themselves why there is no plot.
+    if (delimited.problems.length === 0)
+      throw new UsageError([...lines, fill(words.emptyList, { file })].join('\n'));
+    throw new UsageError(lines.join('\n'));
   }
-}
-
-function listProblems(file: string, delimited: Delimited, read: InputsRead): string[] {
-  const columns = table.columns.filter((column) => column.kind === 'input').map((column) => column.header);
-  const lineOf = (problem: (typeof problems)[number]): number => ('line' in problem ? problem.line : 1);
-  const problems = [...delimited.problems, ...read.problems].sort((a, b) => lineOf(a) - lineOf(b));
-  return problems.map((problem) => {
-    const sentence = fill(words.problems[problem.code], { ...problem, columns: columns.join(', ') });
-    return fill(words.line, { file, line: lineOf(problem), problem: sentence });
+  const { workbook, plots } = await writeWorkbook(options, read.inputs, tools);
+  tools.say(printTable(plots, table, [notesHeader, assumedHeader]));
+  const found = (await findFindings(workbook, table.name, notesHeader)).map((finding): FindingOfLine => {
+    const row = finding.area.row - plots.area.row - 1;
+    return { ...finding, line: delimited.rows[row]?.line ?? 0 };
   });
+  const ofKind = (kind: FindingOfLine['kind']): FindingOfLine[] => found.filter((one) => one.kind === kind);
+  const remarks = listRemarks(file, ofKind('remark'));
+  if (remarks.length > 0) tools.say(`\n${words.findings}`);
+  remarks.forEach((line) => tools.say(line));
+  tools.say(`\n${fill(words.written, { file: options.out, count: read.inputs.length })}`);
+  const toMend = listToMend(file, problems, ofKind('error'), tools.nearestNames);
+  if (toMend.length === 0) return 0;
+  tools.warn(fill(words.toMend, { count: toMend.length, file }));
+  toMend.forEach((line) => tools.warn(line));
+  return 1;
 }
 
-/** @returns whether no cell of the plots holds an error */
-async function writePlan(options: PlanOptions, read: InputsRead, tools: PlanTools): Promise<boolean> {
+async function writeWorkbook(
+  options: PlanOptions,
+  inputs: readonly InputRow[],
+  tools: PlanTools,
+): Promise<{ workbook: WorkbookPort; plots: TableRead }> {
   const workbook = tools.makeWorkbook();
   const requests = allTemplates.map((template) => ({
     template,
-    inputs: template === plotsTemplate ? read.inputs : [],
+    inputs: template === plotsTemplate ? inputs : [],
     form: options.season,
   }));
   await fillSheets(workbook, requests, plotsTemplate.title);
   await workbook.save(options.out, { replace: options.replace });
   const plots = await workbook.readTable(table.name);
-  if (plots !== null) tools.say(printTable(plots, table, [notesHeader, assumedHeader]));
-  const findings = await findFindings(workbook, table.name, notesHeader);
-  if (findings.length > 0) tools.say(`\n${words.findings}`);
-  for (const { row, header, text } of findings) tools.say(fill(words.finding, { plot: row, header, text }));
-  tools.say(`\n${fill(words.written, { file: options.out, count: read.inputs.length })}`);
-  return findings.every(({ kind }) => kind !== 'error');
+  if (plots === null) throw new HostError({ code: 'noSuchTable', table: table.name });
+  return { workbook, plots };
 }
 
 function sayHostError(error: HostError): string {

@@ -2,10 +2,12 @@
 import { readFileSync } from 'node:fs';
 import { functions } from '../functions';
 import { createFileWorkbook } from '../hosts/file/createFileWorkbook';
-import { decodeText, runPlan } from '../commands/runPlan';
+import { nearestNames } from '../calc/crops/nearestNames';
+import { runPlan } from '../commands/runPlan';
 
 void runPlan(process.argv.slice(2), {
-  readText: (file) => decodeText(readFileSync(file)),
+  readBytes: (file) => readFileSync(file),
+  nearestNames,
   makeWorkbook: () => createFileWorkbook({ functions: [...functions.values()] }),
   say: (line) => process.stdout.write(`${line}\n`),
   warn: (line) => process.stderr.write(`${line}\n`),

@@ -1,5 +1,5 @@
 /** What to look at in the Season sheet: its errors, named as its lines are. */
-import type { Finding } from '../workbook/findFindings';
+import { causesAmong, type Finding } from '../workbook/findFindings';
 import { isCellError } from '../workbook/port';
 import type { FormRead } from '../workbook/readForm';
 import type { SheetTemplate } from '../workbook/template';
@@ -21,7 +21,5 @@ export function findInSeason(template: SheetTemplate, read: FormRead): Finding[]
       remarks.push({ ...place, kind: 'remark', text: value });
     }
   }
-  // An error without a message only passes on another one, as in workbook/findFindings.
-  const explained = errors.filter((error) => !error.text.startsWith('#'));
-  return [...(explained.length > 0 ? explained : errors), ...remarks];
+  return [...causesAmong(errors), ...remarks];
 }

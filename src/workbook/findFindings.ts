@@ -11,11 +11,7 @@ export interface Finding {
   readonly area: Area;
 }
 
-/**
- * @param remarkHeader the column whose texts are remarks
- * An error that only passes on the error of a cell it depends on has no message of its own and is left out when
- * the same row has one that explains itself.
- */
+/** @param remarkHeader the column whose texts are remarks */
 export async function findFindings(
   port: WorkbookPort,
   tableName: string,
@@ -42,8 +38,17 @@ export async function findFindings(
         found.push({ kind: 'remark', row, header, text: value, area });
       }
     });
-    const explained = errors.filter((error) => !error.text.startsWith('#'));
-    found.push(...(explained.length > 0 ? explained : errors));
+    found.push(...causesAmong(errors));
   });
   return found;
+}
+
+/**
+ * The errors of one row or form without those that only follow from another. An error that passes on the error of a
+ * cell it depends on has no message of its own; of such errors alone the first stands for all.
+ */
+export function causesAmong(errors: readonly Finding[]): readonly Finding[] {
+  const explained = errors.filter((error) => !error.text.startsWith('#'));
+  if (explained.length === 0) return errors.slice(0, 1);
+  return explained.filter(({ text }, index) => explained.findIndex((other) => other.text === text) === index);
 }

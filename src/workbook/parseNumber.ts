@@ -15,6 +15,16 @@ export function parseNumber(text: string, decimalComma: boolean): number | null 
   return parts[3] ? shiftPercent(number) : number;
 }
 
+export type NotNumber = 'currencySign' | 'commaInNumber' | 'maybeThousands' | 'notANumber';
+
+/** What keeps `parseNumber` from reading a text that it refused. */
+export function whyNotNumber(text: string, decimalComma: boolean): NotNumber {
+  const trimmed = text.trim();
+  if (/^\p{Sc}|\p{Sc}$/u.test(trimmed)) return 'currencySign';
+  if (!/^[+-]?\d[\d.,]*\d\s*%?$/.test(trimmed)) return 'notANumber';
+  return decimalComma ? 'maybeThousands' : 'commaInNumber';
+}
+
 /** By the text, so that 7 % is 0.07 and not 0.07000000000000001. */
 function shiftPercent(percent: number): number {
   const [digits = '0', power = '0'] = String(percent).split('e');

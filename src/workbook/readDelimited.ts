@@ -4,12 +4,20 @@ import Papa from 'papaparse';
 /** Lines count from 1, as in an editor; a record that runs over several lines is named by its first. */
 export type DelimitedProblem =
   | { readonly code: 'empty' }
-  | { readonly code: 'duplicateHeader'; readonly line: number; readonly header: string }
+  | {
+      readonly code: 'duplicateHeader';
+      readonly line: number;
+      readonly header: string;
+      /** Both count from 1. */
+      readonly column: number;
+      readonly firstColumn: number;
+    }
   | { readonly code: 'raggedLine'; readonly line: number; readonly expected: number; readonly found: number }
   /** A quote that never closes, or closes in the middle of a cell. */
   | { readonly code: 'openQuote'; readonly line: number };
 
 export interface Delimited {
+  /** None when the header line is missing or cannot be relied on; then there are no rows either. */
   readonly headers: readonly string[];
   readonly headerLine: number;
   /** A record with a problem is not among them. */
@@ -30,18 +38,12 @@ export function readDelimited(text: string): Delimited {
   const separator = detectSeparator(content);
   const [head, ...records] = splitRecords(content, separator);
   const decimalComma = separator !== ',';
+  const headers = head?.cells.map((cell) => cell.trim()) ?? [];
+  const headProblems = problemsOfHead(head, headers);
+  if (head === undefined || headProblems.length > 0) {
+    return { headers: [], headerLine: head?.line ?? 1, rows: [], problems: headProblems, decimalComma };
+  }
   const problems: DelimitedProblem[] = [];
-  if (head === undefined) {
-    return { headers: [], headerLine: 1, rows: [], problems: [{ code: 'empty' }], decimalComma };
-  }
-  if (head.isQuoteOpen) problems.push({ code: 'openQuote', line: head.line });
-  const headers = head.cells.map((cell) => cell.trim());
-  const seen = new Set<string>();
-  for (const header of headers) {
-    const key = header.toLowerCase();
-    if (key !== '' && seen.has(key)) problems.push({ code: 'duplicateHeader', line: head.line, header });
-    seen.add(key);
-  }
   const rows: { line: number; cells: readonly string[] }[] = [];
   for (const { line, cells, isQuoteOpen } of records) {
     if (isQuoteOpen) {
@@ -53,6 +55,18 @@ export function readDelimited(text: string): Delimited {
     }
   }
   return { headers, headerLine: head.line, rows, problems, decimalComma };
+}
+
+function problemsOfHead(head: FileRecord | undefined, headers: readonly string[]): DelimitedProblem[] {
+  if (head === undefined) return [{ code: 'empty' }];
+  const { line } = head;
+  if (head.isQuoteOpen) return [{ code: 'openQuote', line }];
+  const keys = headers.map((header) => header.toLowerCase());
+  return headers.flatMap((header, index) => {
+    const first = keys.indexOf(keys[index] ?? '');
+    if (header === '' || first === index) return [];
+    return [{ code: 'duplicateHeader' as const, line, header, column: index + 1, firstColumn: first + 1 }];
+  });
 }
 
 /** What separates the headers. A comma may stand inside a header of a semicolon file, hardly the other way round. */

@@ -1,22 +1,22 @@
 /** Rows of a delimited text as input rows of a table template. */
 import type { CellValue } from './port';
 import { dayOfIso, serialOfDay } from './serialDate';
-import { parseNumber } from './parseNumber';
+import { parseNumber, whyNotNumber, type NotNumber } from './parseNumber';
 import type { Delimited } from './readDelimited';
 import type { InputRow, TableColumn, TableTemplate } from './template';
 
+interface At {
+  readonly line: number;
+  readonly header: string;
+}
+
 export type InputProblem =
-  | { readonly code: 'unknownHeader'; readonly line: number; readonly header: string }
-  | { readonly code: 'missingHeader'; readonly line: number; readonly header: string }
-  | { readonly code: 'notANumber'; readonly line: number; readonly header: string; readonly given: string }
-  | { readonly code: 'notADate'; readonly line: number; readonly header: string; readonly given: string }
-  | {
-      readonly code: 'sameName';
-      readonly line: number;
-      readonly header: string;
-      readonly given: string;
-      readonly firstLine: number;
-    };
+  | ({ readonly code: 'unknownHeader' | 'missingHeader' | 'noName' } & At)
+  /** A column without a header in which something stands; `column` counts from 1. */
+  | { readonly code: 'unnamedColumn'; readonly line: number; readonly column: number }
+  | ({ readonly code: NotNumber | 'notADate'; readonly given: string } & At)
+  | ({ readonly code: 'notAChoice'; readonly given: string; readonly choices: readonly string[] } & At)
+  | ({ readonly code: 'sameName'; readonly given: string; readonly firstLine: number } & At);
 
 export interface InputsRead {
   readonly inputs: readonly InputRow[];
@@ -28,16 +28,10 @@ export interface InputsRead {
  * with it, and nothing typed is lost.
  */
 export function readInputs(table: TableTemplate, delimited: Delimited): InputsRead {
-  const problems: InputProblem[] = [];
   const columns = delimited.headers.map((header) => matchColumn(table, header));
-  delimited.headers.forEach((header, index) => {
-    if (columns[index] === undefined)
-      problems.push({ code: 'unknownHeader', line: delimited.headerLine, header });
-  });
-  const nameHeader = table.columns[0]?.header ?? '';
-  if (!columns.some((column) => column?.header === nameHeader)) {
-    problems.push({ code: 'missingHeader', line: delimited.headerLine, header: nameHeader });
-  }
+  const problems = problemsOfHeaders(table, delimited, columns);
+  const nameHeader = nameColumn(table);
+  const hasNames = columns.some((column) => column?.header === nameHeader);
   const lineOfName = new Map<string, number>();
   const inputs = delimited.rows.map(({ line, cells }) => {
     const row: Record<string, CellValue> = {};
@@ -50,29 +44,60 @@ export function readInputs(table: TableTemplate, delimited: Delimited): InputsRe
     });
     const name = String(row[nameHeader] ?? '');
     const firstLine = lineOfName.get(name.toLowerCase());
-    if (name !== '' && firstLine !== undefined) {
+    if (name === '') {
+      if (hasNames) problems.push({ code: 'noName', line, header: nameHeader });
+    } else if (firstLine === undefined) {
+      lineOfName.set(name.toLowerCase(), line);
+    } else {
       problems.push({ code: 'sameName', line, header: nameHeader, given: name, firstLine });
     }
-    if (firstLine === undefined) lineOfName.set(name.toLowerCase(), line);
     return row;
   });
   return { inputs, problems };
 }
 
+function problemsOfHeaders(
+  table: TableTemplate,
+  { headers, headerLine: line, rows }: Delimited,
+  columns: readonly (TableColumn | undefined)[],
+): InputProblem[] {
+  const problems = headers.flatMap((header, index): InputProblem[] => {
+    if (columns[index] !== undefined) return [];
+    if (header !== '') return [{ code: 'unknownHeader', line, header }];
+    const isUsed = rows.some(({ cells }) => cells[index]?.trim() !== '');
+    return isUsed ? [{ code: 'unnamedColumn', line, column: index + 1 }] : [];
+  });
+  const header = nameColumn(table);
+  if (headers.length > 0 && !columns.some((column) => column?.header === header)) {
+    problems.push({ code: 'missingHeader', line, header });
+  }
+  return problems;
+}
+
+/** The first column has the rows' names. */
+function nameColumn(table: TableTemplate): string {
+  return table.columns[0]?.header ?? '';
+}
+
 function matchColumn(table: TableTemplate, header: string): TableColumn | undefined {
-  const wanted = header.trim().toLowerCase();
+  const wanted = header.toLowerCase();
   return table.columns.find((column) => column.kind === 'input' && column.header.toLowerCase() === wanted);
 }
 
-function readCell(
-  column: TableColumn,
-  text: string,
-  decimalComma: boolean,
-): string | number | { code: 'notANumber' | 'notADate' } {
-  if (column.format === 'text') return text;
-  if (column.format === 'date') {
+type Unreadable =
+  | { readonly code: NotNumber | 'notADate' }
+  | { readonly code: 'notAChoice'; readonly choices: readonly string[] };
+
+/** The cell's value, or why it is none of its column's. */
+function readCell(column: TableColumn, text: string, decimalComma: boolean): string | number | Unreadable {
+  const { format, choices } = column;
+  if (format === 'text') {
+    const isChoice = choices.some((choice) => choice.toLowerCase() === text.toLowerCase());
+    return choices.length === 0 || isChoice ? text : { code: 'notAChoice', choices };
+  }
+  if (format === 'date') {
     const day = dayOfIso(text);
     return day === null ? { code: 'notADate' } : serialOfDay(day);
   }
-  return parseNumber(text, decimalComma) ?? { code: 'notANumber' };
+  return parseNumber(text, decimalComma) ?? { code: whyNotNumber(text, decimalComma) };
 }

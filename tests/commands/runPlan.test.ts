@@ -1,80 +1,233 @@
 /** The plan command: what it writes, what it says, and how it ends. */
 import { describe, expect, test } from 'vitest';
-import { decodeText, runPlan } from '../../src/commands/runPlan';
+import { nearestNames } from '../../src/calc/crops/nearestNames';
+import { runPlan } from '../../src/commands/runPlan';
 import { functions } from '../../src/functions';
 import { createFileWorkbook } from '../../src/hosts/file/createFileWorkbook';
+import { HostError, type HostProblem } from '../../src/workbook/port';
 
 const frosts = ['--last-frost', '2026-05-02', '--first-frost', '2026-10-10'];
 
+interface Setting {
+  readonly options?: readonly string[];
+  readonly readBytes?: () => Uint8Array;
+  readonly refusal?: HostProblem;
+}
+
 /** Runs the command over a text; the file is kept in mind only. */
-async function plan(csv: string, options: readonly string[] = frosts) {
+async function plan(csv: string, { options = frosts, readBytes, refusal }: Setting = {}) {
   const said: string[] = [];
+  const warned: string[] = [];
   const saved: string[] = [];
   const code = await runPlan(['plots.csv', ...options, '--out', 'plan.xlsx'], {
-    readText: () => csv,
+    readBytes: readBytes ?? (() => Buffer.from(csv)),
+    nearestNames,
     makeWorkbook: () => ({
       ...createFileWorkbook({ functions: [...functions.values()] }),
-      save: async (path) => void saved.push(path),
+      save: async (path) => {
+        if (refusal !== undefined) throw new HostError(refusal);
+        saved.push(path);
+      },
     }),
     say: (line) => said.push(line),
-    warn: (line) => said.push(line),
+    warn: (line) => warned.push(line),
   });
-  return { code, said: said.join('\n'), saved };
+  return { code, said: said.join('\n'), warned, saved };
 }
 
 const header = 'Plot,Crop,Length,Width';
+const good = 'Good,slicing cucumber,100,20';
 
-describe('plan', () => {
-  test('writes the workbook and prints the plots', async () => {
-    const { code, said, saved } = await plan(`${header}\nCreek,slicing cucumber,100,20\n`);
-    expect([code, saved]).toEqual([0, ['plan.xlsx']]);
+describe('a list that is read', () => {
+  test('is written, and its plots are printed', async () => {
+    const { code, said, warned, saved } = await plan(`${header}\n${good}\n`);
+    expect([code, warned, saved]).toEqual([0, [], ['plan.xlsx']]);
     // Hand computed: 4 rows 5 ft apart, 100 plants a foot apart in each.
-    expect(said).toMatch(/Creek\s+slicing cucumber\s+400 /);
+    expect(said).toMatch(/Good\s+slicing cucumber\s+400 /);
+    expect(said).toContain('Wrote plan.xlsx with 1 plot.');
   });
 
-  test('names the line and column of what cannot be read, and keeps the other plots', async () => {
-    const { code, said, saved } = await plan(`${header}\nA,gourd,long,20\nB,slicing cucumber,100,20\n`);
-    expect([code, saved]).toEqual([1, ['plan.xlsx']]);
-    expect(said).toContain('plots.csv, line 2: column Length: "long" is not a number');
-    expect(said).toMatch(/B\s+slicing cucumber\s+400 /);
-  });
-
-  test.each([
-    ['an unknown crop', 'A,zuchini,100,20'],
-    ['a plot narrower than its row', 'A,slicing cucumber,100,2'],
-    ['a negative length', 'A,slicing cucumber,-100,20'],
-  ])('ends with 1 when %s spoils a plot', async (_, line) => {
-    expect((await plan(`${header}\n${line}\n`)).code).toBe(1);
-  });
-
-  test.each([
-    ['an empty file', '', frosts, 'has no plots'],
-    ['a header alone', `${header}\n`, frosts, 'has no plots'],
-    ['a missing date', `${header}\nA,gourd,9,9\n`, frosts.slice(0, 2), '--first-frost is missing'],
-    [
-      'frosts the wrong way round',
-      `${header}\nA,gourd,9,9\n`,
-      ['--last-frost', '2026-10-10', '--first-frost', '2026-05-02'],
-      'must come after --last-frost',
-    ],
-    [
-      'a day that is none',
-      `${header}\nA,gourd,9,9\n`,
-      [...frosts, '--last-frost', '2026-02-30'],
-      'not a date',
-    ],
-  ] as const)('%s: nothing is written, and it says why', async (_, csv, options, sentence) => {
-    const { code, said, saved } = await plan(csv, options);
-    expect([code, saved]).toEqual([2, []]);
-    expect(said).toContain(sentence);
-    expect(said).toContain('Nothing was written.');
+  test('has its remarks named by line and plot', async () => {
+    const { code, said } = await plan(`${header},Harvest days\n\nA,slicing cucumber,100,20,90\n`);
+    expect(code).toBe(0);
+    expect(said).toContain('\nTo look at:\nplots.csv, line 3, A, Notes: Sown after the last date');
   });
 });
 
-describe('decodeText', () => {
-  test('refuses bytes that are not UTF-8, so that no letter is lost', () => {
-    expect(decodeText(Buffer.from('Créek', 'utf8'))).toBe('Créek');
-    expect(() => decodeText(Buffer.from('Créek', 'latin1'))).toThrow('CSV UTF-8');
-    expect(() => decodeText(Buffer.from('\ufeffPlot', 'utf16le'))).toThrow('CSV UTF-8');
+describe('a plot to mend spoils nothing else and is named by line, with what to do', () => {
+  test.each([
+    [
+      'an unknown crop',
+      'A,zuchini,100,20',
+      'line 2, column Crop: "zuchini" is not known. Near it: zucchini, zucchinis. Only this plot is spoiled.',
+    ],
+    [
+      'a crop like no other',
+      'A,xylophone,100,20',
+      'line 2, column Crop: "xylophone" is not known. The Crops sheet lists the names. Only this plot is spoiled.',
+    ],
+    [
+      'words for a number',
+      'A,slicing cucumber,long,20',
+      'line 2, column Length: "long" is not a number. Type digits only, with a decimal point and no unit. Only this plot is spoiled.',
+    ],
+    [
+      'a comma in a number',
+      'A,slicing cucumber,"1,000",20',
+      'line 2, column Length: the comma in "1,000" is in the way. Write thousands without a mark (1000) and decimals with a point (0.85). Only this plot is spoiled.',
+    ],
+    [
+      'a currency sign',
+      'A,slicing cucumber,$5,20',
+      'line 2, column Length: take the currency sign out of "$5" and leave the digits. Only this plot is spoiled.',
+    ],
+    [
+      'no name',
+      ',slicing cucumber,100,20',
+      'line 2, column Plot: the plot has no name. Give each plot a name of its own.',
+    ],
+    [
+      'a negative length',
+      'A,slicing cucumber,-100,20',
+      'line 2, A, Plants: The length of the plot is -100. It must be above 0 ft.',
+    ],
+    [
+      'a negative length and no name',
+      ',slicing cucumber,-100,20',
+      [
+        'line 2, column Plot: the plot has no name. Give each plot a name of its own.',
+        'line 2, plot without a name, Plants: The length of the plot is -100. It must be above 0 ft.',
+      ],
+    ],
+    [
+      'a plot narrower than its row',
+      'A,slicing cucumber,100,2',
+      'line 2, A, Plants: No row fits: the plot is 2 ft wide and each row needs 5 ft. For one row along a fence or bed give the edge as "onedge".',
+    ],
+    [
+      'too few cells',
+      'A',
+      'line 2: the line has 1 cell and the header has 4. Mend the separators: one inside a name or a number makes two cells of one. The line was left out.',
+    ],
+    [
+      'a name in use',
+      'good,slicing cucumber,100,20',
+      'line 3, column Plot: "Good" is also on line 2. Give each plot its own name.',
+    ],
+  ])('%s', async (_, line, wanted) => {
+    const { code, said, warned, saved } = await plan(`${header}\n${line}\n${good}\n`);
+    expect([code, saved]).toEqual([1, ['plan.xlsx']]);
+    const lines = [wanted].flat();
+    const things = lines.length === 1 ? '1 thing' : `${lines.length} things`;
+    expect(warned).toEqual([`${things} to mend in plots.csv:`, ...lines.map((one) => `plots.csv, ${one}`)]);
+    expect(said).toMatch(/Good\s+slicing cucumber\s+400 /);
+    expect(said).not.toMatch(/, (Notes|Taken as): .*(not known|this name|#N\/A)/);
   });
+
+  test('words that are none of the choices, with the choices', async () => {
+    const { warned } = await plan(`${header},Layout,Start\nA,slicing cucumber,100,20,row,pot\n`);
+    expect(warned.slice(1)).toEqual([
+      'plots.csv, line 2, column Layout: "row" is not known. Choose one of: rows, hills, beds. Only this plot is spoiled.',
+      'plots.csv, line 2, column Start: "pot" is not known. Choose one of: seed, transplant. Only this plot is spoiled.',
+    ]);
+  });
+
+  test('what follows from a cell that cannot be read is not said again, another trouble of the plot is', async () => {
+    const { warned } = await plan(
+      `${header},Price\nA,slicing cucumber,"1,000",20,\nB,slicing cucumber,-9,20,$1\n`,
+    );
+    expect(warned.slice(1).map((line) => line.slice(0, 40))).toEqual([
+      'plots.csv, line 2, column Length: the co',
+      'plots.csv, line 3, column Price: take th',
+      'plots.csv, line 3, A, Plants: The length'.replace('A', 'B'),
+    ]);
+  });
+
+  test('columns that are not asked for', async () => {
+    const { code, warned } = await plan(`${header},Lenght,Colour,\n${good},1,red,x\n`);
+    expect(code).toBe(1);
+    expect(warned.slice(1)).toEqual([
+      'plots.csv, line 1: the column "Lenght" is not one of Plots and was left out. Near it: Length.',
+      expect.stringContaining(
+        'the column "Colour" is not one of Plots and was left out. Columns: Plot, Crop,',
+      ),
+      'plots.csv, line 1: column 7 has no header and was left out. Give it one, or empty it.',
+    ]);
+  });
+});
+
+describe('nothing is written, and it says once why', () => {
+  test('an option that is none', async () => {
+    const { code, warned } = await plan(`${header}\n${good}\n`, { options: [...frosts, '--units', 'feet'] });
+    expect([code, warned]).toEqual([
+      2,
+      ['--units is "feet". Give us (feet, inches, pounds) or metric.', 'Nothing was written.'],
+    ]);
+  });
+
+  test.each([
+    [
+      'an empty file',
+      '',
+      'plots.csv, line 1: the file is empty. Give a header line and a line for each plot.',
+    ],
+    [
+      'a header alone',
+      `${header}\n`,
+      'plots.csv has no plots: give a header line and at least one line under it.',
+    ],
+    [
+      'a header that stands twice',
+      `Plot,Length,Crop,length\nA,1,gourd,2\n`,
+      'plots.csv, line 1: columns 2 and 4 both have the header "length". Take one away or rename it.',
+    ],
+    [
+      'a quote that opens in the header',
+      `Plot,"Crop\nA,gourd\n`,
+      'plots.csv, line 1: a quotation mark is opened and never closed. Mend it; the line was left out.',
+    ],
+  ])('%s', async (_, csv, sentence) => {
+    const { code, warned, saved } = await plan(csv);
+    expect([code, warned, saved]).toEqual([2, [sentence, 'Nothing was written.'], []]);
+  });
+
+  test.each([
+    ['ENOENT', 'There is no file plots.csv. Check its name and folder.'],
+    ['EACCES', 'You may not read plots.csv. Ask its owner, or copy it to a folder of your own.'],
+    ['EISDIR', 'plots.csv is a folder. Give the file with the plots in it.'],
+    ['EIO', 'The file plots.csv cannot be read: EIO. Copy it elsewhere and try again.'],
+  ])('a list that the machine refuses with %s', async (reason, sentence) => {
+    const readBytes = () => {
+      throw Object.assign(new Error(reason), { code: reason });
+    };
+    expect((await plan('', { readBytes })).warned).toEqual([sentence, 'Nothing was written.']);
+  });
+
+  test.each(['latin1', 'utf16le'] as const)('a list in %s: no letter may get lost', async (encoding) => {
+    const readBytes = () => Buffer.from('\ufeffCréek', encoding);
+    expect((await plan('', { readBytes })).warned).toEqual([
+      'The text of plots.csv is not UTF-8. Save it as "CSV UTF-8".',
+      'Nothing was written.',
+    ]);
+  });
+
+  test.each([
+    [
+      { code: 'fileExists', file: 'plan.xlsx' } as const,
+      'There is a file plan.xlsx already. Choose another name. Or add --replace to write over it.',
+    ],
+    [
+      { code: 'fileNotWritable', file: 'plan.xlsx' } as const,
+      'The file plan.xlsx cannot be written. Check that its folder is there, that you may write in it, and that no other program has the file open.',
+    ],
+  ])('a workbook that the machine refuses: %j', async (refusal, sentence) => {
+    const { code, warned, said } = await plan(`${header}\n${good}\n`, { refusal });
+    expect([code, warned, said]).toEqual([2, [sentence, 'Nothing was written.'], '']);
+  });
+});
+
+test('asked for help, it says how it is used and does nothing', async () => {
+  const { code, said, warned, saved } = await plan('', { options: ['--help'] });
+  expect([code, warned, saved]).toEqual([0, [], []]);
+  expect(said).toMatch(/^Usage: npm run -s plan -- plots\.csv --last-frost/);
 });

@@ -1,5 +1,4 @@
 import { describe, expect, it } from 'vitest';
-import { parseNumber } from '../../src/workbook/parseNumber';
 import { readDelimited } from '../../src/workbook/readDelimited';
 
 describe('readDelimited', () => {
@@ -59,10 +58,15 @@ describe('readDelimited', () => {
     expect(readDelimited(text).problems).toEqual([{ code: 'empty' }]);
   });
 
-  it('names a header that stands twice, in any case', () => {
-    expect(readDelimited('Plot,Length, plot\nA,1,B\n').problems).toEqual([
-      { code: 'duplicateHeader', line: 1, header: 'plot' },
-    ]);
+  it('takes no line when a header stands twice, in any case: which column counts would be a guess', () => {
+    expect(readDelimited('Plot,Length, plot\nA,1,B\nC\n')).toMatchObject({
+      rows: [],
+      problems: [{ code: 'duplicateHeader', line: 1, header: 'plot', column: 3, firstColumn: 1 }],
+    });
+  });
+
+  it('takes columns without a header side by side', () => {
+    expect(readDelimited('Plot,,\nA,,\n')).toMatchObject({ problems: [], rows: [{ cells: ['A', '', ''] }] });
   });
 
   it('names the line where a quote opens that never closes', () => {
@@ -75,43 +79,11 @@ describe('readDelimited', () => {
     expect(readDelimited('Plot,Length\n"A"x,1\n').problems).toContainEqual({ code: 'openQuote', line: 2 });
   });
 
+  it('names only the header line when a quote opens in it: it swallows the rest', () => {
+    expect(readDelimited('\nPlot,"Length\nA,1\n').problems).toEqual([{ code: 'openQuote', line: 2 }]);
+  });
+
   it('takes a file without rows', () => {
     expect(readDelimited('Plot,Length\n')).toMatchObject({ rows: [], problems: [] });
-  });
-});
-
-describe('parseNumber', () => {
-  it.each([
-    ['12', false, 12],
-    [' -1.5 ', false, -1.5],
-    ['+0.85', false, 0.85],
-    ['.5', false, 0.5],
-    ['85%', false, 0.85],
-    ['7 %', false, 0.07],
-    ['12.5%', false, 0.125],
-    ['0,85', true, 0.85],
-    ['0.85', true, 0.85],
-    ['0,125', true, 0.125],
-    ['1234,5', true, 1234.5],
-  ])('%j (decimal comma %s) is %d', (text, decimalComma, number) => {
-    expect(parseNumber(text, decimalComma)).toBe(number);
-  });
-
-  it.each([
-    ['0,85', false],
-    ['1,234.5', false],
-    ['1.234,5', true],
-    ['1.234', true],
-    ['1,234', true],
-    ['', false],
-    ['12 ft', false],
-    ['1e3', false],
-    ['0x10', false],
-    ['--1', false],
-    ['5.', false],
-    ['Infinity', false],
-    ['=2+2', false],
-  ])('%j (decimal comma %s) is refused', (text, decimalComma) => {
-    expect(parseNumber(text, decimalComma)).toBeNull();
   });
 });

@@ -106,7 +106,8 @@ export const pane = {
     sheetDamaged:
       'The sheet "{sheet}" has lost "{missing}". Undo what removed it. Or copy what you typed elsewhere, delete the sheet and fill the sheets again.',
     fileExists: 'There is a file {file} already. Choose another name.',
-    fileNotWritable: 'The file {file} cannot be written. Check its folder.',
+    fileNotWritable:
+      'The file {file} cannot be written. Check that its folder is there, that you may write in it, and that no other program has the file open.',
     failed:
       'The spreadsheet program could not finish "{action}". Leave the cell you are typing in, then try again.',
     unforeseen:

@@ -1,0 +1,94 @@
+/** The options of plan: what they become, and the sentence for what they are not. */
+import { describe, expect, test } from 'vitest';
+import { readPlanOptions } from '../../src/commands/planOptions';
+
+const complete = [
+  'plots.csv',
+  '--last-frost',
+  '2026-05-02',
+  '--first-frost',
+  '2026-10-10',
+  '--out',
+  'a.xlsx',
+];
+
+describe('readPlanOptions', () => {
+  test('has defaults for what may be left out', () => {
+    // Serials: 2026-05-02 is 46144, 161 days later 46305 (SEASON.DAYS of README).
+    expect(readPlanOptions(complete)).toEqual({
+      plots: 'plots.csv',
+      out: 'a.xlsx',
+      replace: false,
+      season: {
+        SEASON_YEAR: 2026,
+        LAST_FROST: 46144,
+        FIRST_FROST: 46305,
+        FROST_RISK: 0.5,
+        ASSURANCE: 0.9,
+        UNITS: 'us',
+      },
+    });
+  });
+
+  test('takes the others, "=" between name and value too, shares in percent too', () => {
+    const given = [
+      '--frost-risk=10%',
+      '--units',
+      'metric',
+      '--assurance',
+      '0.95',
+      '--place',
+      'By the mill',
+      '--replace',
+    ];
+    const options = readPlanOptions([...complete, ...given]);
+    expect(options.replace).toBe(true);
+    expect(options.season).toMatchObject({
+      FROST_RISK: 0.1,
+      UNITS: 'metric',
+      ASSURANCE: 0.95,
+      PLACE: 'By the mill',
+    });
+  });
+
+  test.each([
+    [['--foo', '3'], 'There is no option --foo. npm run -s plan -- --help lists them.'],
+    [['-x'], 'There is no option -x.'],
+    [['--out'], '--out is missing. Give it as --out plan.xlsx.'],
+    [['--last-frost', '--replace'], '--last-frost is missing. Give it as --last-frost 2026-05-02.'],
+    [['--units='], '--units is missing. Give it as --units metric.'],
+    [['--replace=yes'], '--replace stands alone. Take "yes" away.'],
+    [
+      ['--last-frost', '2026-02-30'],
+      '--last-frost is "2026-02-30". Give a day of the calendar as year-month-day, such as 2026-05-02.',
+    ],
+    [['--first-frost', '10/10/2026'], '--first-frost is "10/10/2026". Give a day of the calendar'],
+    [
+      ['--first-frost', '2026-04-30'],
+      '--first-frost (2026-04-30) must come after --last-frost (2026-05-02).',
+    ],
+    [['--frost-risk', '0'], '--frost-risk is "0". Give a number above 0 and below 1, such as 0.5.'],
+    [['--frost-risk', '1'], '--frost-risk is "1". Give a number above 0 and below 1'],
+    [['--frost-risk', 'abc'], '--frost-risk is "abc". Give a number above 0 and below 1'],
+    [['--assurance', '-1'], '--assurance is "-1". Give a number above 0 and below 1, such as 0.9.'],
+    [['--units', 'feet'], '--units is "feet". Give us (feet, inches, pounds) or metric.'],
+    [['--out', 'plan.csv'], '--out is "plan.csv". Give a name that ends in .xlsx.'],
+    [
+      ['more.csv'],
+      '"more.csv" is one file too many. Give one, and put a name with spaces between quotation marks.',
+    ],
+  ])('%j is refused in a sentence', (given, sentence) => {
+    expect(() => readPlanOptions([...complete, ...given])).toThrow(sentence);
+  });
+
+  test.each([
+    [[], 'Give a file with the plots, such as plots.csv. npm run -s plan -- --help shows how.'],
+    [['plots.csv'], '--out is missing. Give it as --out plan.xlsx.'],
+    [
+      complete.slice(0, 3).concat('--out', 'a.xlsx'),
+      '--first-frost is missing. Give it as --first-frost 2026-10-10.',
+    ],
+  ])('%j lacks something', (given, sentence) => {
+    expect(() => readPlanOptions(given)).toThrow(sentence);
+  });
+});

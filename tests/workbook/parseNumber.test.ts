@@ -1,0 +1,58 @@
+import { describe, expect, it } from 'vitest';
+import { parseNumber, whyNotNumber } from '../../src/workbook/parseNumber';
+
+describe('parseNumber', () => {
+  it.each([
+    ['12', false, 12],
+    [' -1.5 ', false, -1.5],
+    ['+0.85', false, 0.85],
+    ['.5', false, 0.5],
+    ['85%', false, 0.85],
+    ['7 %', false, 0.07],
+    ['12.5%', false, 0.125],
+    ['0,85', true, 0.85],
+    ['0.85', true, 0.85],
+    ['0,125', true, 0.125],
+    ['1234,5', true, 1234.5],
+  ])('%j (decimal comma %s) is %d', (text, decimalComma, number) => {
+    expect(parseNumber(text, decimalComma)).toBe(number);
+  });
+
+  it.each([
+    ['0,85', false],
+    ['1,234.5', false],
+    ['1.234,5', true],
+    ['1.234', true],
+    ['1,234', true],
+    ['', false],
+    ['12 ft', false],
+    ['1e3', false],
+    ['0x10', false],
+    ['--1', false],
+    ['5.', false],
+    ['Infinity', false],
+    ['=2+2', false],
+  ])('%j (decimal comma %s) is refused', (text, decimalComma) => {
+    expect(parseNumber(text, decimalComma)).toBeNull();
+  });
+});
+
+describe('whyNotNumber', () => {
+  it.each([
+    ['1,000', false, 'commaInNumber'],
+    ['0,85', false, 'commaInNumber'],
+    ['1,234.5', false, 'commaInNumber'],
+    ['$5', false, 'currencySign'],
+    ['5 €', true, 'currencySign'],
+    ['$1,000', false, 'currencySign'],
+    ['1.234', true, 'maybeThousands'],
+    ['1,234', true, 'maybeThousands'],
+    ['1.234,5', true, 'maybeThousands'],
+    ['12 ft', false, 'notANumber'],
+    ['about 5, or 6', false, 'notANumber'],
+    ['1e3', false, 'notANumber'],
+  ] as const)('%j (decimal comma %s): %s', (text, decimalComma, why) => {
+    expect(parseNumber(text, decimalComma)).toBeNull();
+    expect(whyNotNumber(text, decimalComma)).toBe(why);
+  });
+});

@@ -1,0 +1,83 @@
+import { describe, expect, it } from 'vitest';
+import { readDelimited } from '../../src/workbook/readDelimited';
+import { readInputs } from '../../src/workbook/readInputs';
+import type { TableColumn, TableTemplate } from '../../src/workbook/template';
+
+const asked = (header: string, format: TableColumn['format'], choices: string[] = []): TableColumn => ({
+  header,
+  kind: 'input',
+  compute: null,
+  format,
+  width: 9,
+  choices,
+  note: '',
+  unit: null,
+});
+const table: TableTemplate = {
+  name: 'Things',
+  heading: '',
+  rows: null,
+  grows: true,
+  columns: [
+    asked('Name', 'text'),
+    asked('Kind', 'text', ['Round', 'Long']),
+    asked('Size', 'general'),
+    asked('Day', 'date'),
+    { ...asked('Twice', 'general'), kind: 'computed', compute: { value: 2 } },
+  ],
+};
+const read = (text: string) => readInputs(table, readDelimited(text));
+
+describe('readInputs', () => {
+  it('reads each cell as its column asks, whatever the order and case of the headers', () => {
+    // Serial 46144 is 2026-05-02 (serialDate.test).
+    expect(read('size,NAME,Day,Kind\n85%,007,2026-05-02,ROUND\n,=2+2,,\n')).toEqual({
+      inputs: [{ Name: '007', Kind: 'ROUND', Size: 0.85, Day: 46144 }, { Name: '=2+2' }],
+      problems: [],
+    });
+  });
+
+  it('keeps what cannot be read as the text it is, and names line and column', () => {
+    const { inputs, problems } = read('Name,Kind,Size,Day\nA,square,"1,000",2 May\nB,long,$5,\n');
+    expect(inputs).toEqual([
+      { Name: 'A', Kind: 'square', Size: '1,000', Day: '2 May' },
+      { Name: 'B', Kind: 'long', Size: '$5' },
+    ]);
+    expect(problems).toEqual([
+      { code: 'notAChoice', line: 2, header: 'Kind', given: 'square', choices: ['Round', 'Long'] },
+      { code: 'commaInNumber', line: 2, header: 'Size', given: '1,000' },
+      { code: 'notADate', line: 2, header: 'Day', given: '2 May' },
+      { code: 'currencySign', line: 3, header: 'Size', given: '$5' },
+    ]);
+  });
+
+  it('names a name that stands twice and a row without one', () => {
+    expect(read('Name,Size\nA,1\n,2\na,3\n,4\n').problems).toEqual([
+      { code: 'noName', line: 3, header: 'Name' },
+      { code: 'sameName', line: 4, header: 'Name', given: 'a', firstLine: 2 },
+      { code: 'noName', line: 5, header: 'Name' },
+    ]);
+  });
+
+  it('says once that the column of names is missing', () => {
+    expect(read('Size\n1\n2\n').problems).toEqual([{ code: 'missingHeader', line: 1, header: 'Name' }]);
+  });
+
+  it('names a column that is not asked for, computed ones too', () => {
+    expect(read('Name,Twice,Colour\nA,4,red\n').problems).toEqual([
+      { code: 'unknownHeader', line: 1, header: 'Twice' },
+      { code: 'unknownHeader', line: 1, header: 'Colour' },
+    ]);
+  });
+
+  it('names a column without a header only when something stands in it', () => {
+    expect(read('Name,,\nA,,\n').problems).toEqual([]);
+    expect(read('Name,,\nA,,x\n').problems).toEqual([{ code: 'unnamedColumn', line: 1, column: 3 }]);
+  });
+
+  it('has nothing to add where there is no header line to read', () => {
+    expect(read('')).toEqual({ inputs: [], problems: [] });
+    expect(read('Name,"Size\nA,1\n')).toEqual({ inputs: [], problems: [] });
+    expect(read('Size,Size\n1,2\n')).toEqual({ inputs: [], problems: [] });
+  });
+});
