@@ -14,6 +14,7 @@ import {
   when,
 } from '../workbook/expressions';
 import { crops, flowerTypes } from '../reference/crops';
+import { practice } from '../reference/practice';
 import { english } from '../texts/english';
 
 const words = english.sheets.plots;
@@ -41,6 +42,8 @@ const daysToMaturity = givenOrCrop('daysToMaturity', 'days to maturity');
 const harvestDays = givenOrCrop('harvestDays', 'harvest days');
 const yieldPer100 = givenOrCrop('yieldPer100', 'yield per 100');
 const frostMargin = givenOr(input('FROST_MARGIN'), cropFigure('frost margin'));
+
+const gynoeciousShare = givenOr(cell('pollenizerShare'), practice.gynoeciousPollenizers.value);
 
 const isHills = operate(cell('layout'), '=', 'hills');
 const isBeds = operate(cell('layout'), '=', 'beds');
@@ -359,7 +362,7 @@ export const plotsTemplate: SheetTemplate = {
           'femaleShare',
           when(
             isFlowerType('gynoecious'),
-            call('FLOWER.FEMALESHARE', givenOr(cell('pollenizerShare'), 0.1), input('MONOECIOUS_FEMALE')),
+            call('FLOWER.FEMALESHARE', gynoeciousShare, input('MONOECIOUS_FEMALE')),
             when(isFlowerType('monoecious'), call('FLOWER.FEMALESHARE', 1, input('MONOECIOUS_FEMALE')), ''),
           ),
           'percent',
@@ -369,18 +372,13 @@ export const plotsTemplate: SheetTemplate = {
           'pollenizers',
           when(
             isFlowerType('gynoecious'),
-            call(
-              'FLOWER.POLLENIZERS',
-              cell('plants'),
-              givenOr(cell('pollenizerShare'), 0.1),
-              input('POLLENIZER_LOSSES'),
-            ),
+            call('FLOWER.POLLENIZERS', cell('plants'), gynoeciousShare, input('POLLENIZER_LOSSES')),
             when(
               isFlowerType('triploid'),
               call(
                 'FLOWER.POLLENIZERS',
                 cell('plants'),
-                givenOr(cell('pollenizerShare'), 0.25),
+                givenOr(cell('pollenizerShare'), practice.triploidPollenizers.value),
                 input('POLLENIZER_LOSSES'),
               ),
               '',

@@ -1,5 +1,6 @@
 import type { CellContent, FormLine, Format, SheetTemplate } from '../workbook/template';
 import { call, input, isBlank, native, operate, when } from '../workbook/expressions';
+import { practice } from '../reference/practice';
 import { english } from '../texts/english';
 
 const words = english.sheets.season;
@@ -80,8 +81,8 @@ export const seasonTemplate: SheetTemplate = {
       { compute: call('SEASON.DAYS', input('LAST_FROST'), input('FIRST_FROST')) },
       'whole',
     ),
-    computed('setOutWait', 'SET_OUT_WAIT', scaledWait(14), 'whole'),
-    computed('sowingWait', 'SOWING_WAIT', scaledWait(7), 'whole'),
+    computed('setOutWait', 'SET_OUT_WAIT', scaledWait(practice.setOutWait.value), 'whole'),
+    computed('sowingWait', 'SOWING_WAIT', scaledWait(practice.sowingWait.value), 'whole'),
     computed(
       'setOut',
       'SET_OUT_DATE',

@@ -1,7 +1,6 @@
+import { practice } from '../../reference/practice';
 import type { Recorder } from '../working';
 import { waitAfterLastFrost } from './waitAfterLastFrost';
-
-const customaryWaitDays = 7;
 
 /**
  * The first day for sowing in the open ground.
@@ -17,5 +16,5 @@ const customaryWaitDays = 7;
  * @example firstSowingDate(20575, undefined) // 20582: 2026-05-02 gives 2026-05-09
  */
 export function firstSowingDate(lastFrost: number, daysAfter: number | undefined, record?: Recorder): number {
-  return waitAfterLastFrost('firstSowing', customaryWaitDays, lastFrost, daysAfter, record);
+  return waitAfterLastFrost('firstSowing', practice.sowingWait.value, lastFrost, daysAfter, record);
 }

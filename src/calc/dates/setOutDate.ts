@@ -1,7 +1,6 @@
+import { practice } from '../../reference/practice';
 import type { Recorder } from '../working';
 import { waitAfterLastFrost } from './waitAfterLastFrost';
-
-const customaryWaitDays = 14;
 
 /**
  * The day on which transplants are set out.
@@ -17,5 +16,5 @@ const customaryWaitDays = 14;
  * @example setOutDate(20575, undefined) // 20589: 2026-05-02 gives 2026-05-16
  */
 export function setOutDate(lastFrost: number, daysAfter: number | undefined, record?: Recorder): number {
-  return waitAfterLastFrost('setOut', customaryWaitDays, lastFrost, daysAfter, record);
+  return waitAfterLastFrost('setOut', practice.setOutWait.value, lastFrost, daysAfter, record);
 }
