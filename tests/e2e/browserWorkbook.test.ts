@@ -1,50 +1,134 @@
-/** The product's own page, as a grower opens it: calculated, changed from the pane, refreshed, refused. */
+/** The product's own page, used as a grower uses it, with mouse and keyboard alone. */
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { cellAddress } from '../../src/workbook/cellAddress';
+import { run } from '../functions/run';
+import { gridHands, type GridHands } from './gridPage/gridHands';
 import { openGridPage, type GridPage } from './gridPage/openGridPage';
 
 const entries = join(import.meta.dirname, '../../src/entries');
+/** Rows of the invented garden, from 0. */
+const creek2 = 8;
+const underTable = 19;
+/** The whole table, and a few rows under it. */
+const aroundTable = 'A7:AM23';
 
 describe('the browser workbook', () => {
   let open: GridPage;
+  let hands: GridHands;
+  let headers: readonly string[];
   beforeAll(async () => {
     open = await openGridPage({
       script: join(entries, 'browser.ts'),
       frame: join(entries, 'browser.html'),
     });
-    await open.page.waitForSelector('#pane h1', { timeout: 120_000 });
+    hands = gridHands(open.page);
+    await says(/To look at \(\d+\)/);
+    headers = (await hands.shown(aroundTable))[0] ?? [];
   }, 240_000);
   afterAll(() => open.close());
 
-  const says = async (text: string | RegExp): Promise<void> =>
-    open.page.locator('#pane').getByText(text).first().waitFor({ timeout: 60_000, state: 'attached' });
   const pane = () => open.page.locator('#pane');
+  const says = async (text: string | RegExp): Promise<void> =>
+    pane().getByText(text).first().waitFor({ timeout: 60_000, state: 'attached' });
+  const put = async (label: string, value: string): Promise<void> => {
+    await pane().getByLabel(label).fill(value);
+    await pane().getByRole('button', { name: 'Put into the sheet' }).click();
+  };
+  const addressOf = (row: number, header: string): string => cellAddress(row, headers.indexOf(header));
+  /** What Plots shows, by the plot's name; lines without a name are left out. */
+  const plots = async (): Promise<Record<string, Record<string, string>>> => {
+    const [, ...lines] = await hands.shown(aroundTable);
+    const named = lines.filter(([name]) => name !== undefined && name !== '');
+    return Object.fromEntries(
+      named.map((line) => [line[0], Object.fromEntries(headers.map((header, i) => [header, line[i]]))]),
+    );
+  };
+  const show = (plot: string, expected: Record<string, string>): Promise<void> =>
+    expect
+      .poll(async () => (await plots())[plot], { timeout: 30_000, interval: 500 })
+      .toMatchObject(expected);
 
   test('opens filled and calculated, with what to look at named', async () => {
     await says('2027-05-16');
-    await says(/To look at \(\d+\)/);
     await says(/Germination below the federal standard/);
+    expect(headers.slice(0, 3)).toEqual(['Plot', 'Crop', 'Layout']);
     expect(open.troubles).toEqual([]);
   });
 
-  test('a frost date changed in the pane moves the dates in the sheet', async () => {
-    await pane().getByLabel('Last frost of spring').fill('2027-05-12');
-    await pane().getByRole('button', { name: 'Put into the sheet' }).click();
-    // Ten days later, hand computed: 14 days after 12 May.
+  test('a frost date changed in the pane moves the dates in Plots', async () => {
+    // Last frost 2 May: out 14 days later, started 3 weeks before that.
+    await show('Creek 1', { 'Start transplants': '2027-04-25', 'Set out or sow': '2027-05-16' });
+    await put('Last frost of spring', '2027-05-12');
+    // Ten days later each; sown plots wait 7 days.
+    await show('Creek 1', { 'Start transplants': '2027-05-05', 'Set out or sow': '2027-05-26' });
+    await show('Creek 2', { 'Start transplants': '', 'Set out or sow': '2027-05-19' });
     await says('2027-05-26');
   });
 
   test('frosts the wrong way round are refused beside the field, and nothing is written', async () => {
-    await pane().getByLabel('First frost of fall').fill('2027-04-01');
-    await pane().getByRole('button', { name: 'Put into the sheet' }).click();
+    await put('First frost of fall', '2027-04-01');
     await says(/Nothing was written/);
     await pane().getByRole('button', { name: 'Drop my changes' }).click();
-    await says('2027-05-26');
+    await show('Creek 1', { 'Set out or sow': '2027-05-26' });
   });
 
-  test('refreshing says what it did', async () => {
+  test('a germination typed into Plots changes the seed to sow', async () => {
+    // 24 ft hold 4 rows 5 ft apart, each of 100 plants a foot apart; the season's assurance is 90 %.
+    const seed = (germination: number): string => String(run('SEED.NEEDED', 400, germination, 0.9, 0.9));
+    await show('Creek 2', { Plants: '400', 'Seed to sow': seed(0.85) });
+    await hands.typeAlong(addressOf(creek2, 'Germination'), ['60%']);
+    await show('Creek 2', { Germination: '60%', 'Seed to sow': seed(0.6) });
+  });
+
+  const typed = ['Lane', 'pickling cucumber', '', '50', '10', '5', '12'];
+  const lane = {
+    'Taken as': 'pickling cucumber',
+    // 2 rows of 50.
+    Plants: '100',
+    // The federal standard of germination stands in for the blank; no field loss.
+    'Seed to sow': String(run('SEED.NEEDED', 100, run('SEED.STANDARD', 'cucumber'), null, 0.9)),
+    'Set out or sow': '2027-05-19',
+  };
+
+  test('a plot typed under the last line is computed, undone and done again cell by cell', async () => {
+    const before = await plots();
+    await hands.typeAlong(addressOf(underTable, 'Plot'), typed);
+    await show('Lane', lane);
+    const after = await plots();
+    const cells = typed.filter((text) => text !== '').length;
+    for (let step = 1; step < cells; step++) await hands.press('Control+z');
+    await show('Lane', { Crop: '', Length: '', Plants: '', Notes: 'Choose a crop.' });
+    // The first cell made the line, so its undoing takes the line's formulas along.
+    await hands.press('Control+z');
+    expect((await hands.shown('A20:AM20')).flat().join('')).toBe('');
+    expect(await plots()).toEqual(before);
+    for (let step = 1; step <= cells; step++) await hands.press('Control+y');
+    await show('Lane', lane);
+    expect(await plots()).toEqual(after);
+  }, 120_000);
+
+  test('refreshing says what it did and keeps what was typed', async () => {
+    const before = await plots();
     await pane().getByRole('button', { name: 'Refresh the sheets' }).click();
     await says(/Refreshed: Season, Plots, Crops, Crop ranges/);
+    await show('Lane', lane);
+    expect(await plots()).toEqual(before);
+  });
+
+  test('a text for a length is explained in the pane, which leads to the cell', async () => {
+    await hands.typeAlong(addressOf(underTable, 'Length'), ['fifty']);
+    const finding = pane().getByRole('button', {
+      name: /The length of the plot is "fifty", which is not a number/,
+    });
+    await finding.waitFor({ timeout: 30_000 });
+    await open.page.getByRole('tab', { name: 'Season' }).click();
+    await finding.click();
+    const spoiled = addressOf(underTable, 'Plants');
+    await expect.poll(hands.where).toBe(spoiled);
+    await says(`Selected cell ${spoiled}: The length of the plot is "fifty"`);
+    expect((await hands.shown(spoiled)).flat()).toEqual(['#VALUE!']);
+    expect((await plots())['Arbor']).toMatchObject({ Plants: '16' });
     expect(open.troubles).toEqual([]);
   });
 });

@@ -25,6 +25,7 @@ import { UniverSheetsNotePlugin } from '@univerjs/sheets-note';
 import { UniverSheetsNumfmtPlugin } from '@univerjs/sheets-numfmt';
 import { UniverSheetsTablePlugin } from '@univerjs/sheets-table';
 import { ErrorMessages } from './errorMessages';
+import { forgetWhole } from './forgetWhole';
 import { JoiningUndoService } from './joiningUndoService';
 import { SheetFunctionExecutor, type SheetFunction } from './sheetFunction';
 import { TableIndex } from './tableIndex';
@@ -95,6 +96,7 @@ export function startEngine(options: WorkbookOptions, shell: EngineShell | null)
     sheetOrder: ['first'],
     sheets: { first: { id: 'first', name: options.firstSheet } },
   });
+  forgetWhole(injector, workbook);
   // Without a focused unit undo does nothing.
   injector.get(IUniverInstanceService).focusUnit(unitId);
   return {

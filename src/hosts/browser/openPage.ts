@@ -90,7 +90,11 @@ function pageShell(container: HTMLElement): EngineShell {
       univer.registerPlugin(UniverSheetsUIPlugin);
       univer.registerPlugin(UniverSheetsFormulaUIPlugin);
       univer.registerPlugin(UniverSheetsNumfmtUIPlugin);
-      univer.registerPlugin(UniverSheetsDataValidationUIPlugin);
+      // The list opens while somebody types; a search box in it would take the keys from the cell.
+      univer.registerPlugin(UniverSheetsDataValidationUIPlugin, {
+        showSearchOnDropdown: false,
+        showEditOnDropdown: false,
+      });
       univer.registerPlugin(UniverSheetsNoteUIPlugin);
       univer.registerPlugin(UniverDocsDrawingPlugin);
       univer.registerPlugin(UniverDrawingUIPlugin);

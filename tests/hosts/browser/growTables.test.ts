@@ -1,6 +1,6 @@
 import { DataValidationModel } from '@univerjs/data-validation';
 import { InsertRowCommand, MoveRangeCommand, RemoveRowCommand } from '@univerjs/sheets';
-import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import {
   change,
   formulaSheet,
@@ -53,6 +53,24 @@ describe('a growing table', () => {
     expect(await readWhole(typed.workbook)).toEqual(after);
     await typed.workbook.undo();
     expect(await readWhole(typed.workbook)).toEqual(before);
+  });
+
+  test('keeps formulas between sheets awake, and leaves none of the old ones behind', async () => {
+    const complaints = vi.spyOn(console, 'error');
+    await typed.type('Totals', 3, 0, [[{ f: '=Plots!B4*10' }]]);
+    await typed.type('Plots', 0, 4, [[{ f: '=Totals!A6+1' }]]);
+    await table();
+    await typed.type('Plots', 5, 1, [[{ v: 60 }]]);
+    await table();
+    await typed.type('Plots', 3, 1, [[{ v: 7 }]]);
+    await typed.type('Totals', 4, 0, [[{ f: '=A7' }], [{ f: '=A7' }], [{ v: 5 }]]);
+    await table();
+    const one = (sheet: string, row: number, column: number) =>
+      typed.workbook.read({ sheet, row, column, rows: 1, columns: 1 });
+    expect((await one('Totals', 3, 0)).values).toEqual([[70]]);
+    expect((await one('Plots', 0, 4)).values).toEqual([[6]]);
+    expect(complaints.mock.calls).toEqual([]);
+    complaints.mockRestore();
   });
 
   test('grows again after an undo, and row by row', async () => {
