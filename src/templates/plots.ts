@@ -31,6 +31,13 @@ const cell = (key: ColumnKey): Expression => column(headers[key].header);
 const cropFigure = (trait: string): Expression => lookUp(cell('takenAs'), 'Crops', 'Crop', trait);
 const givenOrCrop = (key: ColumnKey, trait: string): Expression => givenOr(cell(key), cropFigure(trait));
 
+/** Where the look-up finds nothing, our function says why and names what is near. */
+const takenAs = native(
+  'IFERROR',
+  lookUp(cell('crop'), 'CropNames', 'Name', 'Crop'),
+  call('CROP.VALUE', cell('crop'), 'species'),
+);
+
 const rowSpacing = givenOrCrop('rowSpacing', 'row spacing');
 const plantSpacing = givenOrCrop('plantSpacing', 'plant spacing');
 const hillSpacing = givenOrCrop('hillSpacing', 'hill spacing');
@@ -87,7 +94,7 @@ const plants = when(
     when(
       isRows,
       call('PLANTS.INROWS', cell('length'), cell('width'), rowSpacing, plantSpacing, null, units),
-      words.chooseLayout,
+      native('NA'),
     ),
   ),
 );
@@ -145,7 +152,8 @@ const assumable: readonly [Expression, string][] = [
   [isBlank(cell('yieldPer100')), headers.yieldPer100.header],
 ];
 
-const isolation = call(
+/** A column of its own: it reads every plot, and a new frost date need not ask it again. */
+const keepApart = call(
   'FLOWER.ISOLATE',
   cell('crop'),
   given(cell('flowerType')),
@@ -171,7 +179,11 @@ const notes = join([
   remark(isNot(native('OR', isTransplant, isSeed)), remarks.startUnknown),
   remark(operate(cell('daysToSpare'), '<', 0), remarks.shortSeason),
   remark(native('AND', isSeed, operate(cell('setOutOrSow'), '>', cell('lastSowing'))), remarks.sowsTooLate),
-  native('IFERROR', when(operate(isolation, '=', 'clear'), '', operate(isolation, '&', ' ')), ''),
+  native(
+    'IFERROR',
+    when(operate(cell('keepApart'), '=', 'clear'), '', operate(cell('keepApart'), '&', ' ')),
+    '',
+  ),
   remark(operate(germination, '<', cropFigure('germination standard')), remarks.belowStandard),
   remark(
     native(
@@ -268,7 +280,7 @@ export const plotsTemplate: SheetTemplate = {
         asked('harvestDays', 'general', 9, [], 'days'),
         asked('yieldPer100', 'general', 10, [], unit('lb/100 ft', 'kg/100 m')),
         asked('price', 'money', 9, [], unit('per lb', 'per kg')),
-        computed('takenAs', lookUp(cell('crop'), 'CropNames', 'Name', 'Crop'), 'general', 20),
+        computed('takenAs', takenAs, 'general', 20),
         computed('plants', plants, 'whole', 9),
         computed('seedToSow', seedToSow, 'whole', 10, 'seeds'),
         computed(
@@ -294,11 +306,7 @@ export const plotsTemplate: SheetTemplate = {
         ),
         computed(
           'setOutOrSow',
-          when(
-            isTransplant,
-            input('SET_OUT_DATE'),
-            when(isSeed, input('FIRST_SOWING_DATE'), words.chooseStart),
-          ),
+          when(isTransplant, input('SET_OUT_DATE'), when(isSeed, input('FIRST_SOWING_DATE'), native('NA'))),
           'date',
           12,
         ),
@@ -388,6 +396,7 @@ export const plotsTemplate: SheetTemplate = {
           11,
           'plants',
         ),
+        computed('keepApart', keepApart, 'general', 30),
         computed(
           'yield',
           when(

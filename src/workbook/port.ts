@@ -56,6 +56,7 @@ export type NativeFunction =
   | 'IFERROR'
   | 'ISNUMBER'
   | 'ISERROR'
+  | 'NA'
   | 'SUM'
   | 'COUNTIF'
   | 'MIN'

@@ -133,6 +133,7 @@ export function formulaCases(subject: Subject): void {
           native('MATCH', 'nowhere', allOf('Plots', 'Plot'), 0),
           native('IFERROR', call('TEST.DOUBLE', 'long'), 'caught'),
           native('ISERROR', call('TEST.KNOWN', 'rock')),
+          native('NA'),
         ),
       ).toEqual([
         { error: '#VALUE!', message: notNumber },
@@ -142,6 +143,7 @@ export function formulaCases(subject: Subject): void {
         { error: '#N/A', message: null },
         'caught',
         true,
+        { error: '#N/A', message: null },
       ]);
     });
 

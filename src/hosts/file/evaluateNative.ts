@@ -55,6 +55,8 @@ function evaluateEager(
       return typeof single(0) === 'number';
     case 'ISERROR':
       return isCellError(single(0));
+    case 'NA':
+      return { error: '#N/A', message: null };
     case 'SUM':
       return mapValue(numbersIn(operands), (numbers) => numbers.reduce((sum, number) => sum + number, 0));
     case 'MIN':

@@ -110,8 +110,6 @@ export const sheets = {
     ],
     layouts: ['rows', 'hills', 'beds'],
     starts: ['seed', 'transplant'],
-    chooseLayout: 'choose rows, hills or beds',
-    chooseStart: 'choose seed or transplant',
     mayStay: 'may stay on',
     columns: {
       plot: { header: 'Plot', note: 'A name of your own, each used once.' },
@@ -214,6 +212,10 @@ export const sheets = {
       pollenizers: {
         header: 'Pollenizers',
         note: 'Of the plants, how many must be pollenizers. CUCURBIT.FLOWER.POLLENIZERS',
+      },
+      keepApart: {
+        header: 'Keep apart',
+        note: 'From Crop and Flower type of all plots: clear, or what pollen does and what to do. CUCURBIT.FLOWER.ISOLATE',
       },
       yield: { header: 'Yield', note: 'Marketable. lb or kg. CUCURBIT.HARVEST.YIELD' },
       income: { header: 'Income', note: 'Yield x price.' },
