@@ -254,6 +254,16 @@ export type HostProblem =
   | { readonly code: 'cellsInTheWay'; readonly sheet: string; readonly row: number; readonly column: number }
   /** A sheet of ours that lacks one of its tables, columns or named cells. */
   | { readonly code: 'sheetDamaged'; readonly sheet: string; readonly missing: string }
+  /** Sheets can be neither added nor removed. */
+  | { readonly code: 'workbookLocked' }
+  /** Opened for reading only, or protected in another way. */
+  | { readonly code: 'notWritable' }
+  | { readonly code: 'cellBeingEdited' }
+  | { readonly code: 'noAnswer' }
+  /** This version of the program lacks what the change needs. */
+  | { readonly code: 'programTooOld' }
+  /** A change was cut off and could not be taken back yet; what was there before is kept in the workbook. */
+  | { readonly code: 'cutOff'; readonly action: string }
   | { readonly code: 'fileExists'; readonly file: string }
   | { readonly code: 'fileNotWritable'; readonly file: string }
   | { readonly code: 'failed'; readonly action: string };

@@ -26,6 +26,7 @@ workbookContract('browser', async () => {
   });
   return {
     port,
+    keepsMessages: true,
     failAt(step) {
       failing = step;
       steps = 0;

@@ -24,6 +24,8 @@ export const foreignSheet = {
 
 export interface HostUnderTest {
   readonly port: WorkbookPort;
+  /** Whether an error in a cell is read with what our function said about it. */
+  readonly keepsMessages: boolean;
   /** The write step of that number, counted from 0 in each change, fails; null lets all pass. */
   failAt(step: number | null): void;
   dispose(): Promise<void>;

@@ -18,6 +18,7 @@ workbookContract('file', async () => {
   await port.apply(change({ newSheets: [seed] }));
   return {
     port,
+    keepsMessages: true,
     failAt(step) {
       failing = step;
       steps = 0;

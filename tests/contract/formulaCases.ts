@@ -25,6 +25,9 @@ export function formulaCases(subject: Subject): void {
     return (await subject.port.read(area)).values[0] ?? [];
   }
 
+  /** What the host gives of what our function said. */
+  const said = (message: string): string | null => (subject.host.keepsMessages ? message : null);
+
   describe('calculating', () => {
     test('formulas are read in en-US, with structured references', async () => {
       await subject.port.apply(
@@ -136,9 +139,9 @@ export function formulaCases(subject: Subject): void {
           native('NA'),
         ),
       ).toEqual([
-        { error: '#VALUE!', message: notNumber },
-        { error: '#N/A', message: notKnown },
-        { error: '#NUM!', message: 'The result is too large.' },
+        { error: '#VALUE!', message: said(notNumber) },
+        { error: '#N/A', message: said(notKnown) },
+        { error: '#NUM!', message: said('The result is too large.') },
         { error: '#DIV/0!', message: null },
         { error: '#N/A', message: null },
         'caught',
@@ -178,7 +181,7 @@ export function formulaCases(subject: Subject): void {
       expect((await subject.port.readTable('Plots'))?.rows.map((row) => row[2])).toEqual([
         200,
         80,
-        { error: '#VALUE!', message: notNumber },
+        { error: '#VALUE!', message: said(notNumber) },
         10,
       ]);
       const mended = [{ sheet: 'Plots', row: 5, column: 1, contents: [[6]] }];

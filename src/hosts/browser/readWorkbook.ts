@@ -17,7 +17,7 @@ import {
 } from '../../workbook/port';
 import { hasContent, isComputedCell, toReadValue } from './cellData';
 import type { Engine } from './engine';
-import { hashText } from './hashText';
+import { hashText } from '../../workbook/hashText';
 import { customOf } from './sheetCustom';
 import { findTable, isSameName, spanOf } from './tables';
 

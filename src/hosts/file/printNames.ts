@@ -1,14 +1,9 @@
 import type { BookState, SheetState } from './bookState';
 import { columnLetters, quoteSheet } from '../../workbook/cellAddress';
+import { markName, printMark } from '../../workbook/sheetMark';
 import { escapeXml } from './escapeXml';
 
-/** The sheet-wide hidden name that holds which template made a sheet, as "id version". */
-const markName = '_made_by_template';
-
-/**
- * The workbook's names. The mark is a name of its sheet: it goes along when the sheet is renamed, copied or moved
- * and goes away with it; every spreadsheet program keeps names.
- */
+/** The workbook's names, each sheet's mark among them. */
 export function printNames(book: BookState): string {
   const names = book.sheets.flatMap((sheet, index) => [
     ...sheet.names.map(({ name, row, column }) => {
@@ -16,7 +11,7 @@ export function printNames(book: BookState): string {
       return `<definedName name="${escapeXml(name)}">${escapeXml(place)}</definedName>`;
     }),
     printLocalName('_xlnm.Print_Titles', index, printTitles(sheet)),
-    printLocalName(markName, index, `"${sheet.mark.template} ${sheet.mark.version}"`, ' hidden="1"'),
+    printLocalName(markName, index, printMark(sheet.mark), ' hidden="1"'),
   ]);
   return `<definedNames>${names.join('')}</definedNames>`;
 }

@@ -105,6 +105,15 @@ export const pane = {
     cellsInTheWay: 'Cell {cell} of "{sheet}" is in the way. Move what stands there, then try again.',
     sheetDamaged:
       'The sheet "{sheet}" has lost "{missing}". Undo what removed it. Or copy what you typed elsewhere, delete the sheet and fill the sheets again.',
+    workbookLocked:
+      'The workbook is protected, so no sheet can be added. Take the protection of its structure off, then try again.',
+    notWritable:
+      'The workbook cannot be written to. It is protected or open for reading only: take the protection off or save a copy, then try again.',
+    cellBeingEdited: 'A cell is being edited. Press Enter or Esc, then try again.',
+    noAnswer: 'The spreadsheet program does not answer. Check the connection, then try again.',
+    programTooOld: 'This version of the spreadsheet program is too old for that. Update it, then try again.',
+    cutOff:
+      '"{action}" was cut off half-way. What stood there before is kept in the workbook: reopen this pane and put it back.',
     fileExists: 'There is a file {file} already. Choose another name.',
     fileNotWritable:
       'The file {file} cannot be written. Check that its folder is there, that you may write in it, and that no other program has the file open.',

@@ -1,0 +1,21 @@
+import type { Area } from '../../workbook/port';
+
+/** The area that a name's formula refers to, like ='Season'!$B$4; null for any other formula and for cells that are gone. */
+export function areaOfReference(formula: string): Area | null {
+  const parts = /^=(?:'((?:[^']|'')+)'|([^'!#(]+))!\$([A-Z]+)\$(\d+)(?::\$([A-Z]+)\$(\d+))?$/.exec(formula);
+  if (parts === null) return null;
+  const [, quoted, plain = '', letters = '', digits = '', endLetters = letters, endDigits = digits] = parts;
+  const row = Number(digits) - 1;
+  const column = columnIndex(letters);
+  return {
+    sheet: quoted?.replaceAll("''", "'") ?? plain,
+    row,
+    column,
+    rows: Number(endDigits) - row,
+    columns: columnIndex(endLetters) - column + 1,
+  };
+}
+
+function columnIndex(letters: string): number {
+  return [...letters].reduce((sum, letter) => sum * 26 + letter.charCodeAt(0) - 64, 0) - 1;
+}

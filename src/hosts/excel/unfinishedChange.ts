@@ -1,0 +1,130 @@
+/// <reference types="office-js" />
+
+/** Ends a change that was cut off: takes it back, or tidies up where it was whole already. */
+import { HostError, type Area } from '../../workbook/port';
+import { askExcel } from './askExcel';
+import { enterStanding } from './cellContents';
+import { readJournal, type Journal } from './journal';
+import { removeSheet, tidyingSteps } from './planChange';
+import { rangeOf } from './readCells';
+import { partName } from './sheetPart';
+import { isSameName, surveyWorkbook, type SheetSurvey, type Survey } from './surveyWorkbook';
+import { cellSteps, sendSteps, step, type WriteStep } from './writeSteps';
+
+/** What the change that was cut off is called; null when there is none. @throws HostError */
+export async function findUnfinished(excel: typeof Excel): Promise<string | null> {
+  const found = journalSheet(await surveyWorkbook(excel));
+  if (found === undefined) return null;
+  const { journal } = await readJournal(excel, found.used);
+  return journal?.title ?? '';
+}
+
+/**
+ * Can be cut off itself, and done again.
+ * @param own names of sheets that this run has added, whether or not they bear their mark yet
+ * @returns 'none' when there was nothing to end
+ * @throws HostError
+ */
+export async function endUnfinished(
+  excel: typeof Excel,
+  own: readonly string[] = [],
+): Promise<'none' | 'undone' | 'finished'> {
+  const survey = await surveyWorkbook(excel);
+  const found = journalSheet(survey);
+  const { state, journal } =
+    found === undefined
+      ? ({ state: 'unready', journal: null } as const)
+      : await readJournal(excel, found.used);
+  const ofPart = (kind: 'made' | 'touched'): SheetSurvey[] =>
+    survey.sheets.filter(({ part }) => part?.kind === kind);
+  const touched = ofPart('touched').map(({ name }) => name);
+  if (found !== undefined && state === 'done') {
+    const lists = journal?.lists ?? null;
+    const made = ofPart('made').map(({ name }) => name);
+    const steps = tidyingSteps(
+      made.filter((name) => name !== lists),
+      made.find((name) => name === lists) ?? null,
+      touched,
+      found.name,
+    );
+    await sendSteps(excel, journal?.title ?? '', steps);
+    return 'finished';
+  }
+  const isOwn = ({ name }: SheetSurvey): boolean => own.some((each) => isSameName(each, name));
+  const made = survey.sheets.filter(
+    (sheet) => sheet.part?.kind === 'made' || (isOwn(sheet) && sheet !== found),
+  );
+  if (found === undefined && made.length === 0) return 'none';
+  await sendSteps(excel, journal?.title ?? '', [
+    ...(journal === null ? [] : await puttingBack(excel, survey, journal)),
+    ...namesOf(survey, made),
+    ...made.map(({ name }) => removeSheet(name)),
+    ...touched.map((sheet) =>
+      step(2, ({ workbook }) => workbook.worksheets.getItem(sheet).names.getItem(partName).delete()),
+    ),
+    ...(found === undefined ? [] : [removeSheet(found.name)]),
+  ]);
+  return 'undone';
+}
+
+function journalSheet(survey: Survey): SheetSurvey | undefined {
+  return survey.sheets.find(({ part }) => part?.kind === 'journal');
+}
+
+/** What stood in the sheets that were there. A sheet, table or picture that is gone meanwhile is left alone. */
+async function puttingBack(excel: typeof Excel, survey: Survey, journal: Journal): Promise<WriteStep[]> {
+  const sheetOf = (number: number): SheetSurvey | undefined =>
+    survey.sheets.find(({ part }) => part?.kind === 'touched' && part.number === number);
+  const locked = journal.cells.map(({ sheet }) => sheetOf(sheet)).find((sheet) => sheet?.isLocked === true);
+  if (locked !== undefined) throw new HostError({ code: 'sheetLocked', sheet: locked.name });
+  const tables = journal.tables.flatMap(({ table: name, added, ...span }) => {
+    const table = survey.tables.find((each) => isSameName(each.name, name));
+    if (table === undefined) return [];
+    const before: Area = { sheet: table.sheet, ...span };
+    const free: Area = { ...before, row: span.row + span.rows, rows: added };
+    return [
+      step(4, (context) => {
+        context.workbook.tables.getItem(name).resize(rangeOf(context, before));
+        rangeOf(context, free).clear('All');
+      }),
+    ];
+  });
+  const cells = journal.cells.flatMap(({ sheet, row, column, contents }) => {
+    const at = sheetOf(sheet)?.name;
+    if (at === undefined) return [];
+    const area: Area = { sheet: at, row, column, rows: contents.length, columns: contents[0]?.length ?? 0 };
+    return cellSteps(
+      area,
+      contents.map((line) => line.map(enterStanding)),
+    );
+  });
+  return [...tables, ...cells, ...(await takingOff(excel, journal, sheetOf))];
+}
+
+async function takingOff(
+  excel: typeof Excel,
+  { pictures }: Journal,
+  sheetOf: (number: number) => SheetSurvey | undefined,
+): Promise<WriteStep[]> {
+  const placed = pictures.flatMap(({ sheet, name }) => {
+    const at = sheetOf(sheet)?.name;
+    return at === undefined ? [] : [{ at, name }];
+  });
+  if (placed.length === 0) return [];
+  const there = await askExcel(excel, 'read', ({ workbook }) => {
+    const shapes = placed.map(({ at }) => workbook.worksheets.getItem(at).shapes.load('items/name'));
+    return () => shapes.map(({ items }) => items.map(({ name }) => name));
+  });
+  return placed
+    .filter(({ name }, i) => there[i]?.includes(name))
+    .map(({ at, name }) =>
+      step(2, ({ workbook }) => workbook.worksheets.getItem(at).shapes.getItem(name).delete()),
+    );
+}
+
+/** Named cells go before their sheet does: left behind they would name nothing and be taken for ever. */
+function namesOf(survey: Survey, made: readonly SheetSurvey[]): WriteStep[] {
+  return survey.names
+    .filter(({ area }) => made.some(({ name }) => name === area?.sheet))
+    .map(({ name }) => step(2, ({ workbook }) => workbook.names.getItem(name).delete()));
+}
