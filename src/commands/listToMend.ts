@@ -5,6 +5,7 @@ import { fill } from '../texts/fill';
 import type { Finding } from '../workbook/findFindings';
 import type { DelimitedProblem } from '../workbook/readDelimited';
 import type { InputProblem } from '../workbook/readInputs';
+import type { NearestNames } from './nearestNames';
 
 const words = english.commands.plan;
 const remarks = english.sheets.plots.remarks;
@@ -15,9 +16,6 @@ export type ListProblem = DelimitedProblem | InputProblem;
 export interface FindingOfLine extends Finding {
   readonly line: number;
 }
-
-/** The names that somebody may have meant, nearest first. */
-export type NearestNames = (given: string, names: readonly string[]) => readonly string[];
 
 /** More choices than these are too many to list. */
 const mostListed = 8;

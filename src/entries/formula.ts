@@ -1,24 +1,18 @@
 /** `npm run -s formula -- '=CUCURBIT.…' …`: one JSON value a line. */
+import { nearestNames } from '../calc/crops/nearestNames';
+import { runFormulas } from '../commands/runFormulas';
 import { functions } from '../functions';
 import { openEvaluator } from '../hosts/browser/openEvaluator';
-import { english } from '../texts/english';
 import { functionNamespace } from '../templates/sheets';
 
-async function main(): Promise<void> {
-  const formulas = process.argv.slice(2);
-  if (formulas.length === 0) process.stderr.write(`${english.commands.formula.usage}\n`);
-  const evaluator = openEvaluator({
-    functions: [...functions.values()],
-    namespace: functionNamespace,
-    firstSheet: 'Sheet1',
-  });
-  for (const formula of formulas) {
-    process.stdout.write(`${JSON.stringify(await evaluator.evaluate(formula))}\n`);
-  }
-  evaluator.dispose();
-}
+const evaluator = openEvaluator({
+  functions: [...functions.values()],
+  namespace: functionNamespace,
+  firstSheet: 'Sheet1',
+});
+const say = (line: string): boolean => process.stdout.write(`${line}\n`);
 
-main().then(
+runFormulas(process.argv.slice(2), { ...evaluator, nearestNames, say }).then(
   () => process.exit(0),
   (error: unknown) => {
     process.stderr.write(`${String(error)}\n`);

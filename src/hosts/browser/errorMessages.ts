@@ -21,15 +21,19 @@ export class ErrorMessages {
     this.calculation += 1;
   }
 
-  /** A function ran in this cell without an error of its own. */
+  /** A function runs in this cell. */
   ran(place: CellPlace): void {
     const sheet = this.kept.get(sheetKey(place.unit, place.sheet));
     const cell = sheet?.get(cellKey(place));
     if (cell !== undefined && cell.calculation !== this.calculation) sheet?.delete(cellKey(place));
   }
 
+  /** Something else was written into the cell: perhaps a formula that never runs a function. */
+  forget(place: CellPlace): void {
+    this.kept.get(sheetKey(place.unit, place.sheet))?.delete(cellKey(place));
+  }
+
   keep(place: CellPlace, error: string, message: string): void {
-    this.ran(place);
     const key = sheetKey(place.unit, place.sheet);
     const sheet = this.kept.get(key) ?? new Map<string, Kept>();
     this.kept.set(key, sheet);

@@ -2,12 +2,15 @@
 import { ICommandService } from '@univerjs/core';
 import { SetRangeValuesMutation } from '@univerjs/sheets';
 import { HostError, type ReadValue } from '../../workbook/port';
+import { findFormulaFault, type FormulaFault } from './findFormulaFault';
 import { startEngine, type WorkbookOptions } from './engine';
 import { openWorkbook } from './openWorkbook';
 
 export interface Evaluator {
   /** A value, or the rows of a list that spills. @throws HostError when no result came in time */
   evaluate(formula: string): Promise<ReadValue | readonly (readonly ReadValue[])[]>;
+  /** What keeps the engine from reading the formula; null when it can. */
+  findFault(formula: string): FormulaFault | null;
   dispose(): void;
 }
 
@@ -29,7 +32,7 @@ export function openEvaluator(options: WorkbookOptions): Evaluator {
 
   return {
     async evaluate(formula) {
-      putFormula({ f: formula.startsWith('=') ? formula : `=${formula}` });
+      putFormula({ f: withSign(formula) });
       const unsettled = await workbook.settle(timeoutMs);
       if (unsettled.length > 0) throw new HostError({ code: 'failed', action: formula });
       const spill = engine.formulas.getArrayFormulaRange()[engine.unitId]?.[sheetId]?.[0]?.[0];
@@ -41,6 +44,11 @@ export function openEvaluator(options: WorkbookOptions): Evaluator {
       await workbook.settle(timeoutMs);
       return rows === 1 && columns === 1 ? (values[0]?.[0] ?? null) : values;
     },
+    findFault: (formula) => findFormulaFault(engine.accessor, withSign(formula)),
     dispose: () => workbook.dispose(),
   };
+}
+
+function withSign(formula: string): string {
+  return formula.startsWith('=') ? formula : `=${formula}`;
 }

@@ -46,6 +46,7 @@ export class SheetFunctionExecutor extends BaseFunction {
       row: this.row,
       column: this.column,
     };
+    this.messages.ran(place);
     try {
       const failed = variants.map(single).find((variant) => variant.isError());
       if (failed !== undefined) return failed;
@@ -54,7 +55,6 @@ export class SheetFunctionExecutor extends BaseFunction {
         this.messages.keep(place, outcome.error, outcome.message);
         return ErrorValueObject.create(errorTypes[outcome.error]);
       }
-      this.messages.ran(place);
       return resultOf(outcome.value, outcome.pattern);
     } catch (error) {
       this.messages.keep(place, ErrorType.VALUE, String(error));

@@ -3,6 +3,16 @@ export const commands = {
   formula: {
     usage:
       "Usage: npm run -s formula -- '=CUCURBIT.PLANTS.DENSITY(2,36)' ... Each formula gives one JSON value a line.",
+    faults: {
+      unknownFunction: 'There is no function {name}. {advice}',
+      unknownWord: 'The formula cannot be read at "{word}". {advice}',
+      missingBrackets: 'The formula cannot be read: {count} closing {count|bracket is|brackets are} missing.',
+      unreadable: 'The formula cannot be read. {advice}',
+    },
+    near: 'Near it: {names}.',
+    noneNear: 'README lists the functions by task.',
+    shape:
+      'Write it as =CUCURBIT.SEED.PERHILL(3,0.8), with commas between the arguments and quotation marks around text.',
   },
   plan: {
     usage:

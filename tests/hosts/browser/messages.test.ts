@@ -55,4 +55,16 @@ describe('what a function said about its error', () => {
     await typed.type('Plots', 5, 2, [[{ f: '="a"+1', v: null }]]);
     expect((await results())?.[2]).toEqual({ error: '#VALUE!', message: null });
   });
+
+  test('is forgotten when the function is written so that it does not run', async () => {
+    await results();
+    await typed.type('Plots', 5, 2, [[{ f: '=CUCURBIT.TEST.DOUBLE(1', v: null }]]);
+    expect((await results())?.[2]).toEqual({ error: '#VALUE!', message: null });
+  });
+
+  test('is forgotten when the function is handed an error instead', async () => {
+    await results();
+    await typed.type('Plots', 5, 1, [[{ f: '="a"+1', v: null }]]);
+    expect((await results())?.[2]).toEqual({ error: '#VALUE!', message: null });
+  });
 });
