@@ -13,14 +13,31 @@ const engineFromCommonJs: Plugin = {
 /** These look at what webpack makes for Excel; it is made once, and only when one of them runs. */
 const ofTheBuild = ['tests/functionsRuntime/**/*.test.ts', 'tests/manifest/**/*.test.ts'];
 
+/** Where dates occur; run again where days begin long before, and at half an hour after, those of UTC. */
+const ofDates = [
+  'tests/timeZones.test.ts',
+  'tests/calc/{dates,season}/*.test.ts',
+  'tests/functions/{date,season}.test.ts',
+  'tests/workbook/{serialDate,readInputs}.test.ts',
+  'tests/templates/templates.test.ts',
+  'tests/taskpane/seasonSection.test.ts',
+  'tests/hosts/file/evaluate.test.ts',
+];
+const otherZones = ['Pacific/Apia', 'America/St_Johns'];
+
 export default defineConfig({
   plugins: [engineFromCommonJs],
   test: {
     environment: 'node',
     testTimeout: 60000,
     pool: 'forks',
+    env: { TZ: 'UTC' },
     projects: [
       { extends: true, test: { name: 'source', include: ['tests/**/*.test.ts'], exclude: ofTheBuild } },
+      ...otherZones.map((TZ) => ({
+        extends: true as const,
+        test: { name: TZ, include: ofDates, env: { TZ } },
+      })),
       {
         extends: true,
         test: { name: 'build', include: ofTheBuild, globalSetup: 'tests/manifest/buildAddin.ts' },
