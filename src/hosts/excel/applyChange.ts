@@ -58,9 +58,12 @@ async function writeWhole(excel: typeof Excel, planned: Plan, progress: Progress
     isFinishing = true;
     await sendSteps(excel, title, finishing);
   } catch (cause) {
-    const end = await endUnfinished(excel, [journalAt, ...staged]).catch((reason: unknown) => {
-      throw new HostError({ code: 'cutOff', action: title }, { cause: reason });
-    });
+    // Once the last request is on its way the sheets may be whole, and the names they had no sign of anything.
+    const end = await endUnfinished(excel, isFinishing ? [] : [journalAt, ...staged]).catch(
+      (reason: unknown) => {
+        throw new HostError({ code: 'cutOff', action: title }, { cause: reason });
+      },
+    );
     // The last request may have gone through although its answer did not.
     const isWhole = end === 'finished' || (end === 'none' && isFinishing);
     if (!isWhole) throw hostErrorOf(cause, title);
