@@ -220,7 +220,7 @@ function shapesModel(sheet: Sheet): Model {
       AddImage(base64) {
         if (sheet.isProtected) refuse('AccessDenied', 'the sheet is protected');
         if (typeof base64 !== 'string' || !base64.startsWith('iVBOR')) refuse('InvalidArgument', 'not a PNG');
-        const shape = { properties: {}, base64: String(base64) };
+        const shape = { properties: { Name: `Picture ${sheet.shapes.length + 1}` }, base64: String(base64) };
         sheet.shapes.push(shape);
         return model(shape);
       },
