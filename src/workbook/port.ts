@@ -52,7 +52,6 @@ export type NativeFunction =
   | 'IF'
   | 'AND'
   | 'OR'
-  | 'NOT'
   | 'IFERROR'
   | 'ISNUMBER'
   | 'ISERROR'
@@ -66,9 +65,7 @@ export type NativeFunction =
   | 'DATE'
   | 'YEAR'
   | 'MONTH'
-  | 'ROUNDUP'
-  | 'EXACT'
-  | 'CONCATENATE';
+  | 'ROUNDUP';
 
 export type Operator = '+' | '-' | '*' | '/' | '=' | '<>' | '<' | '<=' | '>' | '>=' | '&';
 

@@ -11,14 +11,12 @@ import { change, settleMs } from './contractWorkbook';
 const deviations: Readonly<Record<string, ReadValue>> = {
   // A reference to an empty cell stays empty as a result, where Excel shows 0.
   '=IF(TRUE,NO_VALUE)': null,
-  '=EXACT(NO_VALUE,"")': false,
   // Numbers are joined with 16 digits, and small ones with an exponent.
   '=1/3&""': '0.3333333333333333',
   '=1E-7&""': '1E-7',
   // A text as a condition is true, or passed over.
   '=IF("x",1,2)': 1,
   '=AND("x",TRUE)': true,
-  '=NOT("TRUE")': '#VALUE!',
   // Column names with parentheses, brackets, # or ' are not understood; names are told apart by case.
   '=Sample[[#This Row],[Row (ft)]]': '#VALUE!',
   "=Sample[[#This Row],[It''s '[1'] '#2]]": '#VALUE!',

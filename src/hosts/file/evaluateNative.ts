@@ -1,6 +1,6 @@
 import type { CellError, Expression, NativeFunction, ReadValue } from '../../workbook/port';
 import { isCellError } from '../../workbook/port';
-import { toNumber, toText, toTruth } from './coerceValue';
+import { toNumber, toTruth } from './coerceValue';
 import { countMatches, findPosition } from './lookUp';
 import { allValues, errorOf, plainValue, singleValue, withoutMessage, type Operand } from './operand';
 import { roundUp } from './roundUp';
@@ -49,8 +49,6 @@ function evaluateEager(
     case 'AND':
     case 'OR':
       return joinTruths(operands, name === 'AND');
-    case 'NOT':
-      return mapValue(toTruth(single(0)), (truth) => !truth);
     case 'ISNUMBER':
       return typeof single(0) === 'number';
     case 'ISERROR':
@@ -79,10 +77,6 @@ function evaluateEager(
       );
     case 'ROUNDUP':
       return mapValue(numbersOf(operands), ([number = 0, places = 0]) => roundUp(number, places));
-    case 'EXACT':
-      return mapValue(textsOf(operands), ([left = '', right = '']) => left === right);
-    case 'CONCATENATE':
-      return mapValue(textsOf(operands), (texts) => texts.join(''));
   }
 }
 
@@ -91,21 +85,15 @@ function mapValue<T>(value: T | CellError, use: (value: T) => ReadValue): ReadVa
   return isCellError(value) ? value : use(value);
 }
 
-function convertAll<T>(
-  operands: readonly Operand[],
-  convert: (value: ReadValue) => T | CellError,
-): T[] | CellError {
-  const converted: T[] = [];
+function numbersOf(operands: readonly Operand[]): number[] | CellError {
+  const numbers: number[] = [];
   for (const operand of operands) {
-    const value = convert(singleValue(operand));
-    if (isCellError(value)) return value;
-    converted.push(value);
+    const number = toNumber(singleValue(operand));
+    if (isCellError(number)) return number;
+    numbers.push(number);
   }
-  return converted;
+  return numbers;
 }
-
-const numbersOf = (operands: readonly Operand[]): number[] | CellError => convertAll(operands, toNumber);
-const textsOf = (operands: readonly Operand[]): string[] | CellError => convertAll(operands, toText);
 
 function valuesToFold(operand: Operand): readonly ReadValue[] {
   return operand.kind === 'range' ? operand.values.map(withoutMessage) : allValues(operand);

@@ -17,7 +17,6 @@ const deviations: Readonly<Record<string, string>> = {
   '=TRUE>"z"': truthsAreNumbers,
   '=1=TRUE': truthsAreNumbers,
   '=TRUE&""': truthsAreNumbers,
-  '=CONCATENATE("a",5,TRUE,NO_VALUE)': truthsAreNumbers,
   '=SUM(Sample[Mix])': truthsAreNumbers,
   '=SUM(SOME_TRUTH,TRUE_TEXT)': truthsAreNumbers,
   '=MIN(Sample[Mix])': truthsAreNumbers,
