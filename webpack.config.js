@@ -23,7 +23,15 @@ const typeScript = {
 /** The grid's engine takes the usual minimizer more than a minute. */
 const fastMinimizer = new TerserPlugin({ minify: TerserPlugin.esbuildMinify });
 
-const browser = (_env, { mode }) => ({
+/** From here on the first port that is free. */
+process.env.WEBPACK_DEV_SERVER_BASE_PORT ??= '8137';
+
+const sayAddress = ({ server }) => {
+  const { port } = server.address();
+  console.log(`The workbook is being built: http://localhost:${port}/ shows it in a minute. Ctrl+C ends it.`);
+};
+
+const browser = ({ WEBPACK_SERVE: isServed }, { mode }) => ({
   name: 'browser',
   entry: { browser: source('entries', 'browser.ts') },
   output: {
@@ -50,7 +58,18 @@ const browser = (_env, { mode }) => ({
   ],
   devtool: mode === 'production' ? false : 'cheap-module-source-map',
   performance: { hints: false },
-  devServer: { port: 8137, hot: false, liveReload: false, client: false, open: true, static: false },
+  // Served, it is for people who want the page: the address and errors, nothing else.
+  ...(isServed ? { stats: 'errors-warnings', infrastructureLogging: { level: 'error' } } : {}),
+  devServer: {
+    host: 'localhost',
+    port: 'auto',
+    hot: false,
+    liveReload: false,
+    client: false,
+    open: true,
+    static: false,
+    onListening: sayAddress,
+  },
 });
 
 /** The files of worksheet functions, as entries/functions.ts lists them. */
