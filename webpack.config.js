@@ -1,6 +1,6 @@
 /**
- * Two builds: the browser workbook (grid and pane), and the worksheet functions for Excel. The grid's engine is
- * large and stays out of Excel's pages.
+ * Two builds: the browser workbook (grid and pane), and what Excel loads (worksheet functions and pane). The grid's
+ * engine is large and stays out of Excel's pages.
  */
 const path = require('node:path');
 const { readFileSync } = require('node:fs');
@@ -9,6 +9,7 @@ const CustomFunctionsMetadataPlugin = require('custom-functions-metadata-plugin'
 const HtmlWebpackPlugin = require('html-webpack-plugin');
 const MiniCssExtractPlugin = require('mini-css-extract-plugin');
 const TerserPlugin = require('terser-webpack-plugin');
+const { version } = require('./package.json');
 
 const source = (...parts) => path.resolve(__dirname, 'src', ...parts);
 
@@ -20,8 +21,14 @@ const typeScript = {
   options: { transpileOnly: true, compilerOptions: { noEmit: false } },
 };
 
+const styles = { test: /\.css$/, use: [MiniCssExtractPlugin.loader, 'css-loader'] };
+
 /** The grid's engine takes the usual minimizer more than a minute. */
-const fastMinimizer = new TerserPlugin({ minify: TerserPlugin.esbuildMinify });
+const fastMinimizer = new TerserPlugin({
+  minify: TerserPlugin.esbuildMinify,
+  // A package repeats its licence in each of its hundred files: once at the end will do.
+  terserOptions: { legalComments: 'eof' },
+});
 
 /** From here on the first port that is free. */
 process.env.WEBPACK_DEV_SERVER_BASE_PORT ??= '8137';
@@ -41,11 +48,7 @@ const browser = ({ WEBPACK_SERVE: isServed }, { mode }) => ({
   },
   resolve: { extensions: ['.ts', '.js'] },
   module: {
-    rules: [
-      typeScript,
-      { test: /\.css$/, use: [MiniCssExtractPlugin.loader, 'css-loader'] },
-      { test: /\.(png|svg)$/, type: 'asset/resource' },
-    ],
+    rules: [typeScript, styles, { test: /\.(png|svg)$/, type: 'asset/resource' }],
   },
   optimization: { minimizer: [fastMinimizer] },
   plugins: [
@@ -77,19 +80,69 @@ const functionFiles = [
   ...readFileSync(source('entries', 'functions.ts'), 'utf8').matchAll(/^import '\.\.\/functions\/(\w+)'/gm),
 ].map(([, name]) => source('functions', `${name}.ts`));
 
-const excel = (_env, { mode }) => ({
+/** The address that manifest.xml is written for, and the one where what is built will stand. */
+const localUrl = 'https://localhost:3000';
+const addinUrl = (process.env.ADDIN_URL || localUrl).replace(/\/+$/, '');
+if (!/^https:\/\/[^\s/?#<>&"]+(\/[^\s?#<>&"]*)?$/.test(addinUrl)) {
+  throw new Error(
+    `ADDIN_URL is "${addinUrl}". Give the https address of the folder, such as https://example.com/cucurbits`,
+  );
+}
+
+/** The manifest for that address, in the version of package.json: Excel reads it anew only in a higher version. */
+const manifestFor = (manifest) =>
+  manifest
+    .toString()
+    .replaceAll(localUrl, addinUrl)
+    .replace(/<Version>.*<\/Version>/, `<Version>${version}.0</Version>`);
+
+const excel = async (env, { mode, configName = [] }) => ({
   name: 'excel',
-  entry: { functions: source('entries', 'functions.ts') },
-  output: { path: path.resolve(__dirname, 'dist/excel'), filename: '[name].js' },
+  entry: { functions: source('entries', 'functions.ts'), taskpane: source('entries', 'excel.ts') },
+  output: { path: path.resolve(__dirname, 'dist/excel'), filename: '[name].js', clean: true },
   resolve: { extensions: ['.ts', '.js'] },
-  module: { rules: [typeScript] },
+  module: { rules: [typeScript, styles] },
   optimization: { minimizer: [fastMinimizer] },
   plugins: [
+    new MiniCssExtractPlugin({ filename: '[name].css' }),
     new CustomFunctionsMetadataPlugin({ output: 'functions.json', input: functionFiles }),
-    new HtmlWebpackPlugin({ template: source('entries', 'functions.html'), filename: 'functions.html' }),
-    new CopyWebpackPlugin({ patterns: [{ from: source('taskpane', 'assets'), to: 'assets' }] }),
+    new HtmlWebpackPlugin({
+      template: source('entries', 'excel.html'),
+      filename: 'taskpane.html',
+      inject: false,
+    }),
+    new CopyWebpackPlugin({
+      patterns: [
+        { from: source('taskpane', 'assets', '*.png'), to: 'assets/[name][ext]' },
+        { from: path.resolve(__dirname, 'manifest.xml'), transform: manifestFor },
+      ],
+    }),
   ],
   devtool: mode === 'production' ? false : 'cheap-module-source-map',
+  performance: { hints: false },
+  devServer: {
+    host: 'localhost',
+    port: 3000,
+    server: env.WEBPACK_SERVE && configName.includes('excel') ? await localCertificate() : 'https',
+    headers: { 'Access-Control-Allow-Origin': '*' },
+    hot: false,
+    liveReload: false,
+    client: false,
+    static: false,
+  },
 });
+
+/** A certificate that this machine trusts; where that cannot be had, one that the browser asks about. */
+async function localCertificate() {
+  const { getHttpsServerOptions } = require('office-addin-dev-certs');
+  try {
+    return { type: 'https', options: await getHttpsServerOptions() };
+  } catch (error) {
+    console.warn(
+      `No trusted certificate: open ${localUrl}/taskpane.html once and accept its own. ${error.message}`,
+    );
+    return 'https';
+  }
+}
 
 module.exports = [browser, excel];

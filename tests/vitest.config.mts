@@ -11,7 +11,11 @@ const engineFromCommonJs: Plugin = {
 };
 
 /** These look at what webpack makes for Excel; it is made once, and only when one of them runs. */
-const ofTheBuild = ['tests/functionsRuntime/**/*.test.ts', 'tests/manifest/**/*.test.ts'];
+const ofTheBuild = [
+  'tests/functionsRuntime/**/*.test.ts',
+  'tests/manifest/**/*.test.ts',
+  'tests/e2e/excelPage.test.ts',
+];
 
 /** Where dates occur; run again where days begin long before, and at half an hour after, those of UTC. */
 const ofDates = [

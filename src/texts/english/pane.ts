@@ -3,6 +3,26 @@ export const pane = {
   title: 'Cucurbit planning',
   /** Names the list of links to the sections. */
   parts: 'Parts of this pane',
+  /** Until the workbook is there, and when it does not come. */
+  opening: {
+    waiting: 'Connecting to Excel…',
+    slow: 'Excel has not answered yet. Wait a little longer. If nothing comes, check the internet connection and try again.',
+    again: 'Try again',
+    reasons: {
+      blocked:
+        'A file that every add-in for Excel needs could not be loaded from appsforoffice.microsoft.com. Check the internet connection; in an office, ask whoever runs the network to allow that address. Then try again. Your sheets are as you left them.',
+      outside:
+        'This page is part of an add-in and works inside Excel only. In Excel, the button "Plan cucurbits" on the Home tab opens it. How to add it to Excel stands in the file README.md of this project.',
+      old: 'This Excel is too old for the pane. Use Excel on the web, Excel for Microsoft 365, or Excel 2021 or later.',
+    },
+  },
+  /** A change of an earlier session that was left half done. */
+  cutOff: {
+    lead: '"{action}" was cut off half-way the last time. What stood in the cells before is kept in this workbook. Put it back before you go on: what was typed into the same cells since is then gone.',
+    put: 'Put it back',
+    leave: 'Leave it for now',
+    working: 'Putting it back…',
+  },
   notRead: 'The sheets could not be read. {problem}',
   readAgain: 'Read the sheets again',
   /** Names of changes in the list of what can be undone. */
