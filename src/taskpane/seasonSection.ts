@@ -96,9 +96,16 @@ export function createSeasonSection(
     if (mine.some((field) => !isSame(field.shown(), seen.get(field)) && field.isTouched())) {
       return notice.warn(words.otherMeanwhile);
     }
-    await writeForm(workbook, read, values, pane.undo.season);
-    show({ ...read, values: { ...read.values, ...values } });
-    notice.say(fill(words.written, { labels: mine.map((field) => field.line.label).join(', ') }));
+    const kept = await writeForm(workbook, read, values, pane.undo.season);
+    const isKept = ({ line }: SeasonField): boolean => kept.includes(line.name);
+    const written = mine.filter((field) => !isKept(field));
+    show({ ...read, values: { ...read.values, ...valuesOf(written) } });
+    const said = [
+      ...(written.length === 0 ? [] : [fill(words.written, { labels: labelsOf(written) })]),
+      ...(kept.length === 0 ? [] : [fill(words.kept, { labels: labelsOf(mine.filter(isKept)) })]),
+    ].join(' ');
+    if (kept.length > 0) notice.warn(said);
+    else notice.say(said);
     await refresh();
   };
 
@@ -140,6 +147,10 @@ function createForm(
   );
   const row = element('div', { class: 'buttons' }, ...buttons);
   return element('form', { novalidate: true, 'aria-labelledby': labelledBy }, grid(often), more, hint, row);
+}
+
+function labelsOf(fields: readonly SeasonField[]): string {
+  return fields.map((field) => field.line.label).join(', ');
 }
 
 /** Every field with what is wrong with it; null where nothing is. */

@@ -6,6 +6,8 @@ export interface FormRead {
   readonly sheet: string;
   readonly stamp: string;
   readonly values: Readonly<Record<string, ReadValue>>;
+  /** Cells that hold a formula. In an input cell somebody typed it. */
+  readonly computed: ReadonlySet<string>;
   readonly areas: Readonly<Record<string, Area>>;
 }
 
@@ -16,31 +18,41 @@ export async function readForm(port: WorkbookPort, template: SheetTemplate): Pro
   const stamp = await port.stamp(sheet.name);
   const values: Record<string, ReadValue> = {};
   const areas: Record<string, Area> = {};
+  const computed = new Set<string>();
   await Promise.all(
     template.form.map(async ({ name }) => {
       const area = await port.locate(name);
       if (area === null) throw new HostError({ code: 'sheetDamaged', sheet: sheet.name, missing: name });
       areas[name] = area;
-      values[name] = (await port.read(area)).values[0]?.[0] ?? null;
+      const read = await port.read(area);
+      values[name] = read.values[0]?.[0] ?? null;
+      if (read.formulas[0]?.[0] != null) computed.add(name);
     }),
   );
-  return { sheet: sheet.name, stamp, values, areas };
+  return { sheet: sheet.name, stamp, values, computed, areas };
 }
 
-/** Writes the inputs that differ from what was read; refuses when the sheet has changed since. @throws HostError */
+/**
+ * Writes the inputs that differ from what was read; refuses when the sheet has changed since. A formula stays.
+ * @returns the names of the cells that were left alone for their formula
+ * @throws HostError
+ */
 export async function writeForm(
   port: WorkbookPort,
   read: FormRead,
   values: Readonly<Record<string, CellValue>>,
   title: string,
-): Promise<void> {
+): Promise<readonly string[]> {
+  const kept: string[] = [];
   const cells: Change['cells'][number][] = [];
   for (const [name, value] of Object.entries(values)) {
     const area = read.areas[name];
     if (area === undefined || read.values[name] === value) continue;
-    cells.push({ sheet: area.sheet, row: area.row, column: area.column, contents: [[value]] });
+    if (read.computed.has(name)) kept.push(name);
+    else cells.push({ sheet: area.sheet, row: area.row, column: area.column, contents: [[value]] });
   }
-  if (cells.length === 0) return;
+  if (cells.length === 0) return kept;
   const expect = [{ sheet: read.sheet, stamp: read.stamp }];
   await port.apply({ title, expect, newSheets: [], cells, tableRows: [], pictures: [] });
+  return kept;
 }

@@ -42,6 +42,27 @@ describe('the fields over a sheet that is there', () => {
     expect(pane.described(risk)).toMatch(/^% \| 50% for a mean date/);
   });
 
+  it('leave a formula that somebody typed into the sheet, and say so', async () => {
+    const cell = pane.workbook.named('LAST_FROST');
+    const cells = [{ ...cell, contents: [[{ compute: { value: 46509 } }]] }];
+    await pane.workbook.apply({
+      title: 'typed',
+      expect: [],
+      newSheets: [],
+      cells,
+      tableRows: [],
+      pictures: [],
+    });
+    pane.workbook.compute(cell, 46509);
+    enter(pane.field(lastFrost), '2027-05-09');
+    enter(pane.field(risk), '7');
+    put(pane);
+    const kept = `Left alone, for a formula stands there: ${lastFrost}.`;
+    await until(() => expect(pane.spoken()).toContain(`Put into the sheet: ${risk}. ${kept}`));
+    expect(lastChange(pane).cells.map(({ contents }) => contents)).toEqual([[[0.07]]]);
+    expect(pane.field(lastFrost).value).toBe('2027-05-09');
+  });
+
   it('write only what differs', async () => {
     enter(pane.field(risk), '7');
     enter(pane.field(firstFrost), '2027-10-20');

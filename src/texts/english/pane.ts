@@ -46,6 +46,7 @@ export const pane = {
     errorWord: 'Error',
     nothingDiffers: 'The sheet says the same already. Nothing was written.',
     written: 'Put into the sheet: {labels}.',
+    kept: 'Left alone, for a formula stands there: {labels}. To replace it, type over it in the sheet.',
     dropped: 'Your changes were dropped.',
     toMend: 'Nothing was written. Mend the {count|marked field|marked fields} first.',
     otherMeanwhile:
