@@ -8,6 +8,7 @@ import type { Actions } from './actions';
 import { element, paneId, section, setText } from './elements';
 import { createNotice } from './notice';
 import { failureSentence } from './problemSentence';
+import { createToolsPart } from './toolsPart';
 
 const { pane } = english;
 
@@ -50,6 +51,7 @@ export function createSheetsSection(parts: SheetsParts): SheetsSection {
     element('div', { class: 'buttons' }, button),
     progress.element,
     notice.element,
+    createToolsPart(workbook, actions, parts.refresh),
   );
   actions.add(button);
 

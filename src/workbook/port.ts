@@ -229,8 +229,21 @@ export interface WorkbookPort {
   settle(timeoutMs: number): Promise<readonly Unsettled[]>;
 }
 
+/** What came of entering our formulas again. */
+export interface Reentered {
+  readonly cells: number;
+  /** Sheets left alone with our formulas in them, because they are protected. */
+  readonly locked: readonly string[];
+}
+
 /** A workbook with a person in front of it. Each `on…` gives back what ends the listening. */
 export interface LiveWorkbook extends WorkbookPort {
+  /**
+   * Enters every formula that uses our functions again, on people's own sheets too, and touches nothing else. For
+   * formulas that say #NAME? because they were calculated or saved where our functions were not known. Cut off
+   * half-way, some are entered again and the rest are as they were. @throws HostError
+   */
+  reenterFormulas(title: string): Promise<Reentered>;
   selection(): Promise<Area | null>;
   onSelection(listener: (area: Area) => void): () => void;
   /** Some cell's content or result changed; told once for a run of changes. */

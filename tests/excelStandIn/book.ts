@@ -56,6 +56,8 @@ export interface Book {
   active: Sheet;
   /** Cells that say #BUSY!, as "Sheet!row,column". */
   readonly busy: Set<string>;
+  /** Formulas that Excel calculated while it did not know the add-in's functions; entered again they are others. */
+  readonly forgotten: Set<Cell>;
   /** Grows with every change of a cell, table, name or sheet. */
   version: number;
   nextId: number;
@@ -72,6 +74,7 @@ export function createBook(firstSheet: string): Book {
     selection: null,
     active: sheet,
     busy: new Set(),
+    forgotten: new Set(),
     version: 0,
     nextId: 2,
   };

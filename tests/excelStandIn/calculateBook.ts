@@ -21,7 +21,7 @@ const namespace = 'CUCURBIT.';
 const settleMs = 20_000;
 
 export async function calculateBook(book: Book, functions: Functions): Promise<Results> {
-  const formulas = new Map(book.sheets.map((sheet) => [sheet, formulasOf(sheet)]));
+  const formulas = new Map(book.sheets.map((sheet) => [sheet, formulasOf(book, sheet)]));
   if ([...formulas.values()].every((cells) => cells.length === 0)) return new Map();
   const engine = startEngine({ functions, namespace, firstSheet: 'engine' }, null);
   const workbook = openWorkbook(engine, { onWrite: () => undefined, scrollTo: () => undefined });
@@ -55,10 +55,15 @@ export async function calculateBook(book: Book, functions: Functions): Promise<R
   }
 }
 
-function formulasOf(sheet: Sheet): { row: number; column: number; formula: string }[] {
+/** No function has this name. */
+const unknownCall = '=CUCURBIT.UNKNOWN()';
+
+function formulasOf(book: Book, sheet: Sheet): { row: number; column: number; formula: string }[] {
   return [...sheet.cells].flatMap(([row, cells]) =>
     [...cells].flatMap(([column, cell]) =>
-      'formula' in cell ? [{ row, column, formula: cell.formula }] : [],
+      'formula' in cell
+        ? [{ row, column, formula: book.forgotten.has(cell) ? unknownCall : cell.formula }]
+        : [],
     ),
   );
 }

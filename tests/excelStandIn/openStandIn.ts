@@ -30,6 +30,8 @@ export interface StandIn {
   failAt(request: number | null, kind?: FaultKind): void;
   /** From the request of that number on nothing is answered; null lets all pass. */
   goneFrom(request: number | null): void;
+  /** The workbook was opened where the add-in is not: all formulas with its functions say #NAME? until entered again. */
+  forgetFunctions(): void;
   /** Somebody types into a cell. */
   type(sheet: Sheet, row: number, column: number, value: string | number | boolean): void;
   select(sheet: Sheet, row: number, column: number): void;
@@ -119,6 +121,14 @@ export function openStandIn(options: StandInOptions): StandIn {
     goneFrom(request) {
       gone = request;
       count = 0;
+    },
+    forgetFunctions() {
+      for (const { cells } of book.sheets) {
+        for (const cell of [...cells.values()].flatMap((line) => [...line.values()])) {
+          if ('formula' in cell && /CUCURBIT/i.test(cell.formula)) book.forgotten.add(cell);
+        }
+      }
+      book.version += 1;
     },
     type(sheet, row, column, value) {
       const span = { row, column, rows: 1, columns: 1 };

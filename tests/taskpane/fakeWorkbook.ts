@@ -11,6 +11,7 @@ import {
   type NewSheet,
   type Progress,
   type ReadValue,
+  type Reentered,
 } from '../../src/workbook/port';
 
 interface Sheet {
@@ -43,8 +44,10 @@ export interface FakeWorkbook extends LiveWorkbook {
   addForeignSheet(name: string): void;
   removeName(name: string): void;
   lock(sheet: string): void;
+  /** What entering our formulas again comes to: the workbook itself tells no formula of ours from others. */
+  reentered: Reentered;
   /** The next change is refused, or the next reading when it says so. */
-  failNext(what: 'apply' | 'settle' | 'reveal', error: Error): void;
+  failNext(what: 'apply' | 'settle' | 'reveal' | 'reenter', error: Error): void;
   /** Changes wait until the function given back is called. */
   hold(): () => void;
   /** Tells the listeners once more, as a recalculation does. */
@@ -115,6 +118,7 @@ export function createFakeWorkbook(): FakeWorkbook {
   const workbook: FakeWorkbook = {
     changes,
     revealed,
+    reentered: { cells: 0, locked: [] },
     listeners: () => onChange.size + onSelection.size,
     async sheets() {
       return [...sheets].map(([name, { made, isLocked }]) => ({
@@ -177,6 +181,10 @@ export function createFakeWorkbook(): FakeWorkbook {
     async settle() {
       fail('settle');
       return [];
+    },
+    async reenterFormulas() {
+      fail('reenter');
+      return workbook.reentered;
     },
     async selection() {
       return selected;

@@ -76,6 +76,7 @@ describe('with the keyboard alone', () => {
       'Seldom changed',
       'Put into the sheet',
       'Refresh the sheets',
+      'Repair, and hand on',
       'Before you sow, spray, eat or can',
     ]);
   });

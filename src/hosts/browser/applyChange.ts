@@ -1,6 +1,6 @@
 /** One change, all or nothing, as one undo step. */
 import { generateRandomId, type Worksheet } from '@univerjs/core';
-import { HostError, type Change, type Progress } from '../../workbook/port';
+import type { Change, Progress } from '../../workbook/port';
 import { toCellData } from './cellData';
 import { putCells, putRowCount, type CellMatrix } from './cellSteps';
 import { checkChange, groupRows } from './checkChange';
@@ -11,7 +11,7 @@ import { isInside } from './sheetSnapshot';
 import { addSheet } from './sheetSteps';
 import { allTables, findTable, spanOf } from './tables';
 import { lengthenTable } from './tableSteps';
-import { runSteps, type WriteStep } from './writeSteps';
+import { writeAsOne, type WriteStep } from './writeSteps';
 
 /** @throws HostError; then nothing was written */
 export function applyChange(
@@ -21,24 +21,7 @@ export function applyChange(
   progress: Progress,
 ): void {
   checkChange(engine, change);
-  try {
-    progress(0);
-    const { redos, undos } = runSteps(engine, planSteps(engine, change), (step, done) => {
-      onWrite(step);
-      progress(done);
-    });
-    if (redos.length > 0) {
-      engine.undo.pushAlone({
-        unitID: engine.unitId,
-        redoMutations: [...redos],
-        undoMutations: [...undos],
-      });
-    }
-    progress(1);
-  } catch (cause) {
-    if (cause instanceof HostError) throw cause;
-    throw new HostError({ code: 'failed', action: change.title }, { cause });
-  }
+  writeAsOne(engine, change.title, () => planSteps(engine, change), onWrite, progress);
 }
 
 /** Sheets that exist first, then new ones whole: no cell is written twice. */

@@ -10,10 +10,15 @@ const nothing = { v: null, t: null, f: null, si: null, p: null } as const;
 /** Replaces whatever stands in the cell; its look stays. */
 export function toCellData(content: CellContent, dialect: Dialect): ICellData {
   if (content === null || content === '') return { ...nothing };
-  if (typeof content === 'object') return { ...nothing, f: printFormula(content.compute, dialect) };
+  if (typeof content === 'object') return formulaData(printFormula(content.compute, dialect));
   if (typeof content === 'number') return { ...nothing, v: content, t: CellValueType.NUMBER };
   if (typeof content === 'boolean') return { ...nothing, v: content ? 1 : 0, t: CellValueType.BOOLEAN };
   return { ...nothing, v: content, t: textType(content) };
+}
+
+/** @param formula with its "=" */
+export function formulaData(formula: string): ICellData {
+  return { ...nothing, f: formula };
 }
 
 /** A text that looks like a number or a boolean becomes one when only its look is changed, unless it is forced. */

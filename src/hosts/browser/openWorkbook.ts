@@ -19,6 +19,7 @@ import type { Engine } from './engine';
 import { FreshNames } from './freshNames';
 import { growTables } from './growTables';
 import { demandSheet, listSheets, locateName, readArea, readTable, stampOf } from './readWorkbook';
+import { reenterFormulas } from './reenterFormulas';
 import { spanOf } from './tables';
 
 export interface BrowserWorkbook extends LiveWorkbook {
@@ -53,22 +54,26 @@ export function openWorkbook(engine: Engine, hooks: WorkbookHooks): BrowserWorkb
     return range === undefined ? null : areaOf(engine.workbook.getActiveSheet(), range);
   };
 
+  function inTurn<T>(action: () => T): Promise<T> {
+    const done = lastChange.then(action);
+    lastChange = done.catch(() => undefined);
+    return done;
+  }
+
   return {
     sheets: async () => listSheets(engine),
     read: async (area) => readArea(engine, area),
     readTable: async (name) => readTable(engine, name),
     locate: async (name) => locateName(engine, name),
     stamp: async (sheet) => stampOf(engine, demandSheet(engine, sheet)),
-    apply(change, progress = () => undefined) {
-      const applied = lastChange.then(() => {
+    apply: (change, progress = () => undefined) =>
+      inTurn(() => {
         freshNames.expect(change.newSheets);
         applyChange(engine, change, hooks.onWrite, progress);
-      });
-      lastChange = applied.catch(() => undefined);
-      return applied;
-    },
+      }),
     settle: (timeoutMs) => calculation.settle(timeoutMs),
 
+    reenterFormulas: (title) => inTurn(() => reenterFormulas(engine, title, hooks.onWrite)),
     selection: async () => selectedArea(),
     onSelection(listener) {
       const subscription = selections.selectionChanged$.subscribe(() => {

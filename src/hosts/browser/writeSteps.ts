@@ -1,5 +1,6 @@
 /** Runs single writes as one: each is undone when a later one fails, and all of them are one undo step. */
 import { ICommandService, type IMutationInfo } from '@univerjs/core';
+import { HostError, type Progress } from '../../workbook/port';
 import type { Consequence } from './joiningUndoService';
 import type { Engine } from './engine';
 
@@ -8,6 +9,34 @@ export interface WriteStep {
   readonly name: string;
   /** Asked for just before it is executed, so that it can hold what the steps before it made. */
   mutations(): { readonly redo: IMutationInfo; readonly undo: IMutationInfo };
+}
+
+/** @throws HostError; then nothing was written */
+export function writeAsOne(
+  engine: Engine,
+  title: string,
+  plan: () => readonly WriteStep[],
+  onWrite: (step: string) => void,
+  progress: Progress = () => undefined,
+): void {
+  try {
+    progress(0);
+    const { redos, undos } = runSteps(engine, plan(), (step, done) => {
+      onWrite(step);
+      progress(done);
+    });
+    if (redos.length > 0) {
+      engine.undo.pushAlone({
+        unitID: engine.unitId,
+        redoMutations: [...redos],
+        undoMutations: [...undos],
+      });
+    }
+    progress(1);
+  } catch (cause) {
+    if (cause instanceof HostError) throw cause;
+    throw new HostError({ code: 'failed', action: title }, { cause });
+  }
 }
 
 /** @throws what the failing step threw, after it and everything before it was undone */

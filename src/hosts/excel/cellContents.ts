@@ -3,6 +3,7 @@ import {
   isCellError,
   type CellContent,
   type CellError,
+  type CellsRead,
   type CellValue,
   type ReadValue,
 } from '../../workbook/port';
@@ -42,6 +43,15 @@ export function valueOf(value: RawCell, type: string): ReadValue {
 export function formulaOf(value: RawCell, formula: RawCell, type: string): string | null {
   const isFormula = typeof formula === 'string' && formula.startsWith('=');
   return isFormula && (formula !== value || type === 'Error') ? formula : null;
+}
+
+export function cellsRead({ values, formulas, types }: RawCells): CellsRead {
+  return {
+    values: values.map((row, i) => row.map((value, j) => valueOf(value, types[i]?.[j] ?? 'Empty'))),
+    formulas: values.map((row, i) =>
+      row.map((value, j) => formulaOf(value, formulas[i]?.[j] ?? '', types[i]?.[j] ?? 'Empty')),
+    ),
+  };
 }
 
 /** What stands in a cell, whatever it amounts to at the moment. */

@@ -6,6 +6,7 @@ import { applyChange } from './applyChange';
 import { askExcel, errorCode } from './askExcel';
 import { lackedFeatures, type ExcelFeature, type IsSetSupported } from './excelFeatures';
 import { listenToExcel } from './listenToExcel';
+import { reenterFormulas } from './reenterFormulas';
 import { listSheets, locateName, readArea, readTable, stampSheet } from './readWorkbook';
 import { settleResults, type Clock } from './settleResults';
 import { rangeOf } from './readCells';
@@ -80,6 +81,7 @@ export function openExcelWorkbook(options: ExcelOptions): ExcelWorkbook {
       }),
     settle: (timeoutMs) => settleResults(excel, clock, timeoutMs),
 
+    reenterFormulas: (title) => inTurn(() => reenterFormulas(excel, namespace, title)),
     selection,
     onSelection: (listener) =>
       listenToExcel(excel, clock, ({ workbook }) => [

@@ -11,7 +11,7 @@ import {
 } from '../../workbook/port';
 import { areaOfReference } from './areaOfReference';
 import { askExcel, errorCode } from './askExcel';
-import { formulaOf, standingOf, valueOf, type RawCells } from './cellContents';
+import { cellsRead, standingOf, type RawCells } from './cellContents';
 import { hashText } from '../../workbook/hashText';
 import { readCells } from './readCells';
 import { isSameName, spanOf, type Survey } from './surveyWorkbook';
@@ -31,15 +31,6 @@ function isHelp(part: string | undefined, isOursVeryHidden: boolean): boolean {
 export async function readArea(excel: typeof Excel, area: Area): Promise<CellsRead> {
   const cells = await onSheet(area.sheet, () => readCells(excel, [area]));
   return cellsRead(cells[0] as RawCells);
-}
-
-function cellsRead({ values, formulas, types }: RawCells): CellsRead {
-  return {
-    values: values.map((row, i) => row.map((value, j) => valueOf(value, types[i]?.[j] ?? 'Empty'))),
-    formulas: values.map((row, i) =>
-      row.map((value, j) => formulaOf(value, formulas[i]?.[j] ?? '', types[i]?.[j] ?? 'Empty')),
-    ),
-  };
 }
 
 /** @throws HostError */

@@ -29,6 +29,7 @@ export const pane = {
   undo: {
     season: 'Put the season into the sheet',
     sheets: 'Fill the sheets',
+    formulas: 'Enter our formulas again',
   },
   season: {
     heading: 'Season',
@@ -89,6 +90,17 @@ export const pane = {
     refreshed: 'Refreshed: {sheets}.',
     kept: '{count} {count|cell holds|cells hold} something typed over a formula and {count|was|were} left alone.',
     seasonFirst: 'Nothing was filled. Mend the marked fields of the season first.',
+  },
+  tools: {
+    heading: 'Repair, and hand on',
+    formulas: 'Enter our formulas again',
+    formulasHelp:
+      'For cells that say #NAME?: they were calculated or saved where these functions were not known. Every formula that uses them is entered again, on your own sheets too. Nothing else is touched.',
+    entering: 'Entering the formulas…',
+    entered: '{count} {count|formula was|formulas were} entered again. Nothing else was touched.',
+    noneToEnter: 'No formula in this workbook uses our functions, so none was entered.',
+    enteringCut: 'Not every formula could be entered again; the others are as they were. {problem}',
+    leftLocked: 'Protected, and so left alone: {sheets}. Take the protection off, then try again.',
   },
   findings: {
     heading: 'To look at',
