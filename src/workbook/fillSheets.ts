@@ -2,7 +2,7 @@
  * Fills template sheets, or refreshes those that are there. Nobody's cells are overwritten: a sheet name in use is
  * passed over for a free one, and a value typed over one of our formulas stays and is counted.
  */
-import { layOut } from './layOut';
+import { layOut, markOf } from './layOut';
 import {
   HostError,
   type Block,
@@ -44,6 +44,7 @@ export async function fillSheets(
   const newSheets: NewSheet[] = [];
   const cells: PlacedBlock[] = [];
   const expect: Change['expect'][number][] = [];
+  const marks: Change['marks'][number][] = [];
   const refreshed: string[] = [];
   let kept = 0;
   for (const { template, inputs, form } of requests) {
@@ -57,10 +58,12 @@ export async function fillSheets(
       const formulas = await computedCells(port, ours.name, template);
       cells.push(...formulas.blocks);
       kept += formulas.kept;
+      if ((ours.mark?.version ?? 0) < template.version)
+        marks.push({ sheet: ours.name, mark: markOf(template) });
       refreshed.push(ours.name);
     }
   }
-  await port.apply({ title, expect, newSheets, cells, tableRows: [], pictures: [] }, progress);
+  await port.apply({ title, expect, newSheets, cells, tableRows: [], pictures: [], marks }, progress);
   return { made: newSheets.map((sheet) => sheet.name), refreshed, kept };
 }
 

@@ -1,5 +1,5 @@
 /** Places a template on rows and columns: the new sheet that a host can write. */
-import type { Block, CellContent, Dressing, NewSheet, Note, PickList, TableShape } from './port';
+import type { Block, CellContent, Dressing, Mark, NewSheet, Note, PickList, TableShape } from './port';
 import type { InputRow, SheetTemplate, TableTemplate } from './template';
 
 const formValueColumn = 1;
@@ -92,7 +92,7 @@ export function layOut(template: SheetTemplate, sheetName: string, inputs: reado
 
   return {
     name: sheetName,
-    mark: { template: template.id, version: template.version },
+    mark: markOf(template),
     blocks,
     tables,
     dressings,
@@ -109,6 +109,10 @@ export function layOut(template: SheetTemplate, sheetName: string, inputs: reado
       repeatColumns: template.page.repeatFirstColumn ? [0, 0] : null,
     },
   };
+}
+
+export function markOf({ id, version }: SheetTemplate): Mark {
+  return { template: id, version };
 }
 
 function columnWidths(template: SheetTemplate): number[] {

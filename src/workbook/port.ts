@@ -179,6 +179,8 @@ export interface Change {
     readonly rows: readonly (readonly CellContent[])[];
   }[];
   readonly pictures: readonly Picture[];
+  /** New marks of sheets of ours that exist: another version of their template has been written into them. */
+  readonly marks: readonly { readonly sheet: string; readonly mark: Mark }[];
 }
 
 export interface SheetInfo {

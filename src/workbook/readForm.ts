@@ -53,6 +53,6 @@ export async function writeForm(
   }
   if (cells.length === 0) return kept;
   const expect = [{ sheet: read.sheet, stamp: read.stamp }];
-  await port.apply({ title, expect, newSheets: [], cells, tableRows: [], pictures: [] });
+  await port.apply({ title, expect, newSheets: [], cells, tableRows: [], pictures: [], marks: [] });
   return kept;
 }

@@ -23,6 +23,7 @@ workbookContract('browser', async () => {
     cells: [{ sheet: foreignSheet.name, row: 0, column: 0, contents }],
     tableRows: [],
     pictures: [],
+    marks: [],
   });
   return {
     port,

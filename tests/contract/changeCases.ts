@@ -60,9 +60,12 @@ const everything: Change = change({
     { sheet: 'Beds', row: 3, column: 0, png, widthPx: 40, heightPx: 30, altText: 'a dot' },
     { sheet: 'Plots', row: 12, column: 0, png, widthPx: 40, heightPx: 30, altText: 'another dot' },
   ],
+  marks: [{ sheet: 'plots', mark: { template: 'plots', version: 2 } }],
 });
 
 export function changeCases(subject: Subject, makeHost: MakeHost): void {
+  const markOfPlots = async () => (await subject.port.sheets()).find(({ name }) => name === 'Plots')?.mark;
+
   describe('changing', () => {
     test('a change of every kind arrives whole, with rising progress', async () => {
       await subject.port.apply(change({ newSheets: [plots] }));
@@ -92,6 +95,7 @@ export function changeCases(subject: Subject, makeHost: MakeHost): void {
         'Beds',
         'Totals',
       ]);
+      expect(await markOfPlots()).toEqual({ template: 'plots', version: 2 });
     });
 
     test('a change of nothing is none', async () => {

@@ -56,7 +56,16 @@ export function newSheet(name: string, parts: Partial<NewSheet> = {}): NewSheet 
 }
 
 export function change(parts: Partial<Change>): Change {
-  return { title: 'test', expect: [], newSheets: [], cells: [], tableRows: [], pictures: [], ...parts };
+  return {
+    title: 'test',
+    expect: [],
+    newSheets: [],
+    cells: [],
+    tableRows: [],
+    pictures: [],
+    marks: [],
+    ...parts,
+  };
 }
 
 export const plotHeaders = ['Plot', 'Length', 'Twice'] as const;

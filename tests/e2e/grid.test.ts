@@ -115,6 +115,7 @@ describe('the grid in a page', () => {
         cells,
         tableRows: [],
         pictures: [],
+        marks: [],
       });
       await new Promise((resolve) => setTimeout(resolve, 300));
       stops.forEach((stop) => stop());
@@ -138,6 +139,7 @@ describe('the grid in a page', () => {
           newSheets: [sheet as Change['newSheets'][number]],
           cells: [],
           tableRows: [],
+          marks: [],
           pictures: [{ ...picture, png: Uint8Array.from(bytes) }],
         });
         await window.workbook.reveal({ sheet: 'Noted', row: 0, column: 0, rows: 1, columns: 1 });

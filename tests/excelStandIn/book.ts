@@ -9,7 +9,7 @@ export interface Name {
   readonly name: string;
   visible: boolean;
   /** Cells, or a formula with its "=". */
-  readonly target: { readonly sheet: Sheet; readonly span: Span } | string;
+  target: { readonly sheet: Sheet; readonly span: Span } | string;
 }
 
 export interface Table {

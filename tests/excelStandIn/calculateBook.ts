@@ -27,7 +27,15 @@ export async function calculateBook(book: Book, functions: Functions): Promise<R
   const workbook = openWorkbook(engine, { onWrite: () => undefined, scrollTo: () => undefined });
   try {
     const newSheets = book.sheets.map((sheet) => constantsOf(book, sheet));
-    await workbook.apply({ title: '', expect: [], newSheets, cells: [], tableRows: [], pictures: [] });
+    await workbook.apply({
+      title: '',
+      expect: [],
+      newSheets,
+      cells: [],
+      tableRows: [],
+      pictures: [],
+      marks: [],
+    });
     for (const [sheet, cells] of formulas) {
       const subUnitId = engine.workbook.getSheetBySheetName(sheet.name)?.getSheetId();
       const cellValue: Record<number, Record<number, { f: string }>> = {};

@@ -9,6 +9,7 @@ import {
   resizeTable,
   showSheet,
   usedSpan,
+  type Book,
   type Name,
   type Shape,
   type Sheet,
@@ -128,7 +129,10 @@ export function namesModel(stage: Stage, names: Name[], owner: Sheet | null): Mo
       Visible: () => name.visible,
       Formula: () => printTarget(book.sheets, name),
     },
-    put: { Visible: (visible) => void (name.visible = visible === true) },
+    put: {
+      Visible: (visible) => void (name.visible = visible === true),
+      Formula: (formula) => setFormula(book, name, formula),
+    },
     call: {
       Delete() {
         names.splice(names.indexOf(name), 1);
@@ -153,6 +157,12 @@ export function namesModel(stage: Stage, names: Name[], owner: Sheet | null): Mo
       },
     },
   };
+}
+
+function setFormula(book: Book, name: Name, formula: unknown): void {
+  if (typeof formula !== 'string' || !formula.startsWith('=')) refuse('InvalidArgument', 'formula');
+  name.target = formula;
+  book.version += 1;
 }
 
 function printTarget(sheets: readonly Sheet[], { target }: Name): string {

@@ -52,6 +52,7 @@ describe('the fields over a sheet that is there', () => {
       cells,
       tableRows: [],
       pictures: [],
+      marks: [],
     });
     pane.workbook.compute(cell, 46509);
     enter(pane.field(lastFrost), '2027-05-09');

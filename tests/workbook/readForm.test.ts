@@ -12,7 +12,15 @@ async function filled() {
     const area = await port.locate(name);
     if (area === null) throw new Error(`no cell ${name}`);
     const cells = [{ ...area, contents: [[content]] }];
-    await port.apply({ title: 'typed', expect: [], newSheets: [], cells, tableRows: [], pictures: [] });
+    await port.apply({
+      title: 'typed',
+      expect: [],
+      newSheets: [],
+      cells,
+      tableRows: [],
+      pictures: [],
+      marks: [],
+    });
   };
   const read = async () => {
     const form = await readForm(port, formTemplate);

@@ -5,6 +5,7 @@ import { toCellData } from './cellData';
 import { putCells, putRowCount, type CellMatrix } from './cellSteps';
 import { checkChange, groupRows } from './checkChange';
 import type { Engine } from './engine';
+import { markSteps } from './markSteps';
 import { addPicture } from './pictureSteps';
 import { demandSheet, findSheet } from './readWorkbook';
 import { isInside } from './sheetSnapshot';
@@ -31,6 +32,7 @@ function planSteps(engine: Engine, change: Change): WriteStep[] {
   return [
     ...cellSteps(engine, change),
     ...tableRowSteps(engine, change),
+    ...markSteps(engine, change.marks),
     ...change.newSheets.flatMap((sheet, i) => addSheet(engine, sheet, sheetIds[i] ?? generateRandomId())),
     ...change.pictures.map((picture) => addPicture(engine, picture, sheetMade)),
   ];

@@ -18,6 +18,7 @@ import { watchCalculation } from './calculation';
 import type { Engine } from './engine';
 import { FreshNames } from './freshNames';
 import { growTables } from './growTables';
+import { SetMarkMutation } from './markSteps';
 import { demandSheet, listSheets, locateName, readArea, readTable, stampOf } from './readWorkbook';
 import { reenterFormulas } from './reenterFormulas';
 import { spanOf } from './tables';
@@ -42,6 +43,7 @@ export function openWorkbook(engine: Engine, hooks: WorkbookHooks): BrowserWorkb
   const selections = engine.accessor.get(SheetsSelectionsService);
   const calculation = watchCalculation(engine);
   growTables(engine);
+  commands.registerCommand(SetMarkMutation);
   const freshNames = new FreshNames(engine);
   let lastChange: Promise<unknown> = Promise.resolve();
 

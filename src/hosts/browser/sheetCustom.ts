@@ -17,6 +17,11 @@ export function packCustom({ mark, growth }: SheetCustom): Record<string, unknow
   return { [markKey]: mark, [growthKey]: growth };
 }
 
+export function setMark(worksheet: Worksheet, mark: Mark | null): void {
+  const config = worksheet.getConfig();
+  config.custom = { ...config.custom, [markKey]: mark };
+}
+
 export function customOf(worksheet: Worksheet): SheetCustom {
   const custom: Record<string, unknown> = worksheet.getConfig().custom ?? {};
   return {

@@ -40,6 +40,9 @@ export async function checkChange(
       throw new RangeError('a block that is no rectangle');
     return { sheet: demandOpenSheet(survey, sheet).name, row, column, rows: contents.length, columns };
   });
+  for (const { sheet } of change.marks) {
+    if (demandOpenSheet(survey, sheet).mark === null) throw new RangeError(`${sheet} has no mark`);
+  }
   const growths = groupGrowths(survey, change);
   for (const { sheet } of change.pictures) {
     if (!change.newSheets.some((each) => isSameName(each.name, sheet))) demandOpenSheet(survey, sheet);

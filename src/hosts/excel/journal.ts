@@ -4,7 +4,7 @@
  * What a change needs to be taken back, on a very hidden sheet of the workbook itself: it is there before the first
  * cell is touched and goes with the last write, so that a change cut off at any request can be taken back later.
  */
-import type { Area, Block, Span } from '../../workbook/port';
+import type { Area, Block, Mark, Span } from '../../workbook/port';
 import { enterText, type Standing } from './cellContents';
 import { readCells } from './readCells';
 import { cellSteps, type WriteStep } from './writeSteps';
@@ -21,6 +21,8 @@ export interface Journal {
   })[];
   /** Tables made longer, as they were. */
   readonly tables: readonly (Span & { readonly table: string; readonly added: number })[];
+  /** The marks of sheets that get another one. */
+  readonly marks: readonly { readonly sheet: number; readonly mark: Mark }[];
   /** Pictures put on sheets that were there, by their names. */
   readonly pictures: readonly { readonly sheet: number; readonly name: string }[];
 }

@@ -1,7 +1,8 @@
 /// <reference types="office-js" />
 
 /** Everything that a change writes, as steps, and the journal that takes it back. */
-import type { Area, Change, Picture } from '../../workbook/port';
+import type { Area, Change, Mark, Picture } from '../../workbook/port';
+import { markName, printMark } from '../../workbook/sheetMark';
 import { enterContent, standingOf } from './cellContents';
 import type { Checked } from './checkChange';
 import type { ExcelFeature } from './excelFeatures';
@@ -70,6 +71,10 @@ export function planChange(survey: Survey, change: Change, checked: Checked, opt
         ...table.span,
         added: rows.length,
       })),
+      marks: change.marks.flatMap(({ sheet }) => {
+        const { mark } = demandSheet(survey, sheet);
+        return mark === null ? [] : [{ sheet: numberOf(sheet), mark }];
+      }),
       pictures: pictures
         .filter(({ picture }) => numberOf(picture.sheet) >= 0)
         .map(({ picture, name }) => ({ sheet: numberOf(picture.sheet), name })),
@@ -78,7 +83,12 @@ export function planChange(survey: Survey, change: Change, checked: Checked, opt
     touching: touched.map((sheet, number) =>
       nameSheet(sheet, partName, printPart({ kind: 'touched', number })),
     ),
-    writing: [...staging.steps, ...cellsOfSheets(survey, change, namespace), ...rowSteps(checked, namespace)],
+    writing: [
+      ...staging.steps,
+      ...cellsOfSheets(survey, change, namespace),
+      ...rowSteps(checked, namespace),
+      ...change.marks.map(({ sheet, mark }) => markSheet(sheet, mark)),
+    ],
     pictures,
     finishing: [
       ...sheets.map(({ sheet, at }) =>
@@ -127,6 +137,13 @@ export function removeSheet(sheet: string): WriteStep {
   });
 }
 
+/** A sheet that has a mark gets another one. */
+export function markSheet(sheet: string, mark: Mark): WriteStep {
+  return step(1, ({ workbook }) => {
+    workbook.worksheets.getItem(sheet).names.getItem(markName).formula = `=${printMark(mark)}`;
+  });
+}
+
 function nameSheets(survey: Survey, change: Change): (wanted: string) => string {
   const taken = new Set([...survey.sheets, ...change.newSheets].map(({ name }) => name.toLowerCase()));
   return (wanted) => {
@@ -141,6 +158,7 @@ function touchedSheets(survey: Survey, change: Change, { growths }: Checked): st
   const isNew = (sheet: string): boolean => change.newSheets.some(({ name }) => isSameName(name, sheet));
   const named = [
     ...change.cells.map(({ sheet }) => sheet),
+    ...change.marks.map(({ sheet }) => sheet),
     ...growths.map(({ table }) => table.sheet),
     ...change.pictures.map(({ sheet }) => sheet).filter((sheet) => !isNew(sheet)),
   ];

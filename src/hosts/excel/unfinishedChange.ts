@@ -5,7 +5,7 @@ import { HostError, type Area } from '../../workbook/port';
 import { askExcel } from './askExcel';
 import { enterStanding } from './cellContents';
 import { readJournal, type Journal } from './journal';
-import { removeSheet, tidyingSteps } from './planChange';
+import { markSheet, removeSheet, tidyingSteps } from './planChange';
 import { rangeOf } from './readCells';
 import { partName } from './sheetPart';
 import { isSameName, surveyWorkbook, type SheetSurvey, type Survey } from './surveyWorkbook';
@@ -98,7 +98,11 @@ async function puttingBack(excel: typeof Excel, survey: Survey, journal: Journal
       contents.map((line) => line.map(enterStanding)),
     );
   });
-  return [...tables, ...cells, ...(await takingOff(excel, journal, sheetOf))];
+  const marks = journal.marks.flatMap(({ sheet, mark }) => {
+    const at = sheetOf(sheet)?.name;
+    return at === undefined ? [] : [markSheet(at, mark)];
+  });
+  return [...tables, ...cells, ...marks, ...(await takingOff(excel, journal, sheetOf))];
 }
 
 async function takingOff(

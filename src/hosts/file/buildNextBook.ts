@@ -26,6 +26,10 @@ export function buildNextBook(book: BookState, change: Change, beforeStep: Befor
     beforeStep('tableRows');
     next = addRows(next, table, rows);
   }
+  for (const { sheet, mark } of change.marks) {
+    beforeStep('marks');
+    next = replaceSheet(next, { ...demandSheet(next, sheet), mark });
+  }
   for (const sheet of change.newSheets) {
     beforeStep('newSheets');
     next = { ...next, sheets: [...next.sheets, buildSheet(sheet, change.title)] };

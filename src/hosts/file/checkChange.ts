@@ -24,6 +24,7 @@ export function checkChange(book: BookState, change: Change, stampOf: (sheet: Sh
     const sheet = demandSheet(book, block.sheet);
     checkBlock(block, change.title, (row, column) => tableAround(sheet, row, column));
   }
+  for (const { sheet } of change.marks) demandSheet(book, sheet);
   const added = new Map<TableState, number>();
   for (const { table: name, rows } of change.tableRows) {
     const table = findTableState(book, name);

@@ -5,7 +5,15 @@ import { allOf, call, column, input, native, operate } from '../../../src/workbo
 import { isCellError, type Expression, type ReadValue } from '../../../src/workbook/port';
 import { sampleHeaders, sampleSheet, semantics } from './semantics';
 
-const emptyChange = { title: 'test', expect: [], newSheets: [], cells: [], tableRows: [], pictures: [] };
+const emptyChange = {
+  title: 'test',
+  expect: [],
+  newSheets: [],
+  cells: [],
+  tableRows: [],
+  pictures: [],
+  marks: [],
+};
 const resultCell = { sheet: 'Sample', row: 1, column: sampleHeaders.length, rows: 1, columns: 1 };
 
 async function evaluateOne(

@@ -147,6 +147,7 @@ export const planChange: Change = {
   newSheets: [seasonSheet, plotsSheet],
   cells: [],
   tableRows: [],
+  marks: [],
   pictures: [
     {
       sheet: 'Season',
@@ -167,4 +168,5 @@ export const emptyChange: Change = {
   cells: [],
   tableRows: [],
   pictures: [],
+  marks: [],
 };
