@@ -10,8 +10,8 @@ const entries = join(import.meta.dirname, '../../src/entries');
 /** Rows of the invented garden, from 0. */
 const creek2 = 8;
 const underTable = 19;
-/** The whole table, and a few rows under it. */
-const aroundTable = 'A7:AM23';
+/** The whole table and more: rows under it, columns to its right. */
+const aroundTable = 'A7:AZ23';
 
 describe('the browser workbook', () => {
   let open: GridPage;
@@ -46,7 +46,7 @@ describe('the browser workbook', () => {
   };
   const show = (plot: string, expected: Record<string, string>): Promise<void> =>
     expect
-      .poll(async () => (await plots())[plot], { timeout: 30_000, interval: 500 })
+      .poll(async () => (await plots())[plot], { timeout: 60_000, interval: 500 })
       .toMatchObject(expected);
 
   test('opens filled and calculated, with what to look at named', async () => {
@@ -101,12 +101,12 @@ describe('the browser workbook', () => {
     await show('Lane', { Crop: '', Length: '', Plants: '', Notes: 'Choose a crop.' });
     // The first cell made the line, so its undoing takes the line's formulas along.
     await hands.press('Control+z');
-    expect((await hands.shown('A20:AM20')).flat().join('')).toBe('');
+    expect((await hands.shown('A20:AZ20')).flat().join('')).toBe('');
     expect(await plots()).toEqual(before);
     for (let step = 1; step <= cells; step++) await hands.press('Control+y');
     await show('Lane', lane);
     expect(await plots()).toEqual(after);
-  }, 120_000);
+  }, 240_000);
 
   test('refreshing says what it did and keeps what was typed', async () => {
     const before = await plots();
@@ -121,7 +121,7 @@ describe('the browser workbook', () => {
     const finding = pane().getByRole('button', {
       name: /The length of the plot is "fifty", which is not a number/,
     });
-    await finding.waitFor({ timeout: 30_000 });
+    await finding.waitFor({ timeout: 60_000 });
     await open.page.getByRole('tab', { name: 'Season' }).click();
     await finding.click();
     const spoiled = addressOf(underTable, 'Plants');

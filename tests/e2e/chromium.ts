@@ -1,6 +1,7 @@
 /** A browser for the tests: one that is installed, else the one that a package brings along. */
 import { existsSync } from 'node:fs';
-import { homedir } from 'node:os';
+import { mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
+import { homedir, tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { chromium, type Browser } from 'playwright-core';
 
@@ -15,10 +16,18 @@ const flags = [
   '--disable-sync',
 ];
 
+export interface OpenBrowser {
+  readonly browser: Browser;
+  close(): Promise<void>;
+}
+
 /** @throws Error that says what to install */
-export async function openBrowser(): Promise<Browser> {
+export async function openBrowser(): Promise<OpenBrowser> {
   const installed = installedBrowser();
-  if (installed !== null) return chromium.launch({ executablePath: installed, args: flags });
+  if (installed !== null) {
+    const browser = await chromium.launch({ executablePath: installed, args: flags });
+    return { browser, close: () => browser.close() };
+  }
   if (process.platform !== 'linux' || process.arch !== 'x64') throw new Error(advice(null));
   try {
     return await openPackaged();
@@ -59,17 +68,28 @@ function usualPlaces(): string[] {
 }
 
 /**
- * The package unpacks the libraries and fonts that a bare machine lacks only where it believes to run in a cloud
- * function; it looks for that when it is imported.
+ * The package takes for whole whatever lies where it unpacks to, so two test files must not share that place. The
+ * libraries and fonts that a bare machine lacks it unpacks only where it believes to run in a cloud function; it
+ * looks for that when it is imported.
  */
-async function openPackaged(): Promise<Browser> {
+async function openPackaged(): Promise<OpenBrowser> {
+  const folder = await mkdtemp(join(tmpdir(), 'packaged-browser-'));
+  process.env.TMPDIR = folder;
   process.env.AWS_EXECUTION_ENV ??= 'AWS_Lambda_nodejs22.x';
   const { default: packaged } = await import('@sparticuz/chromium');
   packaged.setGraphicsMode = false;
-  return chromium.launch({
-    executablePath: await packaged.executablePath(),
-    args: [...packaged.args, ...flags],
-  });
+  const executablePath = await packaged.executablePath();
+  const fonts = join(folder, 'fonts');
+  const fontSettings = join(fonts, 'fonts.conf');
+  await writeFile(fontSettings, (await readFile(fontSettings, 'utf8')).replaceAll('/tmp/fonts', fonts));
+  const browser = await chromium.launch({ executablePath, args: [...packaged.args, ...flags] });
+  return {
+    browser,
+    async close() {
+      await browser.close();
+      await rm(folder, { recursive: true, maxRetries: 3 });
+    },
+  };
 }
 
 function advice(cause: unknown): string {

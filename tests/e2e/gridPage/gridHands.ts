@@ -4,6 +4,8 @@ import { vi } from 'vitest';
 
 /** The grid's editor follows a key press a moment later. */
 const momentMs = 300;
+/** For a machine under load. */
+const patience = { timeout: 60_000, interval: 100 };
 
 export interface GridHands {
   /** The address that the grid's name box shows. */
@@ -35,15 +37,17 @@ export function gridHands(page: Page): GridHands {
     async typeAlong(address, texts) {
       await goTo(address);
       for (const text of texts) {
+        const from = await nameBox.inputValue();
         await page.keyboard.type(text, { delay: 30 });
         await press('Tab');
+        await vi.waitUntil(async () => (await nameBox.inputValue()) !== from, patience);
       }
     },
     async shown(area) {
       await page.evaluate(() => navigator.clipboard.writeText(''));
       await goTo(area);
       await page.keyboard.press('Control+c');
-      const copied = await vi.waitUntil(readClipboard, { timeout: 10_000 });
+      const copied = await vi.waitUntil(readClipboard, patience);
       await press('Escape');
       return copied.split('\n').map((line) => line.split('\t'));
     },

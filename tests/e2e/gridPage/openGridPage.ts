@@ -4,7 +4,7 @@ import { createServer, type Server } from 'node:http';
 import { createRequire } from 'node:module';
 import { tmpdir } from 'node:os';
 import { extname, join } from 'node:path';
-import type { Browser, Page } from 'playwright-core';
+import type { Page } from 'playwright-core';
 import webpack, { type Configuration } from 'webpack';
 import { openBrowser } from '../chromium';
 
@@ -40,8 +40,8 @@ export async function openGridPage(source = bareGrid): Promise<GridPage> {
   const folder = await mkdtemp(join(tmpdir(), 'grid-page-'));
   await build(folder, source);
   const server = await serve(folder);
-  const browser: Browser = await openBrowser();
-  const context = await browser.newContext({
+  const opened = await openBrowser();
+  const context = await opened.browser.newContext({
     viewport: { width: 1200, height: 700 },
     permissions: ['clipboard-read', 'clipboard-write'],
   });
@@ -59,7 +59,7 @@ export async function openGridPage(source = bareGrid): Promise<GridPage> {
     page,
     troubles,
     async close() {
-      await browser.close();
+      await opened.close();
       await new Promise((resolve) => server.close(resolve));
       await rm(folder, { recursive: true });
     },
