@@ -184,7 +184,23 @@ const notes = join([
     when(operate(cell('keepApart'), '=', 'clear'), '', operate(cell('keepApart'), '&', ' ')),
     '',
   ),
-  remark(operate(germination, '<', cropFigure('germination standard')), remarks.belowStandard),
+  remark(
+    native(
+      'AND',
+      native('ISNUMBER', cropFigure('germination standard')),
+      operate(germination, '<', cropFigure('germination standard')),
+    ),
+    remarks.belowStandard,
+  ),
+  remark(
+    native(
+      'AND',
+      isBlank(cell('germination')),
+      isNot(native('ISNUMBER', cropFigure('germination standard'))),
+      isNot(native('ISERROR', cell('takenAs'))),
+    ),
+    remarks.noStandard,
+  ),
   remark(
     native(
       'AND',

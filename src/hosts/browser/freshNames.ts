@@ -1,19 +1,20 @@
 /**
- * The engine parses every formula that mentions a new name or table once a cell instead of once a text, in case an
- * older formula waited for it. For a thousand plots that is most of the time of filling; where no formula of the
- * workbook mentions the name yet, it is told so.
+ * Two cares of the engine's memory of parsed formulas. It keeps what it parsed before a table changed its range or a
+ * name its cell: that is made to be forgotten. And while a table or a name is new it parses every formula that
+ * mentions it once a cell instead of once a text, in case one waited for it; for a thousand plots that is most of
+ * the time of filling, so where no formula mentions the name yet, it is told that nothing is new.
  */
+import { ICommandService, type ICommandInfo } from '@univerjs/core';
 import {
   IActiveDirtyManagerService,
   IFunctionService,
   SetDefinedNameMutation,
-  SetSuperTableMutation,
   SetFormulaCalculationStartMutation,
+  SetSuperTableMutation,
   type IFormulaDataItem,
   type ISetDefinedNameMutationParam,
   type ISetSuperTableMutationParam,
 } from '@univerjs/engine-formula';
-import { ICommandService, type ICommandInfo } from '@univerjs/core';
 import type { NewSheet } from '../../workbook/port';
 import type { Engine } from './engine';
 
@@ -21,8 +22,8 @@ export class FreshNames {
   private readonly fresh = new Set<string>();
 
   constructor(private readonly engine: Engine) {
-    this.intercept<ISetDefinedNameMutationParam>(SetDefinedNameMutation.id, ({ name }) => name);
-    this.intercept<ISetSuperTableMutationParam>(SetSuperTableMutation.id, ({ tableName }) => tableName);
+    this.watch<ISetDefinedNameMutationParam>(SetDefinedNameMutation.id, ({ name }) => name);
+    this.watch<ISetSuperTableMutationParam>(SetSuperTableMutation.id, ({ tableName }) => tableName);
     engine.accessor.get(ICommandService).onCommandExecuted(({ id }) => {
       if (id === SetFormulaCalculationStartMutation.id) this.fresh.clear();
     });
@@ -34,13 +35,11 @@ export class FreshNames {
       ...Object.keys(sheet.names),
       ...sheet.tables.map((table) => table.name),
     ]);
-    if (names.length === 0) return;
     for (const name of this.unmentioned(names)) this.fresh.add(name);
-    // What the engine parsed before an undo or a deletion points at what is gone.
-    this.engine.accessor.get(IFunctionService).deleteFormulaAstCacheKey(...names);
   }
 
-  private unmentioned(names: readonly string[]): string[] {
+  private unmentioned(names: readonly string[]): readonly string[] {
+    if (names.length === 0) return names;
     const formulas = Object.values(this.engine.formulas.getFormulaData()[this.engine.unitId] ?? {})
       .flatMap((rows) => Object.values(rows ?? {}))
       .flatMap((cells) => Object.values<IFormulaDataItem | null>(cells ?? {}))
@@ -48,15 +47,21 @@ export class FreshNames {
     return names.filter((name) => !formulas.some((formula) => formula.includes(name.toLowerCase())));
   }
 
-  private intercept<P>(mutation: string, nameIn: (params: P) => string): void {
-    const tracked = this.engine.accessor.get(IActiveDirtyManagerService);
+  private watch<P>(mutation: string, nameIn: (params: P) => string): void {
+    const { accessor } = this.engine;
+    const parsed = accessor.get(IFunctionService);
+    accessor.get(ICommandService).onCommandExecuted(({ id, params }) => {
+      if (id === mutation) parsed.deleteFormulaAstCacheKey(nameIn(params as P));
+    });
+    const tracked = accessor.get(IActiveDirtyManagerService);
     const usual = tracked.get(mutation);
     if (!usual) throw new Error(`the engine does not track ${mutation}`);
     tracked.register(mutation, {
       commandId: mutation,
       getDirtyData: (command: ICommandInfo) => {
         const dirt = usual.getDirtyData(command);
-        if (!this.fresh.has(nameIn(command.params as P))) return dirt;
+        // Only its coming is no news: a table made longer before the first calculation is.
+        if (!this.fresh.delete(nameIn(command.params as P))) return dirt;
         return { ...dirt, dirtySuperTableMap: {}, dirtyDefinedNameMap: {} };
       },
     });

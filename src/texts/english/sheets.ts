@@ -237,6 +237,7 @@ export const sheets = {
       sowsTooLate: 'Sown after the last date: see Last sowing.',
       belowStandard:
         'Germination below the federal standard: such seed is sold marked Below Standard. Test it.',
+      noStandard: 'No federal germination standard for this crop: put in your own germination.',
       wideYield: 'Published yields differ more than threefold and the low end is used: put in your own.',
       noYield: 'No published yield: put in your own.',
     },

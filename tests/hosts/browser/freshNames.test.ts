@@ -53,6 +53,17 @@ describe('names and tables that come in', () => {
     expect(await valuesAt('Kitchen', 1, 0, 1)).toEqual([2030]);
   });
 
+  it('are read afresh when the table became longer after they were read', async () => {
+    await fill([100, 40]);
+    await typed.type('Kitchen', 0, 0, [[{ f: '=SUM(Plots[Length])' }]]);
+    await typed.type('Plots', 3, 1, [[{ v: 90 }]]);
+    expect(await valuesAt('Kitchen', 0, 0, 1)).toEqual([130]);
+    await typed.type('Plots', 5, 1, [[{ v: 8 }]]);
+    expect(await valuesAt('Kitchen', 0, 0, 1)).toEqual([138]);
+    await typed.type('Plots', 5, 1, [[{ v: 9 }]]);
+    expect(await valuesAt('Kitchen', 0, 0, 1)).toEqual([139]);
+  });
+
   it('come back with their answers on redo', async () => {
     await fill([100, 40]);
     await typed.workbook.settle(settleMs);
