@@ -4,27 +4,27 @@
  */
 import { createRequire } from 'node:module';
 import { dirname, join } from 'node:path';
-import type { Browser, Page, Route } from 'playwright-core';
+import type { Page, Route } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, test } from 'vitest';
 import { english } from '../../src/texts/english';
-import { openBrowser } from './chromium';
+import { openBrowser, type OpenBrowser } from './chromium';
 
 const { opening } = english.pane;
 const folder = inject('builtAddin');
 const library = dirname(createRequire(import.meta.url).resolve('@microsoft/office-js/dist/office.js'));
 
-let browser: Browser;
+let opened: OpenBrowser;
 beforeAll(async () => {
-  browser = await openBrowser();
+  opened = await openBrowser();
 }, 120_000);
-afterAll(() => browser.close());
+afterAll(() => opened.close());
 
 /** @param answer what comes of a request to the vendor's network */
 async function openPane(
   answer: (route: Route) => Promise<void>,
 ): Promise<{ page: Page; troubles: string[] }> {
   // The smallest pane that Excel shows.
-  const page = await browser.newPage({ viewport: { width: 350, height: 378 } });
+  const page = await opened.browser.newPage({ viewport: { width: 350, height: 378 } });
   const troubles: string[] = [];
   page.on('pageerror', (error) => troubles.push(String(error)));
   await page.route('https://localhost:3000/**', (route) =>
