@@ -44,6 +44,28 @@ export type Problem =
   | { readonly code: 'noFigure'; readonly crop: string; readonly trait: string }
   /** The federal list has no kind for the crop. Shown as #N/A. */
   | { readonly code: 'noSeedStandard'; readonly crop: string }
+  /** An average germination that the table of retests has no range for. Shown as #N/A. */
+  | {
+      readonly code: 'noTolerance';
+      readonly percent: number;
+      readonly replicates: number;
+      readonly from: number;
+      readonly to: number;
+    }
+  /** No published storage life. Shown as #N/A. */
+  | { readonly code: 'noSeedLife'; readonly crop: string }
+  | { readonly code: 'packedLater'; readonly packed: number; readonly year: number }
+  | { readonly code: 'tooManyPackSizes'; readonly count: number; readonly most: number }
+  /** A price that is no whole number of the smallest part of money counted in. */
+  | { readonly code: 'priceTooFine'; readonly price: number; readonly decimals: number }
+  /** A field so small that acres were typed for square feet, or hectares for square metres. */
+  | {
+      readonly code: 'areaInLandUnits';
+      readonly area: number;
+      readonly unit: Unit;
+      readonly landUnit: Unit;
+      readonly areaPerLand: number;
+    }
   /** Two lists of one function with different lengths. */
   | {
       readonly code: 'unequalLists';
@@ -96,6 +118,8 @@ export const notAvailableCodes: ReadonlySet<Problem['code']> = new Set([
   'unknownName',
   'noFigure',
   'noSeedStandard',
+  'noTolerance',
+  'noSeedLife',
   'frostComesFirst',
   'mayStayCovered',
 ] as const);

@@ -1,6 +1,7 @@
 import { findCrop } from '../calc/crops/findCrop';
 import { femaleShare } from '../calc/flowers/femaleShare';
 import { isolationVerdict } from '../calc/flowers/isolationVerdict';
+import { malesPerFemale } from '../calc/flowers/malesPerFemale';
 import { pollenizerLayouts, pollenizersNeeded } from '../calc/flowers/pollenizersNeeded';
 import { ratioAsShare } from '../calc/flowers/ratioAsShare';
 import { flowerTypes } from '../reference/crops';
@@ -31,6 +32,23 @@ export function flowerFemaleShare(
   gynoecious_female?: any,
 ): any {
   return toCell(females, [pollenizer_share, monoecious_female, gynoecious_female]);
+}
+
+export const males = define({
+  id: 'FLOWER.MALESPERFEMALE',
+  parameters: [number('female_share')],
+  result: 'plain',
+  calculate: ([femaleShare], record) => malesPerFemale(femaleShare, record),
+});
+
+/**
+ * Male flowers for each female one, out of the share of flowers that are female.
+ * @customfunction FLOWER.MALESPERFEMALE
+ * @param female_share Share of flowers that are female, above 0 to 1
+ * @returns A ratio
+ */
+export function flowerMalesPerFemale(female_share: any): any {
+  return toCell(males, [female_share]);
 }
 
 export const share = define({

@@ -169,3 +169,18 @@ export function texts(name: string): Parameter<readonly (string | null)[]> {
     },
   };
 }
+
+/** A range of numbers, row by row. A blank cell is null, so that two ranges side by side stay in step. */
+export function numbers(name: string): Parameter<readonly (number | null)[]> {
+  return {
+    name,
+    optional: false,
+    read(raw) {
+      const cells: unknown[] = Array.isArray(raw) ? raw.flat() : [raw];
+      return cells.map((cell) => {
+        const value = bare(cell, name);
+        return value === null ? null : readNumber(value, name);
+      });
+    },
+  };
+}

@@ -1,3 +1,4 @@
+import { chanceOfStand } from '../calc/seed/chanceOfStand';
 import { seedsNeeded } from '../calc/seed/seedsNeeded';
 import { seedsPerHill } from '../calc/seed/seedsPerHill';
 import { seedWeight } from '../calc/seed/seedWeight';
@@ -30,6 +31,14 @@ export const perHill = define({
   result: 'plain',
   calculate: ([plants, germination, emergence, assurance], record) =>
     seedsPerHill(plants, germination, emergence, assurance, record),
+});
+
+export const chance = define({
+  id: 'SEED.CHANCE',
+  parameters: [number('seeds'), number('plants'), number('germination'), optionalNumber('field_emergence')],
+  result: 'plain',
+  calculate: ([seeds, plants, germination, emergence], record) =>
+    chanceOfStand(seeds, plants, germination, emergence, record),
 });
 
 export const weight = define({
@@ -75,6 +84,19 @@ export function seedPerHill(
   assurance?: any,
 ): any {
   return toCell(perHill, [plants_per_hill, germination, field_emergence, assurance]);
+}
+
+/**
+ * Chance that the seed sown gives at least the plants wanted.
+ * @customfunction SEED.CHANCE
+ * @param seeds Seeds sown, whole, up to 100 million
+ * @param plants Plants wanted, whole, 1 or more
+ * @param germination Share of seeds that germinate, above 0 to 1, such as 80%
+ * @param [field_emergence] Share of germinable seeds that stand in the field, above 0 to 1, default 1
+ * @returns A share
+ */
+export function seedChance(seeds: any, plants: any, germination: any, field_emergence?: any): any {
+  return toCell(chance, [seeds, plants, germination, field_emergence]);
 }
 
 /**

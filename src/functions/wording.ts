@@ -43,7 +43,7 @@ export function sayProblem(problem: Problem): string {
   for (const [key, value] of Object.entries(problem)) {
     if (Array.isArray(value)) values[key] = value.join(', ');
     else if (key === 'name' || key === 'otherName') values[key] = sayQuantityName(String(value));
-    else if (key === 'unit' || key === 'spacingUnit') values[key] = texts.units[value as Unit];
+    else if (/^(unit|spacingUnit|landUnit)$/.test(key)) values[key] = texts.units[value as Unit];
     else if (dayNames.has(key)) values[key] = isoOfDay(Number(value));
     else values[key] = typeof value === 'number' ? sayNumber(value) : String(value);
   }

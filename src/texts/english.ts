@@ -4,7 +4,7 @@
  */
 import { commands } from './english/commands';
 import { pane } from './english/pane';
-import { cautions, citations, cropNotes, verdicts } from './english/reference';
+import { cautions, citations, cropNotes, crossings, orders, verdicts } from './english/reference';
 import { sheets } from './english/sheets';
 
 export const english = {
@@ -14,6 +14,8 @@ export const english = {
   cautions,
   citations,
   cropNotes,
+  crossings,
+  orders,
   verdicts,
   /** Names of quantities: arguments of the functions, and the steps' inputs that are no argument. */
   quantities: {
@@ -31,6 +33,12 @@ export const english = {
     pollenizer_share: 'share of pollenizers',
     monoecious_female: 'female share of monoecious plants',
     gynoecious_female: 'female share of gynoecious plants',
+    female_share: 'share of female flowers',
+    area: 'area of the field',
+    hives_per_acre: 'density of hives',
+    crop_a: 'first crop',
+    crop_b: 'second crop',
+    saving_seed: 'saving of seed',
     flower_type: 'flower type',
     all_crops: 'range of all crops',
     all_flower_types: 'range of all flower types',
@@ -59,6 +67,17 @@ export const english = {
     tested: 'number of seeds tested',
     standChance: 'share of seeds that stand',
     seeds: 'number of seeds',
+    germinated: 'number of seeds that germinated',
+    mean: 'average germination',
+    replicates: 'number of replicates',
+    pack_sizes: 'range of pack sizes',
+    pack_prices: 'range of pack prices',
+    pack_size: 'size of a pack',
+    pack_price: 'price of a pack',
+    packs: 'packs',
+    seedsOver: 'seeds over',
+    seedLife: 'years that seed keeps',
+    year_packed: 'year of packing',
     seeds_per_unit: 'number of seeds per unit of weight',
     seeds_per_cell: 'number of seeds per cell',
     culls: 'share of culls',
@@ -123,6 +142,7 @@ export const english = {
     hives: 'hives',
     days: 'days',
     weeks: 'weeks',
+    years: 'years',
     date: '',
     share: '',
     none: '',
@@ -138,6 +158,7 @@ export const english = {
     hives: 'hive',
     days: 'day',
     weeks: 'week',
+    years: 'year',
   },
   limits: {
     above: 'above {limit}',
@@ -176,7 +197,7 @@ export const english = {
     noHillRowFits:
       'No row of hills fits: the plot is {width} {unit} wide and the rows are {rowSpacing} {unit} apart. Row spacing is in {unit}; was a smaller unit meant? Left out, it equals the hill spacing.',
     assuranceOfOne:
-      'The assurance is 1 (100%). No amount of seed makes a stand certain. Give an assurance below 1, such as 0.95.',
+      'The assurance is 1 (100%). Nothing that grows is certain: give an assurance below 1, such as 0.95.',
     tooManyForTested:
       'The number of plants is {plants}. With a number of seeds tested it can be at most {most} at this field emergence. Split the planting, or leave the number of seeds tested out.',
     tooFewTested:
@@ -190,6 +211,15 @@ export const english = {
     frostComesFirst:
       'Frost comes first: the first pick would be {firstPick}, the first frost is {firstFrost}. Sow earlier or choose a quicker type.',
     mayStayCovered: 'A parthenocarpic type needs no bees and may stay covered.',
+    noTolerance:
+      'There is no tolerated range here for an average of {percent}%: the table kept here, out of 7 CFR 201.55, runs from {from}% to {to}% for {replicates} replicates. Look it up in the regulation, or test again.',
+    noSeedLife: 'The lists give no storage life for seed of {crop}. Test a few seeds before you sow it.',
+    packedLater: 'The year of packing ({packed}) comes after the year of sowing ({year}). Check both years.',
+    tooManyPackSizes:
+      'There are {count} packs to choose from. Give at most {most}: leave out those that cost more per seed than a smaller one.',
+    priceTooFine: 'The price of a pack is {price}. Give it with at most {decimals} decimals, such as 3.95.',
+    areaInLandUnits:
+      'The area of the field is {area} {unit}. Was that meant in another unit? 1 {landUnit} is {areaPerLand} {unit}.',
     noSeedStandard:
       'The federal rules list no germination standard for {crop}. Go by the packet, or test your own seed.',
     tooLarge: 'The result is not a finite number. Check for a figure that is far too large or too small.',
@@ -203,6 +233,23 @@ export const english = {
     cropText: { name: 'from the reference', formula: '{trait} of {crop}' },
     seedKind: { name: 'kind of seed in the regulation', formula: 'kind for {crop}' },
     seedStandard: { name: 'least germination', formula: 'federal standard for {kind} seed' },
+    crossing: {
+      name: 'verdict',
+      formula: 'plants of one species cross; of different species they do not, squash and pumpkins seldom',
+    },
+    malesPerFemale: {
+      name: 'male flowers per female one',
+      formula: '(1 − share of female flowers) ÷ share of female flowers',
+    },
+    chanceOfNoPollenizer: {
+      name: 'chance of no pollenizer',
+      formula: '(1 − share) to the power of the number of plants',
+    },
+    groupWithPollenizer: {
+      name: 'plants in the group',
+      formula: 'the fewest plants of which one is a pollenizer with the chance asked for',
+    },
+    hivesNeeded: { name: 'hives', formula: 'area ÷ area of an acre or hectare × hives on it, rounded up' },
     femaleShare: {
       name: 'share of female flowers',
       formula:
@@ -272,6 +319,40 @@ export const english = {
       name: 'seeds per hill',
       formula: 'the fewest seeds that fill a hill with the chance asked for (binomial)',
     },
+    chanceOfStand: {
+      name: 'chance of the stand',
+      formula: 'the chance that at least that many of the seeds stand (binomial)',
+    },
+    testedShare: { name: 'germination in the test', formula: 'seeds that germinated ÷ seeds tested' },
+    testedLow: {
+      name: 'low end',
+      formula: 'the lowest germination at which that many or more are not too unlikely (Clopper-Pearson)',
+    },
+    testedHigh: {
+      name: 'high end',
+      formula: 'the highest germination at which that many or fewer are not too unlikely (Clopper-Pearson)',
+    },
+    meanInPercent: {
+      name: 'average in whole per cent',
+      formula: 'average germination × 100, rounded, a half up',
+    },
+    replicateTolerance: {
+      name: 'widest range before a retest',
+      formula: 'federal table for {replicates} replicates at {meanInPercent} %',
+    },
+    packsOfSize: { name: 'cost of the packs of {pack_size}', formula: 'packs × price of a pack' },
+    cheapestPacks: {
+      name: 'cost of the order',
+      formula: 'the cheapest packs that hold the seeds; of equals, fewest seeds over, then fewest packs',
+    },
+    seedLife: {
+      name: 'years that seed keeps',
+      formula: 'of {kind} seed in good storage, {low} to {high} by source: the shorter',
+    },
+    seedLifeLeft: {
+      name: 'years left',
+      formula: 'years that seed keeps − (year − year of packing), not under 0',
+    },
     seedWeight: { name: 'seed weight', formula: 'seeds ÷ seeds per unit of weight' },
     cellSprouts: {
       name: 'share of cells with a sprout',
@@ -339,6 +420,16 @@ export const english = {
       'No field loss assumed: every seed that germinates in a test is taken to stand. Cold, wet or crusted soil takes some: give a field emergence.',
     lotsDiffer:
       'Lots of one crop differ: nine lines of cucumber had 904 to 1,291 seeds per ounce. Go by the packet, or weigh 100 seeds.',
+    testIsOneSample:
+      'The two ends allow for the luck of which seeds were tested, no more: a field takes its own losses. Ten seeds cannot tell a poor lot from a good one; 400 are usual.',
+    testStoredSeed:
+      'Storage life is no promise: test some seeds before use. Germination and vigor of cucumber seed fall after more than a year, even kept cool and dry.',
+    seedOutlived:
+      'This seed has outlived its usual storage life: test some seeds before use, or buy fresh seed.',
+    hivesByFlowers:
+      'One hive an acre is published for cucumbers. Parthenocarpic cucumbers want none: give 0. Triploid watermelon needs about twice the visits: give twice as many.',
+    smallFieldsHaveBees:
+      'A field under 3 acres beside land left wild may have wild bees enough. Move hives in 3 to 4 days after the first flowers open, and keep insecticides off the flowers.',
     averageFallsShort:
       'An average: nearly half of such sowings can fall short. Give an assurance such as 0.95 to sow for a sure stand.',
     belowStandardMayBeSold:

@@ -21,8 +21,25 @@ export const normalCalls: Readonly<Record<string, NormalCall>> = {
   // R's beta-binomial, as in tests/calc/stand.
   'SEED.NEEDED': { args: [100, 0.8, 0.9, 0.95, 400], gives: 153 },
   'SEED.PERHILL': { args: [3, 0.8, 1, 0.95], gives: 6 },
+  // 0.8^5 + 5 0.2 0.8^4 + 10 0.2^2 0.8^3
+  'SEED.CHANCE': { args: [5, 3, 0.8, 1], gives: expect.closeTo(0.94208, 12) },
   'SEED.WEIGHT': { args: [500, 1000, 'us'], gives: 0.5 },
   'SEED.STANDARD': { args: ['cucumber'], gives: 0.8 },
+  // R's beta quantile, as in tests/calc/seed.
+  'SEED.TEST': {
+    args: [320, 400, 0.95],
+    gives: [[0.8, expect.closeTo(0.757389950257, 10), expect.closeTo(0.83810479955, 10)]],
+  },
+  'SEED.TOLERANCE': { args: [0.805, 4], gives: 0.15 },
+  'SEED.STORAGELEFT': { args: ['cucumber', 2023, 2026], gives: 2 },
+  'SEED.PACKS': {
+    args: [1200, [[100], [500], [1000]], [[3.5], [12], [20]]],
+    gives: [
+      [100, 2, 7],
+      [1000, 1, 20],
+      ['total', 3, 27],
+    ],
+  },
   'TRAY.CELLS': { args: [100, 0.85, 1, 0.05, 0.9], gives: 131 },
   'DATE.SETOUT': { args: [date('2026-05-02'), 14], gives: date('2026-05-16') },
   'DATE.STARTTRANSPLANTS': { args: [date('2026-05-16'), 3], gives: date('2026-04-25') },
@@ -38,8 +55,16 @@ export const normalCalls: Readonly<Record<string, NormalCall>> = {
   'SEASON.DAYS': { args: [date('2026-05-02'), date('2026-10-10')], gives: 161 },
   'SEASON.SPARE': { args: [date('2026-05-02'), date('2026-10-10'), 110], gives: 51 },
   'FLOWER.FEMALESHARE': { args: [0.1, 0.5, 1], gives: expect.closeTo(0.95, 12) },
+  'FLOWER.MALESPERFEMALE': { args: [0.0625], gives: 15 },
   'FLOWER.SHARE': { args: [1, 3], gives: 0.25 },
   'FLOWER.POLLENIZERS': { args: [400, 0.25, 0.2, 'dedicated'], gives: 118 },
+  'FLOWER.NOPOLLENIZER': { args: [2, 0.1], gives: expect.closeTo(0.81, 12) },
+  'FLOWER.GROUPSIZE': { args: [0.1, 0.95], gives: 29 },
+  'FLOWER.HIVES': { args: [100_000, 1, 'us'], gives: 3 },
+  'FLOWER.CROSSES': {
+    args: ['zucchini', 'pumpkin', false],
+    gives: expect.stringMatching(/^They cross: both are Cucurbita pepo/),
+  },
   'FLOWER.ISOLATE': {
     args: ['pumpkin', 'monoecious', [['pumpkin'], ['gourd']], [['monoecious'], ['monoecious']], false],
     gives: 'clear',

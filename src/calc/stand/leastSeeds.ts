@@ -1,16 +1,7 @@
-import cdf from '@stdlib/stats-base-dists-binomial-cdf';
 import { refuse } from '../errors';
 import { leastWhole } from '../whole/leastWhole';
 import { allowedShortfall } from './allowedShortfall';
-
-/** Beyond this the doubles that hold the numbers have no whole number to spare. */
-const mostSeeds = Number.MAX_SAFE_INTEGER;
-
-/** P(Binomial(seeds, chance) < wanted), the small tail itself, so that an assurance near 1 loses no digits. */
-function chanceOfTooFew(wanted: number, seeds: number, chance: number): number {
-  const tail = cdf(wanted - 1, seeds, chance);
-  return Number.isFinite(tail) ? tail : refuse({ code: 'tooLarge' });
-}
+import { chanceOfTooFew, mostSeedsSummed } from './chanceOfTooFew';
 
 /**
  * The least number of seeds (or cells) of which, with a given assurance, enough stand.
@@ -24,7 +15,7 @@ function chanceOfTooFew(wanted: number, seeds: number, chance: number): number {
  * @param chance that one stands, above 0, at most 1
  * @param assurance above 0, below 1
  * @returns whole seeds, at least `wanted`
- * @throws tooLarge
+ * @throws tooLarge (over 1e8 seeds)
  * Source: the quantile of the negative binomial distribution; seeds are taken to stand independently.
  * @example leastSeeds(100, 0.8, 0.95) // 135
  */
@@ -32,10 +23,10 @@ export function leastSeeds(wanted: number, chance: number, assurance: number): n
   const allowed = allowedShortfall(assurance);
   const z = Math.sqrt(-2 * Math.log(Math.min(allowed, 0.5))) - 1.1;
   const guess = (wanted + z * Math.sqrt(wanted * (1 - chance))) / chance;
-  if (!(guess < mostSeeds)) refuse({ code: 'tooLarge' });
+  if (!(guess < mostSeedsSummed)) refuse({ code: 'tooLarge' });
   const least = leastWhole(
     wanted,
-    mostSeeds,
+    mostSeedsSummed,
     guess,
     (seeds) => chanceOfTooFew(wanted, seeds, chance) <= allowed,
   );

@@ -5,6 +5,8 @@ import {
   gramsPerOunce,
   kgPerPound,
   metresPerFoot,
+  squareFeetPerAcre,
+  squareMetresPerHectare,
   unitSystems,
   type Unit,
 } from './units';
@@ -15,7 +17,7 @@ const { us, metric } = unitSystems;
  * A quantity of the US system in the unit that the metric system has for it.
  *
  * m = 0.3048 ft; cm = 2.54 in; C = (F - 32) / 1.8; seeds/g = seeds/oz / 28.349523125;
- * kg per 100 m = lb per 100 ft x 0.45359237 / 0.3048
+ * kg per 100 m = lb per 100 ft x 0.45359237 / 0.3048; per ha = per acre x 10,000 / (43,560 x 0.3048^2)
  *
  * @param value a finite number [`unit`]
  * @param unit its unit; days, counts and shares are the same in both systems
@@ -33,6 +35,11 @@ export function inMetric(value: number, unit: Unit): { readonly value: number; r
       return { value: (value - freezingF) / fahrenheitPerCelsius, unit: metric.temperature };
     case us.seedCount:
       return { value: value / gramsPerOunce, unit: metric.seedCount };
+    case us.density:
+      return {
+        value: (value * squareMetresPerHectare) / (squareFeetPerAcre * metresPerFoot ** 2),
+        unit: metric.density,
+      };
     case us.yieldPer100:
       return { value: (value * kgPerPound) / metresPerFoot, unit: metric.yieldPer100 };
     default:

@@ -43,6 +43,7 @@ export type Unit =
   | 'hives'
   | 'days'
   | 'weeks'
+  | 'years'
   | 'date'
   | 'share'
   | 'none';

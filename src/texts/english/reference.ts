@@ -62,3 +62,23 @@ export const verdicts = {
   'no pollenizer':
     'Sets no fruit: triploid watermelon needs a seeded watermelon nearby as pollenizer, about 1 to 3 others. Add one.',
 } as const;
+
+/** FLOWER.CROSSES: a verdict, then what becomes of the fruit, then of the seed. */
+export const crossings = {
+  cross: 'They cross: both are {species}.',
+  'may cross': 'They cross where both are of one species ({species}): read it on the packet.',
+  'seldom cross': 'They seldom cross: they are different species of squash.',
+  'do not cross': 'They do not cross: they are different species.',
+  seedless:
+    'Both are {species}, but triploid watermelon bears no seed worth saving and no good pollen; it needs the other’s pollen to set fruit.',
+  or: ' or ',
+  fruitUnaffected: 'This year’s fruit is unaffected.',
+  fruitSpoiled: 'Pollen makes this year’s parthenocarpic cucumbers seedy and misshapen: keep bees off them.',
+  seedWouldMix: 'Seed saved from them would be mixed.',
+  keepPure: 'Seed saved from them is mixed unless you keep bees off the flowers and pollinate them by hand.',
+  bitter:
+    'Fruit grown from saved Cucurbita pepo seed can be bitter and make you ill: if it tastes bitter, spit it out and do not eat it.',
+} as const;
+
+/** SEED.PACKS. */
+export const orders = { total: 'total' } as const;
