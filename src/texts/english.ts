@@ -340,7 +340,7 @@ export const english = {
       name: 'widest range before a retest',
       formula: 'federal table for {replicates} replicates at {meanInPercent} %',
     },
-    packsOfSize: { name: 'cost of the packs of {pack_size}', formula: 'packs × price of a pack' },
+    packsOfSize: { name: 'cost of one size', formula: 'packs of {pack_size} seeds × price of a pack' },
     cheapestPacks: {
       name: 'cost of the order',
       formula: 'the cheapest packs that hold the seeds; of equals, fewest seeds over, then fewest packs',

@@ -39,6 +39,23 @@ describe('FLOWER.FEMALESHARE', () => {
   });
 });
 
+describe('FLOWER.MALESPERFEMALE', () => {
+  test('15 males for each female at 1 in 16 (hand computed); text and matrices of one cell count', () => {
+    expect(run('FLOWER.MALESPERFEMALE', 0.0625)).toEqual({ value: 15 });
+    expect(run('FLOWER.MALESPERFEMALE', '50%')).toEqual({ value: 1 });
+    expect(run('FLOWER.MALESPERFEMALE', [[1]])).toEqual({ value: 0 });
+  });
+
+  test('what is wrong is said with what to do', () => {
+    expect(message('FLOWER.MALESPERFEMALE', 0)).toBe(
+      '#VALUE! The share of female flowers is 0. It must be above 0 and at most 1.',
+    );
+    expect(message('FLOWER.MALESPERFEMALE', 50)).toMatch(/Write 50 % as 50%/);
+    expect(message('FLOWER.MALESPERFEMALE', null)).toMatch(/Fill it in/);
+    expect(message('FLOWER.MALESPERFEMALE', { error: '#REF!' })).toMatch(/#REF!.*Mend that cell/);
+  });
+});
+
 describe('FLOWER.SHARE', () => {
   test('1 to 3 is a quarter (hand computed); text and matrices of one cell count', () => {
     expect(run('FLOWER.SHARE', 1, 3)).toEqual({ value: 0.25 });

@@ -241,3 +241,37 @@ describe('ranges of texts', () => {
     expect(crops.read(undefined)).toEqual([null]);
   });
 });
+
+describe('ranges of numbers', () => {
+  const prices = parameters.numbers('prices');
+
+  test('row by row, blanks in their place, 0 as it stands, texts that are numbers', () => {
+    expect(
+      prices.read([
+        [1.5, null],
+        ['', '  '],
+        [0, ' 2e2 '],
+      ]),
+    ).toEqual([1.5, null, null, null, 0, 200]);
+    expect(prices.read([[{ type: 'Double', basicValue: 3.95 }, '50%']])).toEqual([3.95, 0.5]);
+  });
+
+  test('a single cell is a range of one', () => {
+    expect(prices.read(7)).toEqual([7]);
+    expect(prices.read('7')).toEqual([7]);
+    expect(prices.read(null)).toEqual([null]);
+  });
+
+  test('a cell that is none, or an error, is told: no row is passed over in silence', () => {
+    expect(refusalOf(() => prices.read([[1], ['three']]))).toEqual({
+      code: 'notANumber',
+      name: 'prices',
+      given: 'three',
+    });
+    expect(refusalOf(() => prices.read([[{ error: '#REF!' }]]))).toMatchObject({
+      code: 'errorInside',
+      error: '#REF!',
+    });
+    expect(refusalOf(() => prices.read([[true]]))).toMatchObject({ code: 'notANumber' });
+  });
+});

@@ -56,6 +56,26 @@ describe('SEED.PERHILL', () => {
   });
 });
 
+describe('SEED.CHANCE', () => {
+  test('0.9421 for 3 of 5 (hand computed in chanceOfStand.test), in every way to give it', () => {
+    for (const nothing of leftOut) expect(run('SEED.CHANCE', 5, 3, 0.8, nothing)).toBeCloseTo(0.94208, 12);
+    expect(run('SEED.CHANCE', ' 5 ', [['3']], '80%', 1)).toBeCloseTo(0.94208, 12);
+    expect(run('SEED.CHANCE', 0, 3, 0.8)).toBe(0);
+  });
+
+  test('refusals', () => {
+    expect(run('SEED.CHANCE', 200_000_000, 3, 0.8)).toBe(
+      '#VALUE! The number of seeds is 200000000. It must be at least 0 seeds and at most 100000000 seeds.',
+    );
+    expect(run('SEED.CHANCE', 5, 0, 0.8)).toBe(
+      '#VALUE! The number of plants is 0. It must be at least 1 plant.',
+    );
+    expect(run('SEED.CHANCE', 5, 3, 80)).toMatch(/Write 80 % as 80%/);
+    expect(run('SEED.CHANCE', 5, 3)).toBe('#VALUE! The germination is missing. Fill it in.');
+    expect(run('SEED.CHANCE', 5, { error: '#N/A' }, 0.8)).toMatch(/Mend that cell first/);
+  });
+});
+
 describe('SEED.WEIGHT', () => {
   test('half an ounce; grams under metric (hand computed)', () => {
     for (const units of [...leftOut, 'us', ' US ']) expect(run('SEED.WEIGHT', 500, 1000, units)).toBe(0.5);

@@ -1,7 +1,10 @@
-/** The two functions of jstat 1.9.6 that the tests ask, which comes without types. */
+/** The functions of jstat 1.9.6 that the tests ask, which comes without types. */
 declare module 'jstat' {
   export const jStat: {
     ibeta(x: number, a: number, b: number): number;
-    readonly beta: { pdf(x: number, a: number, b: number): number };
+    readonly beta: {
+      pdf(x: number, a: number, b: number): number;
+      inv(p: number, a: number, b: number): number;
+    };
   };
 }

@@ -29,6 +29,11 @@ describe('inMetric', () => {
     expect(inMetric(1, 'lbPer100Ft').unit).toBe('kgPer100M');
   });
 
+  test('1 an acre is 2.4710538 a hectare (NIST Handbook 44: an acre of 43,560 sq ft is 0.40468564224 ha)', () => {
+    expect(inMetric(1, 'perAcre').value).toBeCloseTo(1 / 0.40468564224, 12);
+    expect(inMetric(1, 'perAcre').unit).toBe('perHectare');
+  });
+
   test('zero and NaN pass through', () => {
     expect(inMetric(0, 'ft').value).toBe(0);
     expect(inMetric(NaN, 'ft').value).toBeNaN();
@@ -39,7 +44,7 @@ describe('inMetric', () => {
       fc.property(
         fc.double({ min: -1e6, max: 1e6, noNaN: true }),
         fc.double({ min: 1e-3, max: 1e6, noNaN: true }),
-        fc.constantFrom('ft', 'in', 'F', 'seedsPerOz', 'lbPer100Ft'),
+        fc.constantFrom('ft', 'in', 'F', 'seedsPerOz', 'lbPer100Ft', 'perAcre'),
         (value, more, unit) => {
           expect(inMetric(value + more, unit).value).toBeGreaterThan(inMetric(value, unit).value);
           expect(inMetric(value, 'days')).toEqual({ value, unit: 'days' });
