@@ -51,7 +51,7 @@ export function createSheetsSection(parts: SheetsParts): SheetsSection {
     element('div', { class: 'buttons' }, button),
     progress.element,
     notice.element,
-    createToolsPart(workbook, actions, parts.refresh),
+    createToolsPart(parts),
   );
   actions.add(button);
 

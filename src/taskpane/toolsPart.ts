@@ -1,43 +1,79 @@
 /** What is needed now and then: repairs, and what is handed to others. Closed until somebody looks for it. */
-import type { LiveWorkbook, Reentered } from '../workbook/port';
+import { cellAddress } from '../workbook/cellAddress';
+import { copyValues, type CopyReport } from '../workbook/copyValues';
+import type { LiveWorkbook, Reentered, Unsettled } from '../workbook/port';
+import type { SheetTemplate } from '../workbook/template';
 import { english } from '../texts/english';
 import { fill } from '../texts/fill';
 import type { Actions } from './actions';
 import { element } from './elements';
 import { createNotice } from './notice';
-import { problemSentence } from './problemSentence';
+import { failureSentence, problemSentence } from './problemSentence';
 
 const { pane } = english;
 const words = pane.tools;
 
-export function createToolsPart(
-  workbook: LiveWorkbook,
-  actions: Actions,
-  refresh: () => Promise<void>,
-): HTMLElement {
+const settleMs = 15000;
+const mostCellsNamed = 5;
+
+export interface ToolsParts {
+  readonly workbook: LiveWorkbook;
+  readonly templates: readonly SheetTemplate[];
+  readonly actions: Actions;
+  readonly refresh: () => Promise<void>;
+}
+
+export function createToolsPart({ workbook, templates, actions, refresh }: ToolsParts): HTMLElement {
   const notice = createNotice();
-  const formulas = element('button', { type: 'button' }, words.formulas);
-  actions.add(formulas);
-  formulas.addEventListener('click', () => {
-    void actions.run(async () => {
-      notice.say(words.entering);
-      try {
-        const reentered = await workbook.reenterFormulas(pane.undo.formulas);
-        await refresh();
-        notice.say(sayReentered(reentered));
-      } catch (cause) {
-        notice.warn(fill(words.enteringCut, { problem: problemSentence(cause) }));
-      }
+  /** @param run gives back what is said when it is done */
+  const tool = (
+    { button: label, help, working }: (typeof words)['formulas' | 'copy'],
+    run: () => Promise<string>,
+    sayFailure: (cause: unknown) => string,
+  ): HTMLElement[] => {
+    const button = element('button', { type: 'button' }, label);
+    actions.add(button);
+    button.addEventListener('click', () => {
+      void actions.run(async () => {
+        notice.say(working);
+        await run().then(
+          (said) => notice.say(said),
+          (cause: unknown) => notice.warn(sayFailure(cause)),
+        );
+      });
     });
-  });
+    return [element('p', { class: 'help' }, help), element('div', { class: 'buttons' }, button)];
+  };
+  const enterAgain = async (): Promise<string> => {
+    const reentered = await workbook.reenterFormulas(pane.undo.formulas);
+    await refresh();
+    return sayReentered(reentered);
+  };
+  const copy = async (): Promise<string> => {
+    const copyWords = {
+      title: pane.undo.copy,
+      nameOf: (sheet: string) => fill(words.copyName, { sheet }),
+      line: fill(words.copyLine, { day: today() }),
+    };
+    return sayCopied(await copyValues(workbook, templates, copyWords, settleMs));
+  };
   return element(
     'details',
     {},
     element('summary', {}, words.heading),
-    element('p', { class: 'help' }, words.formulasHelp),
-    element('div', { class: 'buttons' }, formulas),
+    ...tool(words.formulas, enterAgain, (cause) =>
+      fill(words.enteringCut, { problem: problemSentence(cause) }),
+    ),
+    ...tool(words.copy, copy, failureSentence),
     notice.element,
   );
+}
+
+/** Where the person is, as 2027-05-02. */
+function today(): string {
+  const now = new Date();
+  const two = (part: number): string => String(part).padStart(2, '0');
+  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
 }
 
 function sayReentered({ cells, locked }: Reentered): string {
@@ -45,4 +81,21 @@ function sayReentered({ cells, locked }: Reentered): string {
   const entered = cells === 0 ? [] : [fill(words.entered, { count: cells })];
   const left = locked.length === 0 ? [] : [fill(words.leftLocked, { sheets: locked.join(', ') })];
   return [...entered, ...left].join(' ');
+}
+
+function sayCopied(report: CopyReport): string {
+  if ('unsettled' in report) return sayUnsettled(report.unsettled);
+  const { made, errors } = report;
+  if (made.length === 0) return words.nothingToCopy;
+  const copied = fill(words.copied, { sheets: made.join(', '), made: made.length });
+  return errors === 0 ? copied : `${copied} ${fill(words.copiedErrors, { count: errors })}`;
+}
+
+function sayUnsettled(unsettled: readonly Unsettled[]): string {
+  const named = unsettled
+    .slice(0, mostCellsNamed)
+    .map(({ sheet, row, column }) => `${sheet} ${cellAddress(row, column)}`);
+  const more = unsettled.length - named.length;
+  const cells = named.join(', ') + (more > 0 ? fill(words.andMore, { more }) : '');
+  return fill(words.copyUnsettled, { cells, count: unsettled.length });
 }

@@ -50,9 +50,7 @@ export async function fillSheets(
   for (const { template, inputs, form } of requests) {
     const ours = findSheet(there, template);
     if (ours === undefined) {
-      const name = freeName(template.sheet, taken);
-      taken.add(name.toLowerCase());
-      newSheets.push(layOut(withForm(template, form), name, inputs));
+      newSheets.push(layOut(withForm(template, form), takeFreeName(template.sheet, taken), inputs));
     } else {
       expect.push({ sheet: ours.name, stamp: await port.stamp(ours.name) });
       const formulas = await computedCells(port, ours.name, template);
@@ -72,9 +70,16 @@ export function findSheet(sheets: readonly SheetInfo[], template: SheetTemplate)
   return sheets.find((sheet) => sheet.mark?.template === template.id);
 }
 
-function freeName(wanted: string, taken: ReadonlySet<string>): string {
-  let name = wanted;
-  for (let n = 2; taken.has(name.toLowerCase()); n++) name = `${wanted} ${n}`;
+/** Spreadsheet programs take no longer name of a sheet. */
+const longestName = 31;
+
+/** @param taken in lower case; the name is added to it */
+export function takeFreeName(wanted: string, taken: Set<string>): string {
+  let name = wanted.slice(0, longestName);
+  for (let n = 2; taken.has(name.toLowerCase()); n++) {
+    name = `${wanted.slice(0, longestName - ` ${n}`.length)} ${n}`;
+  }
+  taken.add(name.toLowerCase());
   return name;
 }
 

@@ -1,4 +1,5 @@
 /** Places a template on rows and columns: the new sheet that a host can write. */
+import { dressLine, dressTable, framing, type Dress } from './dressTemplate';
 import type { Block, CellContent, Dressing, Mark, NewSheet, Note, PickList, TableShape } from './port';
 import type { InputRow, SheetTemplate, TableTemplate } from './template';
 
@@ -31,6 +32,11 @@ export function layOut(template: SheetTemplate, sheetName: string, inputs: reado
     blocks.push({ row, column: 0, contents: [[text]] });
     dressings.push({ row, column: 0, rows: 1, columns: 1, role, format: 'general' });
   };
+  const put = (dress: Dress): void => {
+    dressings.push(...dress.dressings);
+    lists.push(...dress.lists);
+    notes.push(...dress.notes);
+  };
   line(0, template.title, 'title');
   let next = firstLineRow;
   for (const text of template.lead) line(next++, text, 'lead');
@@ -41,43 +47,32 @@ export function layOut(template: SheetTemplate, sheetName: string, inputs: reado
     for (const entry of template.form) {
       const row = next++;
       blocks.push({ row, column: 0, contents: [[entry.label, entry.content, entry.remark]] });
-      dressings.push({ row, column: 0, rows: 1, columns: 1, role: 'label', format: 'general' });
-      dressings.push({
-        row,
-        column: formValueColumn,
-        rows: 1,
-        columns: 1,
-        role: entry.kind,
-        format: entry.format,
-      });
-      dressings.push({ row, column: 2, rows: 1, columns: 1, role: 'lead', format: 'general' });
-      if (entry.choices.length > 0) {
-        lists.push({ row, column: formValueColumn, rows: 1, columns: 1, values: entry.choices });
-      }
+      put(dressLine(entry, row, formValueColumn));
       names[entry.name] = [row, formValueColumn];
     }
   }
 
-  let firstHeaderRow = 0;
+  let firstHeaderRow: number | null = null;
   for (const table of template.tables) {
     next += 1;
     if (table.heading !== '') line(next++, table.heading, 'label');
     const unitRow = next;
     const headerRow = unitRow + 1;
-    if (firstHeaderRow === 0) firstHeaderRow = headerRow;
+    firstHeaderRow ??= headerRow;
     const rows = rowsOf(table, inputs);
     const count = table.columns.length;
     const headers = table.columns.map((column) => column.header);
     blocks.push({ row: unitRow, column: 0, contents: [table.columns.map((column) => column.unit)] });
     blocks.push({ row: headerRow, column: 0, contents: [headers, ...rows] });
-    dressings.push({ row: unitRow, column: 0, rows: 1, columns: count, role: 'unit', format: 'general' });
-    dressings.push({ row: headerRow, column: 0, rows: 1, columns: count, role: 'header', format: 'text' });
-    table.columns.forEach((column, index) => {
-      const span = { row: headerRow + 1, column: index, rows: rows.length, columns: 1 };
-      dressings.push({ ...span, role: column.kind, format: column.format });
-      if (column.choices.length > 0) lists.push({ ...span, values: column.choices });
-      if (column.note !== '') notes.push({ row: headerRow, column: index, text: column.note });
-    });
+    put(
+      dressTable(table, {
+        headerRow,
+        rows: rows.length,
+        column: 0,
+        columns: count,
+        columnsAt: table.columns.map((_, index) => index),
+      }),
+    );
     tables.push({
       name: table.name,
       headers,
@@ -100,14 +95,7 @@ export function layOut(template: SheetTemplate, sheetName: string, inputs: reado
     notes,
     names,
     widths: columnWidths(template),
-    frozenRows: template.tables.length === 1 ? firstHeaderRow + 1 : 0,
-    frozenColumns: template.page.repeatFirstColumn ? 1 : 0,
-    page: {
-      landscape: template.page.landscape,
-      pagesWide: template.page.pagesWide,
-      repeatRows: template.tables.length === 1 ? [firstHeaderRow - 1, firstHeaderRow] : null,
-      repeatColumns: template.page.repeatFirstColumn ? [0, 0] : null,
-    },
+    ...framing(template, firstHeaderRow),
   };
 }
 
@@ -115,7 +103,7 @@ export function markOf({ id, version }: SheetTemplate): Mark {
   return { template: id, version };
 }
 
-function columnWidths(template: SheetTemplate): number[] {
+export function columnWidths(template: SheetTemplate): number[] {
   if (template.form.length > 0) return formWidths;
   const widths: number[] = [];
   for (const table of template.tables) {

@@ -60,6 +60,7 @@ export function openStandIn(options: StandInOptions): StandIn {
   let gone: number | null = null;
   let results: Results = new Map();
   let calculated = 0;
+  let turn: Promise<unknown> = Promise.resolve();
 
   const isSetSupported = (name: string, version: string): boolean =>
     name === 'ExcelApi' && Number(version.replace(/^1\./, '')) <= apiMinor;
@@ -70,7 +71,9 @@ export function openStandIn(options: StandInOptions): StandIn {
       const { id, message } = JSON.parse(text) as { id: number; message: { body: RequestBody } };
       sizes.push(text.length);
       const number = count++;
-      void answer(message.body, text.length, number).then((reply) => {
+      // One at a time, as Excel does.
+      turn = turn.then(async () => {
+        const reply = await answer(message.body, text.length, number);
         bridge.onMessageFromHost(JSON.stringify({ id, type: 2, message: reply }));
       });
     },

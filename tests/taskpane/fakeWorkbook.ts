@@ -12,6 +12,7 @@ import {
   type Progress,
   type ReadValue,
   type Reentered,
+  type Unsettled,
 } from '../../src/workbook/port';
 
 interface Sheet {
@@ -46,6 +47,8 @@ export interface FakeWorkbook extends LiveWorkbook {
   lock(sheet: string): void;
   /** What entering our formulas again comes to: the workbook itself tells no formula of ours from others. */
   reentered: Reentered;
+  /** Cells whose results are still to come, for ever. */
+  unsettled: readonly Unsettled[];
   /** The next change is refused, or the next reading when it says so. */
   failNext(what: 'apply' | 'settle' | 'reveal' | 'reenter', error: Error): void;
   /** Changes wait until the function given back is called. */
@@ -55,6 +58,12 @@ export interface FakeWorkbook extends LiveWorkbook {
 }
 
 const key = (row: number, column: number): string => `${row} ${column}`;
+
+function usedOf(sheet: string, contents: ReadonlyMap<string, CellContent>): Area | null {
+  const cells = [...contents.keys()].map((at) => at.split(' ').map(Number));
+  const end = (part: number): number => Math.max(-1, ...cells.map((at) => at[part] ?? -1)) + 1;
+  return cells.length === 0 ? null : { sheet, row: 0, column: 0, rows: end(0), columns: end(1) };
+}
 
 export function createFakeWorkbook(): FakeWorkbook {
   const sheets = new Map<string, Sheet>();
@@ -119,13 +128,14 @@ export function createFakeWorkbook(): FakeWorkbook {
     changes,
     revealed,
     reentered: { cells: 0, locked: [] },
+    unsettled: [],
     listeners: () => onChange.size + onSelection.size,
     async sheets() {
-      return [...sheets].map(([name, { made, isLocked }]) => ({
+      return [...sheets].map(([name, { made, isLocked, contents }]) => ({
         name,
         mark: made?.mark ?? null,
         locked: isLocked,
-        used: null,
+        used: usedOf(name, contents),
       }));
     },
     async read(area) {
@@ -180,7 +190,7 @@ export function createFakeWorkbook(): FakeWorkbook {
     },
     async settle() {
       fail('settle');
-      return [];
+      return workbook.unsettled;
     },
     async reenterFormulas() {
       fail('reenter');

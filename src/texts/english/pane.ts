@@ -30,6 +30,7 @@ export const pane = {
     season: 'Put the season into the sheet',
     sheets: 'Fill the sheets',
     formulas: 'Enter our formulas again',
+    copy: 'Make a values-only copy',
   },
   season: {
     heading: 'Season',
@@ -93,13 +94,29 @@ export const pane = {
   },
   tools: {
     heading: 'Repair, and hand on',
-    formulas: 'Enter our formulas again',
-    formulasHelp:
-      'For cells that say #NAME?: they were calculated or saved where these functions were not known. Every formula that uses them is entered again, on your own sheets too. Nothing else is touched.',
-    entering: 'Entering the formulas…',
+    formulas: {
+      button: 'Enter our formulas again',
+      help: 'For cells that say #NAME?: they were calculated or saved where these functions were not known. Every formula that uses them is entered again, on your own sheets too. Nothing else is touched.',
+      working: 'Entering the formulas…',
+    },
     entered: '{count} {count|formula was|formulas were} entered again. Nothing else was touched.',
     noneToEnter: 'No formula in this workbook uses our functions, so none was entered.',
     enteringCut: 'Not every formula could be entered again; the others are as they were. {problem}',
+    copy: {
+      button: 'Make a values-only copy',
+      help: 'For somebody without this add-in: beside each of our sheets a new one with its values, dates and notes, and without a formula. Your sheets stay as they are.',
+      working: 'Copying the values…',
+    },
+    copyName: '{sheet} values',
+    copyLine:
+      'Values only, from the figures of {day}. Nothing on this sheet calculates: a change in one cell changes no other.',
+    copied: 'Made: {sheets}. Later changes do not reach {made|it|them}.',
+    copiedErrors:
+      '{count} {count|cell holds an error and was|cells hold an error and were} copied as such: see "To look at".',
+    nothingToCopy: 'There is no sheet of ours in this workbook yet. Fill the sheets first.',
+    copyUnsettled:
+      'Nothing was copied, because {cells} {count|is|are} still being calculated. Wait until {count|it is|they are} done, then try again.',
+    andMore: ' and {more} more',
     leftLocked: 'Protected, and so left alone: {sheets}. Take the protection off, then try again.',
   },
   findings: {

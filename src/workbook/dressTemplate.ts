@@ -1,0 +1,72 @@
+/** Looks, lists, notes and print set-up of a template's parts, wherever they stand. */
+import type { Dressing, NewSheet, Note, PickList } from './port';
+import type { FormLine, SheetTemplate, TableTemplate } from './template';
+
+export interface Dress {
+  readonly dressings: readonly Dressing[];
+  readonly lists: readonly PickList[];
+  readonly notes: readonly Note[];
+}
+
+/** The line's label stands to the left of its cell, its remark to the right. */
+export function dressLine(line: FormLine, row: number, column: number): Dress {
+  const cell = { row, column, rows: 1, columns: 1 };
+  return {
+    dressings: [
+      { ...cell, column: column - 1, role: 'label', format: 'general' },
+      { ...cell, role: line.kind, format: line.format },
+      { ...cell, column: column + 1, role: 'lead', format: 'general' },
+    ],
+    lists: line.choices.length > 0 ? [{ ...cell, values: line.choices }] : [],
+    notes: [],
+  };
+}
+
+export interface TablePlace {
+  readonly headerRow: number;
+  /** Under the headers. */
+  readonly rows: number;
+  readonly column: number;
+  readonly columns: number;
+  /** Where each of the template's columns stands. */
+  readonly columnsAt: readonly number[];
+}
+
+/** The units stand above the headers. */
+export function dressTable(table: TableTemplate, place: TablePlace): Dress {
+  const { headerRow, rows, column: first, columns } = place;
+  const line = { column: first, rows: 1, columns };
+  const dressings: Dressing[] = [
+    { ...line, row: headerRow - 1, role: 'unit', format: 'general' },
+    { ...line, row: headerRow, role: 'header', format: 'text' },
+  ];
+  const lists: PickList[] = [];
+  const notes: Note[] = [];
+  table.columns.forEach(({ kind, format, choices, note }, index) => {
+    const column = place.columnsAt[index] ?? index;
+    const span = { row: headerRow + 1, column, rows, columns: 1 };
+    dressings.push({ ...span, role: kind, format });
+    if (choices.length > 0) lists.push({ ...span, values: choices });
+    if (note !== '') notes.push({ row: headerRow, column, text: note });
+  });
+  return { dressings, lists, notes };
+}
+
+/** @param headerRow of the first table; null for a sheet without one */
+export function framing(
+  template: SheetTemplate,
+  headerRow: number | null,
+): Pick<NewSheet, 'frozenRows' | 'frozenColumns' | 'page'> {
+  const { landscape, pagesWide, repeatFirstColumn } = template.page;
+  const only = template.tables.length === 1 ? headerRow : null;
+  return {
+    frozenRows: only === null ? 0 : only + 1,
+    frozenColumns: repeatFirstColumn ? 1 : 0,
+    page: {
+      landscape,
+      pagesWide,
+      repeatRows: only === null ? null : [only - 1, only],
+      repeatColumns: repeatFirstColumn ? [0, 0] : null,
+    },
+  };
+}

@@ -1,0 +1,147 @@
+/** A sheet of ours as values: a new sheet without a formula, for somebody who does not have our functions. */
+import { dressLine, dressTable, framing, type Dress } from './dressTemplate';
+import { columnWidths } from './layOut';
+import {
+  HostError,
+  isCellError,
+  type CellValue,
+  type Dressing,
+  type NewSheet,
+  type Note,
+  type ReadValue,
+  type Role,
+  type WorkbookPort,
+} from './port';
+import type { SheetTemplate } from './template';
+
+/** Other than the template's own: the copy is not taken for the sheet that the template made. */
+export function markOfValues({ id, version }: SheetTemplate): NewSheet['mark'] {
+  return { template: `${id}-values`, version };
+}
+
+/** A line of the form or a table, as it stands in the sheet. */
+interface Part {
+  readonly dress: Dress;
+  /** null for a line. */
+  readonly headerRow: number | null;
+  /** Column → characters. */
+  readonly widths: readonly (readonly [number, number])[];
+}
+
+export interface SheetRead {
+  readonly sheet: string;
+  /** Of all cells from A1. */
+  readonly values: readonly (readonly ReadValue[])[];
+}
+
+/**
+ * @param line stands under the title and says what the sheet is
+ * @throws HostError where a table, a column or a named cell of the sheet is gone
+ */
+export async function valuesSheet(
+  port: WorkbookPort,
+  template: SheetTemplate,
+  { sheet, values }: SheetRead,
+  name: string,
+  line: string,
+): Promise<NewSheet> {
+  const parts = await findParts(port, template, sheet);
+  const lineRow = values.findIndex(([first]) => first === template.title) + 1;
+  const moved = <At extends { readonly row: number }>(at: At): At =>
+    at.row < lineRow ? at : { ...at, row: at.row + 1 };
+  const contents = values.map((row) => row.map(contentOf));
+  contents.splice(
+    lineRow,
+    0,
+    (values[0] ?? []).map((_, column) => (column === 0 ? line : null)),
+  );
+  const headers = parts.flatMap(({ headerRow }) =>
+    headerRow === null ? [] : [moved({ row: headerRow }).row],
+  );
+  return {
+    name,
+    mark: markOfValues(template),
+    blocks: [{ row: 0, column: 0, contents }],
+    tables: [],
+    dressings: [
+      ...dressTexts(template, values).map(moved),
+      { row: lineRow, column: 0, rows: 1, columns: 1, role: 'caution', format: 'general' },
+      ...parts.flatMap(({ dress }) => dress.dressings.filter(isInSheet)).map(moved),
+    ],
+    lists: [],
+    notes: [...parts.flatMap(({ dress }) => dress.notes), ...errorNotes(values)].map(moved),
+    names: {},
+    widths: widthsOf(template, parts),
+    ...framing(template, headers[0] ?? null),
+  };
+}
+
+/** A cell without text is empty. An error stands as its code. */
+function contentOf(value: ReadValue): CellValue {
+  if (isCellError(value)) return value.error;
+  return value === '' ? null : value;
+}
+
+/** What our functions said: whoever gets the sheet cannot ask them. */
+function errorNotes(values: readonly (readonly ReadValue[])[]): Note[] {
+  return values.flatMap((cells, row) =>
+    cells.flatMap((value, column) =>
+      isCellError(value) && value.message !== null ? [{ row, column, text: value.message }] : [],
+    ),
+  );
+}
+
+async function findParts(port: WorkbookPort, template: SheetTemplate, sheet: string): Promise<Part[]> {
+  const demand = <Found>(found: Found | null, missing: string): Found => {
+    if (found === null) throw new HostError({ code: 'sheetDamaged', sheet, missing });
+    return found;
+  };
+  const parts: Part[] = [];
+  for (const line of template.form) {
+    const { row, column } = demand(await port.locate(line.name), line.name);
+    parts.push({ dress: dressLine(line, row, column), headerRow: null, widths: [] });
+  }
+  for (const each of template.tables) {
+    const { area, headers } = demand(await port.readTable(each.name), each.name);
+    const { row: headerRow, column, rows, columns } = area;
+    const columnsAt = each.columns.map(({ header }) => {
+      const index = headers.indexOf(header);
+      return column + demand(index < 0 ? null : index, header);
+    });
+    const dress = dressTable(each, { headerRow, rows: rows - 1, column, columns, columnsAt });
+    const widths = each.columns.map(({ width }, index) => [columnsAt[index] ?? 0, width] as const);
+    parts.push({ dress, headerRow, widths });
+  }
+  return parts;
+}
+
+/** Somebody may have taken out the row above or the column before. */
+function isInSheet({ row, column }: Dressing): boolean {
+  return row >= 0 && column >= 0;
+}
+
+/** A form has the template's, a table those of its columns where they stand now. */
+function widthsOf(template: SheetTemplate, parts: readonly Part[]): number[] {
+  const widths = template.form.length > 0 ? columnWidths(template) : [];
+  for (const [column, width] of parts.flatMap((part) => part.widths)) {
+    widths[column] = Math.max(widths[column] ?? 0, width);
+  }
+  return Array.from(widths, (width: number | undefined) => width ?? ownColumnWidth);
+}
+
+/** Of a column that somebody put in. */
+const ownColumnWidth = 12;
+
+/** Titles and remarks, known by their words, wherever rows were put in above them. */
+function dressTexts(template: SheetTemplate, values: readonly (readonly ReadValue[])[]): Dressing[] {
+  const roles = new Map<ReadValue | undefined, Role>([
+    ...template.tables.map(({ heading }) => [heading, 'label'] as const),
+    ...template.cautions.map((text) => [text, 'caution'] as const),
+    ...template.lead.map((text) => [text, 'lead'] as const),
+    [template.title, 'title'],
+  ]);
+  return values.flatMap(([first], row): Dressing[] => {
+    const role = first === '' ? undefined : roles.get(first);
+    return role === undefined ? [] : [{ row, column: 0, rows: 1, columns: 1, role, format: 'general' }];
+  });
+}
