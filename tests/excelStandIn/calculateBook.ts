@@ -66,21 +66,26 @@ export async function calculateBook(book: Book, functions: Functions): Promise<R
 /** No function has this name. */
 const unknownCall = '=CUCURBIT.UNKNOWN()';
 
+/** An error that was typed goes to the engine as a formula that makes it. */
 function formulasOf(book: Book, sheet: Sheet): { row: number; column: number; formula: string }[] {
   return [...sheet.cells].flatMap(([row, cells]) =>
-    [...cells].flatMap(([column, cell]) =>
-      'formula' in cell
-        ? [{ row, column, formula: book.forgotten.has(cell) ? unknownCall : cell.formula }]
-        : [],
-    ),
+    [...cells].flatMap(([column, cell]) => {
+      if ('constant' in cell) return [];
+      if ('error' in cell) return [{ row, column, formula: makingError(cell.error) }];
+      return [{ row, column, formula: book.forgotten.has(cell) ? unknownCall : cell.formula }];
+    }),
   );
+}
+
+function makingError(error: string): string {
+  if (error !== '#N/A') throw new UnknownToStandIn(`${error} as a constant`);
+  return '=NA()';
 }
 
 function constantsOf(book: Book, sheet: Sheet): NewSheet {
   const used = usedSpan(sheet);
   const constantAt = (row: number, column: number): CellContent => {
     const cell = cellAt(sheet, row, column);
-    if (cell !== undefined && 'error' in cell) throw new UnknownToStandIn('an error as a constant');
     return cell !== undefined && 'constant' in cell ? cell.constant : null;
   };
   const tables = book.tables.filter((table) => table.sheet === sheet);

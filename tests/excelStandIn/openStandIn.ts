@@ -35,6 +35,8 @@ export interface StandIn {
   /** Somebody types into a cell. */
   type(sheet: Sheet, row: number, column: number, value: string | number | boolean): void;
   select(sheet: Sheet, row: number, column: number): void;
+  /** Whether the library has asked for events of that name. */
+  listensTo(event: keyof typeof eventTypes): boolean;
   /** Tells the library of an event of that name, if it asked for it. */
   tell(event: keyof typeof eventTypes): void;
   /** @throws when the host asked for something that the stand-in does not know */
@@ -73,7 +75,10 @@ export function openStandIn(options: StandInOptions): StandIn {
       const number = count++;
       // One at a time, as Excel does.
       turn = turn.then(async () => {
-        const reply = await answer(message.body, text.length, number);
+        const reply = await answer(message.body, text.length, number).catch((error: unknown) => {
+          unknown.push(String(error));
+          return failure('GeneralException', String(error));
+        });
         bridge.onMessageFromHost(JSON.stringify({ id, type: 2, message: reply }));
       });
     },
@@ -149,6 +154,7 @@ export function openStandIn(options: StandInOptions): StandIn {
       book.selection = { sheet, span: { row, column, rows: 1, columns: 1 } };
       tell('SelectionChanged', { address: 'A1', worksheetId: sheet.id });
     },
+    listensTo: (event) => events.has(event),
     tell,
     close() {
       if (unknown.length > 0) throw new Error(`the stand-in does not know: ${unknown.join('; ')}`);

@@ -84,24 +84,31 @@ export function openExcelWorkbook(options: ExcelOptions): ExcelWorkbook {
     reenterFormulas: (title) => inTurn(() => reenterFormulas(excel, namespace, title)),
     selection,
     onSelection: (listener) =>
-      listenToExcel(excel, clock, ({ workbook }) => [
-        workbook.worksheets.onSelectionChanged.add(async () => {
+      listenToExcel(
+        excel,
+        clock,
+        async (isWanted) => {
           const area = await selection();
-          if (area !== null) listener(area);
-        }),
-      ]),
+          if (area !== null && isWanted()) listener(area);
+        },
+        ({ worksheets }, handler) => [worksheets.onSelectionChanged.add(handler)],
+      ),
     onChange(listener) {
       let timer: ReturnType<typeof setTimeout> | undefined;
-      const note = async (): Promise<void> => {
-        clearTimeout(timer);
-        timer = setTimeout(listener, runGapMs);
-      };
-      const stop = listenToExcel(excel, clock, ({ workbook: { worksheets } }) => [
-        worksheets.onChanged.add(note),
-        worksheets.onCalculated.add(note),
-        worksheets.onAdded.add(note),
-        worksheets.onDeleted.add(note),
-      ]);
+      const stop = listenToExcel(
+        excel,
+        clock,
+        () => {
+          clearTimeout(timer);
+          timer = setTimeout(listener, runGapMs);
+        },
+        ({ worksheets }, handler) => [
+          worksheets.onChanged.add(handler),
+          worksheets.onCalculated.add(handler),
+          worksheets.onAdded.add(handler),
+          worksheets.onDeleted.add(handler),
+        ],
+      );
       return () => {
         clearTimeout(timer);
         stop();

@@ -6,10 +6,10 @@ import { askExcel } from './askExcel';
 import type { RawCell, RawCells } from './cellContents';
 
 /**
- * Cells in one answer. Excel on the web gives no more than 5 MB at once; a cell with a long formula takes some
- * hundred bytes.
+ * Cells in one answer. Excel on the web gives no more than 5 MB at once; a row of a table with 36 columns, most of them
+ * formulas, takes 13 kB.
  */
-export const cellsPerAnswer = 10_000;
+export const cellsPerAnswer = 6000;
 
 interface Band extends Area {
   readonly of: number;
