@@ -9,7 +9,7 @@ import { addHidden } from './newSheetSteps';
 import { planChange, type Plan, type PlanOptions } from './planChange';
 import { pictureSteps } from './putPictures';
 import { surveyWorkbook } from './surveyWorkbook';
-import { endUnfinished } from './unfinishedChange';
+import { endUnfinished, findUnfinished } from './unfinishedChange';
 import { sendSteps } from './writeSteps';
 
 /** @throws HostError; then nothing was changed, but after `cutOff` the workbook waits for `putBack` */
@@ -31,6 +31,8 @@ function isEmpty({ newSheets, cells, tableRows, pictures, marks, expect }: Chang
 async function plan(excel: typeof Excel, options: PlanOptions, change: Change): Promise<Plan> {
   try {
     const survey = await surveyWorkbook(excel);
+    const cutOff = await findUnfinished(excel, survey);
+    if (cutOff !== null) throw new HostError({ code: 'cutOff', action: cutOff || change.title });
     return planChange(survey, change, await checkChange(excel, survey, options.lacks, change), options);
   } catch (cause) {
     throw hostErrorOf(cause, change.title);

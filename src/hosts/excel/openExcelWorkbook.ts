@@ -121,7 +121,7 @@ export function openExcelWorkbook(options: ExcelOptions): ExcelWorkbook {
         return () => undefined;
       }),
 
-    findCutOff: () => inTurn(() => findUnfinished(excel)),
+    findCutOff: () => inTurn(async () => findUnfinished(excel, await surveyWorkbook(excel))),
     putBack: () => inTurn(async () => void (await endUnfinished(excel))),
   };
 }

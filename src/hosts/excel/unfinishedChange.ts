@@ -11,9 +11,12 @@ import { partName } from './sheetPart';
 import { isSameName, surveyWorkbook, type SheetSurvey, type Survey } from './surveyWorkbook';
 import { cellSteps, sendSteps, step, type WriteStep } from './writeSteps';
 
-/** What the change that was cut off is called; null when there is none. @throws HostError */
-export async function findUnfinished(excel: typeof Excel): Promise<string | null> {
-  const found = journalSheet(await surveyWorkbook(excel));
+/**
+ * What the change that was cut off is called, "" when it had hardly begun; null when there is none.
+ * @throws HostError
+ */
+export async function findUnfinished(excel: typeof Excel, survey: Survey): Promise<string | null> {
+  const found = journalSheet(survey);
   if (found === undefined) return null;
   const { journal } = await readJournal(excel, found.used);
   return journal?.title ?? '';

@@ -151,6 +151,23 @@ describe.each([...names].map(([which, name]) => [name, which] as const))('%s tha
   });
 });
 
+test('no further change is made before one that was cut off is put back', async () => {
+  const { count } = await requestsOf(refresh);
+  const { standIn, workbook } = await ready(refresh);
+  cutConnection(standIn, count - 2, 'lost');
+  await outcome(workbook.apply(refresh));
+  standIn.goneFrom(null);
+  standIn.failAt(null);
+  const left = snapshotBook(standIn.book);
+  const next = reopen(standIn);
+  const error = await outcome(next.apply(refresh));
+  expect(error?.problem).toEqual({ code: 'cutOff', action: 'refresh' });
+  expect(snapshotBook(standIn.book)).toEqual(left);
+  await next.putBack();
+  await next.apply(refresh);
+  expect((await next.readTable('Plots'))?.rows.length).toBe(4);
+});
+
 /** The request of that number is refused or loses its answer; nothing is answered after it. */
 function cutConnection(standIn: StandIn, request: number, kind: FaultKind): void {
   standIn.failAt(request, kind);
