@@ -82,7 +82,9 @@ async function openPackaged(): Promise<OpenBrowser> {
   const fonts = join(folder, 'fonts');
   const fontSettings = join(fonts, 'fonts.conf');
   await writeFile(fontSettings, (await readFile(fontSettings, 'utf8')).replaceAll('/tmp/fonts', fonts));
-  const browser = await chromium.launch({ executablePath, args: [...packaged.args, ...flags] });
+  // In a single process, which only cloud functions need, a page that is closed takes the browser along.
+  const args = packaged.args.filter((arg) => arg !== '--single-process');
+  const browser = await chromium.launch({ executablePath, args: [...args, ...flags] });
   return {
     browser,
     async close() {
