@@ -50,8 +50,9 @@ export class FreshNames {
   private watch<P>(mutation: string, nameIn: (params: P) => string): void {
     const { accessor } = this.engine;
     const parsed = accessor.get(IFunctionService);
-    accessor.get(ICommandService).onCommandExecuted(({ id, params }) => {
-      if (id === mutation) parsed.deleteFormulaAstCacheKey(nameIn(params as P));
+    accessor.get(ICommandService).onCommandExecuted(({ id }) => {
+      // All of them: of a formula longer than 64 characters the engine keeps no text to find the name in.
+      if (id === mutation) parsed.deleteFormulaAstCacheKey('');
     });
     const tracked = accessor.get(IActiveDirtyManagerService);
     const usual = tracked.get(mutation);

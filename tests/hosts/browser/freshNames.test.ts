@@ -64,6 +64,19 @@ describe('names and tables that come in', () => {
     expect(await valuesAt('Kitchen', 0, 0, 1)).toEqual([139]);
   });
 
+  // Of a formula longer than 64 characters the engine keeps a hash, in which no name is found.
+  it('are read afresh in a long formula too', async () => {
+    const long = `=SUM(Plots[Length])+0*LEN("${'so that the formula is a long one '.repeat(2)}")`;
+    await fill([100, 40]);
+    await typed.type('Kitchen', 0, 0, [[{ f: long }]]);
+    await typed.type('Plots', 3, 1, [[{ v: 90 }]]);
+    expect(await valuesAt('Kitchen', 0, 0, 1)).toEqual([130]);
+    await typed.type('Plots', 5, 1, [[{ v: 8 }]]);
+    expect(await valuesAt('Kitchen', 0, 0, 1)).toEqual([138]);
+    await typed.type('Plots', 5, 1, [[{ v: 9 }]]);
+    expect(await valuesAt('Kitchen', 0, 0, 1)).toEqual([139]);
+  });
+
   it('come back with their answers on redo', async () => {
     await fill([100, 40]);
     await typed.workbook.settle(settleMs);
