@@ -2,16 +2,11 @@
 import { functionNamespace } from '../templates/sheets';
 import { english } from '../texts/english';
 import { fill } from '../texts/fill';
+import type { FormulaFault } from '../workbook/formulaFault';
 import { isCellError, type CellError, type ReadValue } from '../workbook/port';
 import type { NearestNames } from './nearestNames';
 
 const words = english.commands.formula;
-
-export type FormulaFault =
-  | { readonly code: 'unknownFunction'; readonly name: string; readonly known: readonly string[] }
-  | { readonly code: 'unknownWord'; readonly word: string }
-  | { readonly code: 'missingBrackets'; readonly count: number }
-  | { readonly code: 'unreadable' };
 
 export interface FormulaTools {
   evaluate(formula: string): Promise<ReadValue | readonly (readonly ReadValue[])[]>;

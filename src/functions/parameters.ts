@@ -151,36 +151,26 @@ export const units: Parameter<UnitSystem> = {
   },
 };
 
-/**
- * A range of texts, row by row. A blank cell, and a cell with an error (its own function says what is wrong),
- * is null, so that two ranges side by side stay in step.
- */
-export function texts(name: string): Parameter<readonly (string | null)[]> {
+/** A range, row by row. A blank cell is null, so that two ranges side by side stay in step. */
+function range<T>(name: string, readCell: (cell: unknown) => T | null): Parameter<readonly (T | null)[]> {
   return {
     name,
     optional: false,
-    read(raw) {
-      const cells: unknown[] = Array.isArray(raw) ? raw.flat() : [raw];
-      return cells.map((cell) => {
-        if (errorIn(cell) !== null) return null;
-        const value = neverZero(cell, name);
-        return value === null ? null : readText(value);
-      });
-    },
+    read: (raw) => (Array.isArray(raw) ? (raw.flat() as unknown[]) : [raw]).map(readCell),
   };
 }
 
-/** A range of numbers, row by row. A blank cell is null, so that two ranges side by side stay in step. */
+/** Texts; a cell with an error is null too: its own function says what is wrong. */
+export function texts(name: string): Parameter<readonly (string | null)[]> {
+  return range(name, (cell) => {
+    const value = errorIn(cell) === null ? neverZero(cell, name) : null;
+    return value === null ? null : readText(value);
+  });
+}
+
 export function numbers(name: string): Parameter<readonly (number | null)[]> {
-  return {
-    name,
-    optional: false,
-    read(raw) {
-      const cells: unknown[] = Array.isArray(raw) ? raw.flat() : [raw];
-      return cells.map((cell) => {
-        const value = bare(cell, name);
-        return value === null ? null : readNumber(value, name);
-      });
-    },
-  };
+  return range(name, (cell) => {
+    const value = bare(cell, name);
+    return value === null ? null : readNumber(value, name);
+  });
 }

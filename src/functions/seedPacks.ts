@@ -26,5 +26,6 @@ export const packs = define({
  * @returns Rows of pack size, count and cost
  */
 export function seedPacks(seeds: any, pack_sizes: any[][], pack_prices: any[][]): any[][] {
+  // As in cropList: the metadata generator reads the return type.
   return toCell(packs, [seeds, pack_sizes, pack_prices]) as any[][];
 }

@@ -23,6 +23,7 @@ export const test = define({
  * @returns Three shares in a row: estimate, low, high
  */
 export function seedTest(germinated: any, tested: any, confidence?: any): any[][] {
+  // As in cropList: the metadata generator reads the return type.
   return toCell(test, [germinated, tested, confidence]) as any[][];
 }
 

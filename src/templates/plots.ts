@@ -169,6 +169,15 @@ const assumed = join([
   when(native('AND', isBlank(cell('fieldEmergence')), isSeed), `${words.noFieldLoss}. `, ''),
 ]);
 
+/** Left blank, and the crop has no figure to stand in. */
+const isWanting = (key: ColumnKey, trait: string): Expression =>
+  native(
+    'AND',
+    isBlank(cell(key)),
+    isNot(native('ISNUMBER', cropFigure(trait))),
+    isNot(native('ISERROR', cell('takenAs'))),
+  );
+
 const notes = join([
   remark(native('ISERROR', cell('takenAs')), remarks.cropUnknown),
   remark(
@@ -192,15 +201,7 @@ const notes = join([
     ),
     remarks.belowStandard,
   ),
-  remark(
-    native(
-      'AND',
-      isBlank(cell('germination')),
-      isNot(native('ISNUMBER', cropFigure('germination standard'))),
-      isNot(native('ISERROR', cell('takenAs'))),
-    ),
-    remarks.noStandard,
-  ),
+  remark(isWanting('germination', 'germination standard'), remarks.noStandard),
   remark(
     native(
       'AND',
@@ -213,15 +214,7 @@ const notes = join([
     ),
     remarks.wideYield,
   ),
-  remark(
-    native(
-      'AND',
-      isBlank(cell('yieldPer100')),
-      isNot(native('ISNUMBER', cropFigure('yield per 100'))),
-      isNot(native('ISERROR', cell('takenAs'))),
-    ),
-    remarks.noYield,
-  ),
+  remark(isWanting('yieldPer100', 'yield per 100'), remarks.noYield),
 ]);
 
 const asked = (

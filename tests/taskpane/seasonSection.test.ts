@@ -1,6 +1,7 @@
 // @vitest-environment jsdom
 import { beforeEach, describe, expect, it } from 'vitest';
 import { HostError, type Change } from '../../src/workbook/port';
+import { change } from '../contract/contractWorkbook';
 import { enter, fillFake, openPane, until, type OpenPane } from './openPane';
 
 const lastFrost = 'Last frost of spring';
@@ -45,15 +46,7 @@ describe('the fields over a sheet that is there', () => {
   it('leave a formula that somebody typed into the sheet, and say so', async () => {
     const cell = pane.workbook.named('LAST_FROST');
     const cells = [{ ...cell, contents: [[{ compute: { value: 46509 } }]] }];
-    await pane.workbook.apply({
-      title: 'typed',
-      expect: [],
-      newSheets: [],
-      cells,
-      tableRows: [],
-      pictures: [],
-      marks: [],
-    });
+    await pane.workbook.apply(change({ cells }));
     pane.workbook.compute(cell, 46509);
     enter(pane.field(lastFrost), '2027-05-09');
     enter(pane.field(risk), '7');

@@ -3,6 +3,7 @@ import { createFileWorkbook } from '../../src/hosts/file/createFileWorkbook';
 import { fillSheets } from '../../src/workbook/fillSheets';
 import type { CellContent } from '../../src/workbook/port';
 import { readForm, writeForm } from '../../src/workbook/readForm';
+import { change } from '../contract/contractWorkbook';
 import { formTemplate } from './formTemplate';
 
 async function filled() {
@@ -12,15 +13,7 @@ async function filled() {
     const area = await port.locate(name);
     if (area === null) throw new Error(`no cell ${name}`);
     const cells = [{ ...area, contents: [[content]] }];
-    await port.apply({
-      title: 'typed',
-      expect: [],
-      newSheets: [],
-      cells,
-      tableRows: [],
-      pictures: [],
-      marks: [],
-    });
+    await port.apply(change({ cells }));
   };
   const read = async () => {
     const form = await readForm(port, formTemplate);

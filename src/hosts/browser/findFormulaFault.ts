@@ -1,14 +1,7 @@
 /** What keeps the engine from reading a formula. The engine itself only says #NAME? or #VALUE!. */
 import type { IAccessor } from '@univerjs/core';
 import { IFunctionService, LexerTreeBuilder, sequenceNodeType } from '@univerjs/engine-formula';
-
-export type FormulaFault =
-  /** `known`: the names of all functions that there are. */
-  | { readonly code: 'unknownFunction'; readonly name: string; readonly known: readonly string[] }
-  /** No function, cell, name, number or text. */
-  | { readonly code: 'unknownWord'; readonly word: string }
-  | { readonly code: 'missingBrackets'; readonly count: number }
-  | { readonly code: 'unreadable' };
+import type { FormulaFault } from '../../workbook/formulaFault';
 
 /** @param formula with its "="; null when the engine can read it */
 export function findFormulaFault(accessor: IAccessor, formula: string): FormulaFault | null {

@@ -1,8 +1,9 @@
 /** The engine as a calculator in Node: a formula in, its value or list out. */
 import { ICommandService } from '@univerjs/core';
 import { SetRangeValuesMutation } from '@univerjs/sheets';
+import type { FormulaFault } from '../../workbook/formulaFault';
 import { HostError, type ReadValue } from '../../workbook/port';
-import { findFormulaFault, type FormulaFault } from './findFormulaFault';
+import { findFormulaFault } from './findFormulaFault';
 import { startEngine, type WorkbookOptions } from './engine';
 import { openWorkbook } from './openWorkbook';
 

@@ -1,6 +1,7 @@
 /// <reference types="office-js" />
 
 /** Excel's own library, loaded and connected, or the reason why the page has none. */
+
 /** blocked: its library did not load; outside: the page stands in no Excel; old: in one below our floor. */
 export type Unreached = 'blocked' | 'outside' | 'old';
 export interface Reached {

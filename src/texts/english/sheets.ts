@@ -14,7 +14,7 @@ export const sheets = {
       'A frost date is a risk, not a promise, and soil decides: sow when the soil is warm enough for the crop, whatever the date says.',
     ],
     lines: {
-      place: { label: 'Place', remark: 'Printed at the top of the Plots sheet.' },
+      place: { label: 'Place', remark: 'The place these frost dates are for. Nothing is computed from it.' },
       year: {
         label: 'Year of the last frost',
         remark: "Checked against the dates, so that last year's dates are not left standing.",

@@ -3,17 +3,10 @@ import { createFileWorkbook } from '../../../src/hosts/file/createFileWorkbook';
 import type { FileFunction } from '../../../src/hosts/file/evaluate';
 import { allOf, call, column, input, native, operate } from '../../../src/workbook/expressions';
 import { isCellError, type Expression, type ReadValue } from '../../../src/workbook/port';
+import { change } from '../../contract/contractWorkbook';
 import { sampleHeaders, sampleSheet, semantics } from './semantics';
 
-const emptyChange = {
-  title: 'test',
-  expect: [],
-  newSheets: [],
-  cells: [],
-  tableRows: [],
-  pictures: [],
-  marks: [],
-};
+const emptyChange = change({});
 const resultCell = { sheet: 'Sample', row: 1, column: sampleHeaders.length, rows: 1, columns: 1 };
 
 async function evaluateOne(

@@ -2,6 +2,7 @@
 import { allOf, call, column, input, native, operate, when } from '../../../src/workbook/expressions';
 import type { Change, NewSheet } from '../../../src/workbook/port';
 import type { FileFunction } from '../../../src/hosts/file/evaluate';
+import { change } from '../../contract/contractWorkbook';
 
 export const plotNames = [
   '007',
@@ -161,12 +162,4 @@ export const planChange: Change = {
   ],
 };
 
-export const emptyChange: Change = {
-  title: 'test',
-  expect: [],
-  newSheets: [],
-  cells: [],
-  tableRows: [],
-  pictures: [],
-  marks: [],
-};
+export const emptyChange: Change = change({});
