@@ -7,6 +7,7 @@ import { plotsTemplate } from '../templates/plots';
 import { functionNamespace } from '../templates/sheets';
 import { english } from '../texts/english';
 import { fillSheets } from '../workbook/fillSheets';
+import { switchByKey } from './switchByKey';
 import '../taskpane/pane.css';
 import './browser.css';
 
@@ -16,7 +17,8 @@ async function open(grid: HTMLElement, pane: HTMLElement): Promise<void> {
   const workbook = openPage({ functions: registered, namespace: functionNamespace, firstSheet }, grid);
   await fillSheets(workbook, demoFilling, english.pane.undo.sheets);
   await workbook.reveal({ sheet: plotsTemplate.sheet, row: 0, column: 0, rows: 1, columns: 1 });
-  await mountPane(pane, workbook);
+  await mountPane(pane, workbook, english.pane.keys);
+  switchByKey(pane, workbook.takeFocus);
 }
 
 void open(document.getElementById('grid') as HTMLElement, document.getElementById('pane') as HTMLElement);

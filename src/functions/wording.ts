@@ -48,6 +48,10 @@ export function sayProblem(problem: Problem): string {
     else values[key] = typeof value === 'number' ? sayNumber(value) : String(value);
   }
   if (problem.code === 'outOfRange') values['limits'] = sayLimits(problem);
+  if (problem.code === 'percentForShare') {
+    values['percent'] = sayNumber(problem.value * 100);
+    values['fraction'] = sayNumber(problem.value / 100);
+  }
   const key =
     problem.code === 'unknownName' && problem.nearest.length === 0 ? 'unknownNameNoneNear' : problem.code;
   return fill(texts.errors[key], values);

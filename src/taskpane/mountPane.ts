@@ -30,8 +30,12 @@ const settleMs = 15000;
 const plotsTable = plotsTemplate.tables[0]?.name ?? '';
 const notesHeader = english.sheets.plots.columns.notes.header;
 
-/** Resolves when the workbook has been read once. Whatever goes wrong is said in the pane. */
-export async function mountPane(root: HTMLElement, workbook: LiveWorkbook): Promise<PaneHandle> {
+/**
+ * Resolves when the workbook has been read once. Whatever goes wrong is said in the pane.
+ *
+ * @param hint what to know of the page around the pane; "" for nothing
+ */
+export async function mountPane(root: HTMLElement, workbook: LiveWorkbook, hint = ''): Promise<PaneHandle> {
   const actions = createActions(root);
   let isOpen = true;
   const refresher = createRefresher(() => read(), pauseAfterChangeMs, actions.isBusy);
@@ -55,7 +59,15 @@ export async function mountPane(root: HTMLElement, workbook: LiveWorkbook): Prom
 
   root.classList.add('cucurbit-pane');
   root.replaceChildren(
-    element('header', {}, element('h1', {}, pane.title), links.element, trouble, again),
+    element(
+      'header',
+      {},
+      element('h1', {}, pane.title),
+      ...(hint === '' ? [] : [element('p', { class: 'hint' }, hint)]),
+      links.element,
+      trouble,
+      again,
+    ),
     season.element,
     sheets.element,
     findings.element,

@@ -170,7 +170,8 @@ export const english = {
   errors: {
     outOfRange: 'The {name} is {value}. It must be {limits}.',
     notWhole: 'The {name} is {value}. Give a whole number.',
-    percentForShare: 'The {name} is {value}. Write {value} % as {value}% or as a fraction between 0 and 1.',
+    percentForShare:
+      'The {name} is {value}, which is {percent}%. A share is at most 100%: write {value} percent as {value}% or {fraction}.',
     missing: 'The {name} is missing. Fill it in.',
     notANumber:
       'The {name} is "{given}", which is not a number. Type digits with a decimal point and no unit.',
@@ -188,7 +189,7 @@ export const english = {
     unequalLists:
       'The {name} has {count} {count|cell|cells} and the {otherName} has {otherCount}. Give ranges of equal length.',
     noRowFits:
-      'No row fits: the plot is {width} {unit} wide and each row needs {rowSpacing} {unit}. For one row along a fence or bed give the edge as "onedge".',
+      'No row fits: the plot is {width} {unit} wide and each row needs {rowSpacing} {unit}. Give a smaller row spacing; or, for one row along a fence or bed, write a formula of your own with the edge "onedge".',
     noPlantFits:
       'No plant fits: the row is {length} {unit} long and each plant needs {plantSpacing} {spacingUnit}.',
     noHillFits:

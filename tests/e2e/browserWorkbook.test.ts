@@ -81,7 +81,8 @@ describe('the browser workbook', () => {
     await show('Creek 2', { Germination: '60%', 'Seed to sow': seed(0.6) });
   });
 
-  const typed = ['Lane', 'pickling cucumber', '', '50', '10', '5', '12'];
+  const typed = ['Lane', 'pickling cucumber', '', '50', '10'];
+  const spacings = ['5', '12'];
   const lane = {
     'Taken as': 'pickling cucumber',
     // 2 rows of 50.
@@ -94,9 +95,10 @@ describe('the browser workbook', () => {
   test('a plot typed under the last line is computed, undone and done again cell by cell', async () => {
     const before = await plots();
     await hands.typeAlong(addressOf(underTable, 'Plot'), typed);
+    await hands.typeAlong(addressOf(underTable, 'Row spacing'), spacings);
     await show('Lane', lane);
     const after = await plots();
-    const cells = typed.filter((text) => text !== '').length;
+    const cells = [...typed, ...spacings].filter((text) => text !== '').length;
     for (let step = 1; step < cells; step++) await hands.press('Control+z');
     await show('Lane', { Crop: '', Length: '', Plants: '', Notes: 'Choose a crop.' });
     // The first cell made the line, so its undoing takes the line's formulas along.
@@ -107,6 +109,20 @@ describe('the browser workbook', () => {
     await show('Lane', lane);
     expect(await plots()).toEqual(after);
   }, 240_000);
+
+  test('the keyboard alone leaves the grid and comes back to it', async () => {
+    await hands.goTo('B3');
+    await hands.press('F6');
+    await hands.press('Tab');
+    expect(await open.page.evaluate('document.activeElement.textContent')).toBe('Season');
+    await hands.press('F6');
+    await hands.press('ArrowDown');
+    await expect.poll(hands.where).toBe('B4');
+    // Back to what had the keyboard there, and from it through the whole pane.
+    await hands.press('F6');
+    expect(await open.page.evaluate('document.activeElement.textContent')).toBe('Season');
+    await hands.press('F6');
+  });
 
   test('refreshing says what it did and keeps what was typed', async () => {
     const before = await plots();

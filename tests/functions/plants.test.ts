@@ -62,7 +62,7 @@ describe('refusals say what is wrong and what to do', () => {
     ['PLANTS.INROWS', [30, 10, -5, 12], 'above 0 ft'],
     ['PLANTS.INROWS', [1, 10, 5, 24], 'No plant fits'],
     ['PLANTS.INHILLS', [5, 5, 72, 3], 'No hill fits'],
-    ['SEED.NEEDED', [100, 85], 'Write 85 % as 85%'],
+    ['SEED.NEEDED', [100, 85], 'write 85 percent as 85%'],
     ['SEED.NEEDED', [100, 'many'], 'not a number'],
     ['SEED.NEEDED', [1.5, 0.8], 'whole number'],
     ['SEED.NEEDED', [100, 0.8, null, null, 400], 'Give an assurance'],

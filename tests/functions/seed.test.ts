@@ -48,8 +48,10 @@ describe('SEED.PERHILL', () => {
       '#VALUE! The number of plants per hill is 2.5. Give a whole number.',
     );
     expect(run('SEED.PERHILL', 3, 85)).toBe(
-      '#VALUE! The germination is 85. Write 85 % as 85% or as a fraction between 0 and 1.',
+      '#VALUE! The germination is 85, which is 8500%. A share is at most 100%: write 85 percent as 85% or 0.85.',
     );
+    // A cell that shows 150% holds 1.5.
+    expect(run('SEED.PERHILL', 3, '150%')).toMatch(/is 1\.5, which is 150%\. A share is at most 100%/);
     expect(run('SEED.PERHILL', 3, 'good')).toMatch(/not a number\. Type digits/);
     expect(run('SEED.PERHILL', 3, { error: '#REF!' })).toMatch(/Mend that cell first/);
     expect(run('SEED.PERHILL', 3)).toBe('#VALUE! The germination is missing. Fill it in.');
@@ -70,7 +72,7 @@ describe('SEED.CHANCE', () => {
     expect(run('SEED.CHANCE', 5, 0, 0.8)).toBe(
       '#VALUE! The number of plants is 0. It must be at least 1 plant.',
     );
-    expect(run('SEED.CHANCE', 5, 3, 80)).toMatch(/Write 80 % as 80%/);
+    expect(run('SEED.CHANCE', 5, 3, 80)).toMatch(/write 80 percent as 80%/);
     expect(run('SEED.CHANCE', 5, 3)).toBe('#VALUE! The germination is missing. Fill it in.');
     expect(run('SEED.CHANCE', 5, { error: '#N/A' }, 0.8)).toMatch(/Mend that cell first/);
   });

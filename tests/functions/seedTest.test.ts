@@ -23,7 +23,7 @@ describe('SEED.TEST', () => {
     );
     expect(run('SEED.TEST', 80.5, 100)).toMatch(/germinated is 80\.5\. Give a whole number/);
     expect(run('SEED.TEST', 80, 100, 1)).toBe('#VALUE! The confidence is 1. It must be above 0 and below 1.');
-    expect(run('SEED.TEST', 80, 100, 95)).toMatch(/Write 95 % as 95%/);
+    expect(run('SEED.TEST', 80, 100, 95)).toMatch(/write 95 percent as 95%/);
     expect(run('SEED.TEST', 80, null)).toMatch(/number of seeds tested is missing\. Fill it in/);
     expect(run('SEED.TEST', '80%', 'all')).toMatch(/Type digits/);
     expect(run('SEED.TEST', { error: '#REF!' }, 100)).toMatch(/Mend that cell first/);
@@ -44,7 +44,7 @@ describe('SEED.TOLERANCE', () => {
     expect(run('SEED.TOLERANCE', 0.8, 3)).toBe(
       '#VALUE! The number of replicates is "3". Choose one of: 4, 2.',
     );
-    expect(run('SEED.TOLERANCE', 80, 4)).toMatch(/Write 80 % as 80%/);
+    expect(run('SEED.TOLERANCE', 80, 4)).toMatch(/write 80 percent as 80%/);
     expect(run('SEED.TOLERANCE', 0.8)).toMatch(/number of replicates is missing/);
     expect(run('SEED.TOLERANCE', 'good', 4)).toMatch(/Type digits/);
     expect(run('SEED.TOLERANCE', { error: '#DIV/0!' }, 4)).toMatch(/#DIV\/0!/);

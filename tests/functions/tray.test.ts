@@ -18,7 +18,7 @@ test('refusals say what to do', () => {
   expect(run('TRAY.CELLS', 100, 0.85, 1, 1)).toBe(
     '#VALUE! The share of culls is 1. It must be at least 0 and below 1.',
   );
-  expect(run('TRAY.CELLS', 100, 0.85, 1, 5)).toMatch(/Write 5 % as 5%/);
+  expect(run('TRAY.CELLS', 100, 0.85, 1, 5)).toMatch(/write 5 percent as 5%/);
   expect(run('TRAY.CELLS', 'tray', 0.85)).toMatch(/not a number\. Type digits/);
   expect(run('TRAY.CELLS', 100, { error: '#N/A' })).toMatch(/Mend that cell first/);
   expect(run('TRAY.CELLS', [[1, 2]], 0.85)).toMatch(/Give one cell/);

@@ -72,7 +72,7 @@ describe('wrappers', () => {
     const call = (id: string, ...args: unknown[]): unknown => thrown(() => wrappers.get(id)?.(...args));
     expect(call('SEED.NEEDED', 100, 85)).toMatchObject({
       code: '#VALUE!',
-      said: expect.stringMatching(/Write 85 %/),
+      said: expect.stringMatching(/write 85 percent as 85%/),
     });
     expect(call('SEED.STANDARD', 'gourd')).toMatchObject({
       code: '#N/A',

@@ -30,6 +30,7 @@ async function notesOf(plot: InputRow): Promise<string> {
 describe('germination against the federal standard (7 CFR 201.31: muskmelon 75 %, gourd not listed)', () => {
   it.each<[string, InputRow, string]>([
     ['below it', { Crop: 'muskmelon', Germination: 0.74 }, remarks.belowStandard],
+    ['under 0, where Seed to sow says what is wrong', { Crop: 'muskmelon', Germination: -0.5 }, ''],
     ['at it', { Crop: 'muskmelon', Germination: 0.75 }, ''],
     ['left blank', { Crop: 'muskmelon' }, ''],
     ['of a crop without one', { Crop: 'gourd', Germination: 0.3 }, ''],
@@ -37,5 +38,13 @@ describe('germination against the federal standard (7 CFR 201.31: muskmelon 75 %
     ['of a crop that is not known', { Crop: 'gord', Germination: 0.3 }, remarks.cropUnknown],
   ])('%s', async (_, plot, expected) => {
     expect((await notesOf(plot)).trim()).toBe(expected);
+  });
+});
+
+describe('a triploid watermelon', () => {
+  it('alone is told of pollen and of the seed for its pollenizers, in words that go together', async () => {
+    const notes = await notesOf({ Crop: 'seedless watermelon', Germination: 0.9 });
+    expect(notes).toBe(`${english.verdicts['no pollenizer']} ${remarks.pollenizerSeed} `);
+    expect(notes).not.toMatch(/Add one/);
   });
 });

@@ -146,3 +146,16 @@ describe('the invented garden', () => {
     expect(lines).toEqual(expect.arrayContaining(Object.keys(demoSeason)));
   });
 });
+
+describe('the lines above the tables', () => {
+  /** Characters that fit beside the pane in a window 1,280 wide: measured at the widest line, which is bold. */
+  const inSight = 125;
+  it.each(allTemplates.map((template) => [template.sheet, template] as const))(
+    'of %s are in sight',
+    (_, template) => {
+      const lines = [...template.lead, ...template.cautions];
+      expect(lines.length).toBeGreaterThan(0);
+      expect(lines.filter((line) => line.length > inSight)).toEqual([]);
+    },
+  );
+});

@@ -17,7 +17,7 @@ import { UniverSheetsFormulaUIPlugin } from '@univerjs/sheets-formula-ui';
 import { UniverSheetsNoteUIPlugin } from '@univerjs/sheets-note-ui';
 import { UniverSheetsNumfmtUIPlugin } from '@univerjs/sheets-numfmt-ui';
 import { ScrollToRangeOperation, UniverSheetsUIPlugin } from '@univerjs/sheets-ui';
-import { UniverUIPlugin } from '@univerjs/ui';
+import { ILayoutService, UniverUIPlugin } from '@univerjs/ui';
 import dataValidation from '@univerjs/sheets-data-validation-ui/locale/en-US';
 import dataValidationCore from '@univerjs/sheets-data-validation/locale/en-US';
 import design from '@univerjs/design/locale/en-US';
@@ -45,16 +45,22 @@ import '@univerjs/sheets-drawing-ui/lib/index.css';
 import { startEngine, type EngineShell, type WorkbookOptions } from './engine';
 import { openWorkbook, type BrowserWorkbook } from './openWorkbook';
 
+export interface PageWorkbook extends BrowserWorkbook {
+  /** Gives the keyboard to the grid. */
+  takeFocus(): void;
+}
+
 /** The workbook in a page: the grid fills the container. */
-export function openPage(options: WorkbookOptions, container: HTMLElement): BrowserWorkbook {
+export function openPage(options: WorkbookOptions, container: HTMLElement): PageWorkbook {
   const engine = startEngine(options, pageShell(container));
   const commands = engine.accessor.get(ICommandService);
   // What scrolls is there only when the grid has been drawn once.
   const drawn = engine.accessor.get(LifecycleService).onStage(LifecycleStages.Rendered);
-  return openWorkbook(engine, {
+  const workbook = openWorkbook(engine, {
     onWrite: options.onWrite ?? (() => undefined),
     scrollTo: (range) => void drawn.then(() => commands.executeCommand(ScrollToRangeOperation.id, { range })),
   });
+  return { ...workbook, takeFocus: () => engine.accessor.get(ILayoutService).focus() };
 }
 
 const english: ILocales = {

@@ -1,6 +1,8 @@
 /** What the task pane says. */
 export const pane = {
   title: 'Cucurbit planning',
+  /** Where the page has no other way out of the grid, which keeps Tab for its cells. */
+  keys: 'F6 leads from the grid to this pane and back.',
   /** Names the list of links to the sections. */
   parts: 'Parts of this pane',
   /** Until the workbook is there, and when it does not come. */

@@ -60,7 +60,7 @@ export const verdicts = {
   'pollen next door':
     'No other cucumber here brings pollen, but neighbors may: bees would make this parthenocarpic cucumber seedy and misshapen. Screen it against bees.',
   'no pollenizer':
-    'Sets no fruit: triploid watermelon needs a seeded watermelon nearby as pollenizer, about 1 to 3 others. Add one.',
+    'Sets no fruit without pollen of a seeded watermelon, and no other plot here is one: plant pollenizers among it, about 1 to 3 others.',
 } as const;
 
 /** FLOWER.CROSSES: a verdict, then what becomes of the fruit, then of the seed. */

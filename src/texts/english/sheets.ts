@@ -11,7 +11,7 @@ export const sheets = {
     title: 'Season',
     lead: [
       'Everything here is read by the other sheets. Change the tinted cells; the rest follows.',
-      'A frost date is a risk, not a promise, and soil decides: sow when the soil is warm enough for the crop, whatever the date says.',
+      'A frost date is a risk, not a promise. Soil decides: sow when it is warm enough, whatever the date says.',
     ],
     lines: {
       place: { label: 'Place', remark: 'The place these frost dates are for. Nothing is computed from it.' },
@@ -91,8 +91,8 @@ export const sheets = {
         remark: "Sowings after it grow more slowly: the crop's fall days are added.",
       },
       spacingPerLength: {
-        label: 'Spacing units in a length unit',
-        remark: '12 inches in a foot, 100 cm in a metre.',
+        label: 'Inches in a foot, or cm in a metre',
+        remark: 'Turns plant spacing into row length.',
       },
     },
     yearFits: 'yes',
@@ -102,11 +102,11 @@ export const sheets = {
     sheet: 'Plots',
     title: 'Plots',
     lead: [
-      "One line a plot. Fill in the tinted cells; a blank one takes the crop's figure from the Crops sheet, and Assumed says so. Type under the last line for a new plot.",
-      "Seed is enough at the assurance of the Season sheet. Dates stand on the Season sheet's frost dates; warm soil comes first.",
+      "Tinted cells, here and far right, are yours; a blank takes the crop's figure. Type a new plot under the last line.",
+      "Seed is enough at the Season sheet's assurance. Dates stand on its frost dates; warm soil comes first.",
     ],
     cautions: [
-      'Treated seed is not for food, feed or oil. Before any spray read the label, it is the law, and ask your local extension office. Do not eat fruit that tastes bitter.',
+      'Treated seed is not food or feed. Do not eat bitter fruit. Sprays: the label is the law; ask your local extension office.',
     ],
     layouts: ['rows', 'hills', 'beds'],
     starts: ['seed', 'transplant'],
@@ -237,6 +237,8 @@ export const sheets = {
       sowsTooLate: 'Sown after the last date: see Last sowing.',
       belowStandard:
         'Germination below the federal standard: such seed is sold marked Below Standard. Test it.',
+      pollenizerSeed:
+        'Seed to sow counts the pollenizers too: for their share order seed of a seeded watermelon.',
       noStandard: 'No federal germination standard for this crop: put in your own germination.',
       wideYield: 'Published yields differ more than threefold and the low end is used: put in your own.',
       noYield: 'No published yield: put in your own.',
@@ -246,13 +248,14 @@ export const sheets = {
     sheet: 'Crops',
     title: 'Crops',
     lead: [
-      'The reference that stands in for blank cells of Plots, in the units of the Season sheet. Type your own figure over one here and all blanks follow.',
+      "These figures stand in for blanks of Plots, in the Season sheet's units. Type your own over one: all blanks follow.",
       'Sources differ: the ranges and where each comes from are on the Crop ranges sheet.',
     ],
     usual: 'Figures used where Plots is blank: the middle of each range; the low end for yield',
     rangesSheet: 'Crop ranges',
     rangesLead: [
-      'What publications say, from low to high, and where it stands. "Common practice, no source" and "judgement" are what they say; "from memory" wants checking.',
+      'What publications say, from low to high, and where it stands.',
+      '"Common practice, no source" and "judgement" are what they say; "from memory" wants checking.',
     ],
     names: 'Names that are understood',
     noFigure: 'type your own',
