@@ -19,6 +19,7 @@ async function open(grid: HTMLElement, pane: HTMLElement): Promise<void> {
   await workbook.reveal({ sheet: plotsTemplate.sheet, row: 0, column: 0, rows: 1, columns: 1 });
   await mountPane(pane, workbook, english.pane.keys);
   switchByKey(pane, workbook.takeFocus);
+  grid.setAttribute('aria-description', english.pane.keys);
 }
 
 void open(document.getElementById('grid') as HTMLElement, document.getElementById('pane') as HTMLElement);

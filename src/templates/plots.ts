@@ -419,11 +419,6 @@ export const plotsTemplate: SheetTemplate = {
           11,
           'plants',
         ),
-        computed('keepApart', keepApart, 'general', 30),
-        {
-          ...computed('notes', notes, 'general', 80),
-          compute: when(isBlank(cell('crop')), when(isBlank(cell('plot')), '', remarks.noCrop), notes),
-        },
         // Figures of the grower's own, each in place of the crop's.
         asked('rowSpacing', 'general', 9, [], feet),
         asked('plantSpacing', 'general', 9, [], inches),
@@ -439,8 +434,14 @@ export const plotsTemplate: SheetTemplate = {
         asked('harvestDays', 'general', 9, [], 'days'),
         asked('yieldPer100', 'general', 10, [], unit('lb/100 ft', 'kg/100 m')),
         asked('price', 'money', 9, [], unit('per lb', 'per kg')),
+        // Sentences come last: the grid loses sight of what stands beyond a wide column.
         computed('takenAs', takenAs, 'general', 20),
+        computed('keepApart', keepApart, 'general', 30),
         computed('assumed', assumed, 'general', 44),
+        {
+          ...computed('notes', notes, 'general', 80),
+          compute: when(isBlank(cell('crop')), when(isBlank(cell('plot')), '', remarks.noCrop), notes),
+        },
       ],
     },
   ],
