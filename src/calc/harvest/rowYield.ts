@@ -1,8 +1,6 @@
 import { checkNumber, checkShare } from '../limits/limits';
+import { rowLengthOfYield } from '../units/units';
 import { orAssume, type Recorder } from '../working';
-
-/** Yields are published for 100 ft or 100 m of row. */
-const rowLengthOfYield = 100;
 
 /**
  * Marketable yield of a length of row.

@@ -1,6 +1,6 @@
-import { checkPositive } from '../limits/limits';
 import type { UnitSystem } from '../units/units';
 import type { Recorder } from '../working';
+import { areaPerPlant } from './areaPerPlant';
 
 /**
  * Plants on an acre or hectare that is planted to its margin.
@@ -20,23 +20,11 @@ export function plantsPerLand(
   units: UnitSystem,
   record?: Recorder,
 ): number {
-  checkPositive('row_spacing', rowSpacing, units.length);
-  checkPositive('plant_spacing', plantSpacing, units.spacing);
-  const areaPerPlant = (rowSpacing * plantSpacing) / units.spacingPerLength;
-  record?.({
-    step: 'areaPerPlant',
-    inputs: {
-      row_spacing: rowSpacing,
-      plant_spacing: plantSpacing,
-      spacingPerLength: units.spacingPerLength,
-    },
-    result: areaPerPlant,
-    unit: units.area,
-  });
-  const plants = units.areaPerLand / areaPerPlant;
+  const perPlant = areaPerPlant(rowSpacing, plantSpacing, units, record);
+  const plants = units.areaPerLand / perPlant;
   record?.({
     step: 'plantsPerLand',
-    inputs: { areaPerLand: units.areaPerLand, areaPerPlant },
+    inputs: { areaPerLand: units.areaPerLand, areaPerPlant: perPlant },
     result: plants,
     unit: units.density,
   });

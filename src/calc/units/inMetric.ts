@@ -7,6 +7,7 @@ import {
   metresPerFoot,
   squareFeetPerAcre,
   squareMetresPerHectare,
+  squareMetresPerSquareFoot,
   unitSystems,
   type Unit,
 } from './units';
@@ -37,7 +38,7 @@ export function inMetric(value: number, unit: Unit): { readonly value: number; r
       return { value: value / gramsPerOunce, unit: metric.seedCount };
     case us.density:
       return {
-        value: (value * squareMetresPerHectare) / (squareFeetPerAcre * metresPerFoot ** 2),
+        value: (value * squareMetresPerHectare) / (squareFeetPerAcre * squareMetresPerSquareFoot),
         unit: metric.density,
       };
     case us.yieldPer100:

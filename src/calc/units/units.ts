@@ -41,6 +41,7 @@ export type Unit =
   | 'beds'
   | 'cells'
   | 'hives'
+  | 'trays'
   | 'days'
   | 'weeks'
   | 'years'
@@ -61,6 +62,10 @@ export interface UnitSystem {
   /** Area units in one land unit. */
   readonly areaPerLand: number;
   readonly density: Unit;
+  /** What a tray cell holds, and a heap of mix. */
+  readonly cellVolume: Unit;
+  readonly mixVolume: Unit;
+  readonly cellVolumePerMixVolume: number;
   readonly seedMass: Unit;
   readonly seedCount: Unit;
   readonly yieldPer100: Unit;
@@ -72,14 +77,33 @@ export const inchesPerFoot = 12;
 export const squareFeetPerAcre = 43560;
 export const cmPerInch = 2.54;
 export const metresPerFoot = 0.3048;
+export const squareMetresPerSquareFoot = 0.09290304;
 export const cmPerMetre = 100;
 export const squareMetresPerHectare = 10000;
+export const mlPerLitre = 1000;
 export const gramsPerOunce = 28.349523125;
 export const kgPerPound = 0.45359237;
 /** Freezing point of water, and degrees F in one degree C: the definition of the Fahrenheit scale. */
 export const freezingF = 32;
 export const fahrenheitPerCelsius = 1.8;
 export const daysPerWeek = 7;
+/** Yields are published for 100 ft or 100 m of row. */
+export const rowLengthOfYield = 100;
+
+/** Areas that land is told in, each an exact number of square feet or square metres. */
+export const areaUnits = {
+  'sq in': { counts: 1 / inchesPerFoot ** 2, of: 'sqFt' },
+  'sq ft': { counts: 1, of: 'sqFt' },
+  'sq yd': { counts: 9, of: 'sqFt' },
+  acre: { counts: squareFeetPerAcre, of: 'sqFt' },
+  'sq mi': { counts: 640 * squareFeetPerAcre, of: 'sqFt' },
+  'sq m': { counts: 1, of: 'sqM' },
+  are: { counts: 100, of: 'sqM' },
+  hectare: { counts: squareMetresPerHectare, of: 'sqM' },
+  'sq km': { counts: 100 * squareMetresPerHectare, of: 'sqM' },
+} as const;
+
+export type AreaUnit = keyof typeof areaUnits;
 
 export const unitSystems: Readonly<Record<UnitSystemName, UnitSystem>> = {
   us: {
@@ -91,6 +115,9 @@ export const unitSystems: Readonly<Record<UnitSystemName, UnitSystem>> = {
     land: 'acre',
     areaPerLand: squareFeetPerAcre,
     density: 'perAcre',
+    cellVolume: 'cuIn',
+    mixVolume: 'cuFt',
+    cellVolumePerMixVolume: inchesPerFoot ** 3,
     seedMass: 'oz',
     seedCount: 'seedsPerOz',
     yieldPer100: 'lbPer100Ft',
@@ -105,6 +132,9 @@ export const unitSystems: Readonly<Record<UnitSystemName, UnitSystem>> = {
     land: 'hectare',
     areaPerLand: squareMetresPerHectare,
     density: 'perHectare',
+    cellVolume: 'ml',
+    mixVolume: 'litre',
+    cellVolumePerMixVolume: mlPerLitre,
     seedMass: 'g',
     seedCount: 'seedsPerG',
     yieldPer100: 'kgPer100M',
