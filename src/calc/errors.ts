@@ -82,6 +82,15 @@ export type Problem =
       readonly unit: Unit;
       readonly spacingUnit: Unit;
     }
+  /** An area smaller than one plant owns, which may have been meant in acres or hectares. */
+  | {
+      readonly code: 'noPlantInArea';
+      readonly area: number;
+      readonly areaPerPlant: number;
+      readonly unit: Unit;
+      readonly landUnit: Unit;
+      readonly areaPerLand: number;
+    }
   | { readonly code: 'noHillFits'; readonly side: number; readonly hillSpacing: number; readonly unit: Unit }
   | { readonly code: 'noBedFits'; readonly width: number; readonly bedWidth: number; readonly unit: Unit }
   /** Rows of hills that lie further apart than the plot is wide. */
@@ -91,6 +100,12 @@ export type Problem =
       readonly rowSpacing: number;
       readonly unit: Unit;
     }
+  /** The last of a row of dates before the first. */
+  | { readonly code: 'lastBeforeFirst'; readonly firstDay: number; readonly lastDay: number }
+  | { readonly code: 'tooManyDates'; readonly count: number; readonly most: number }
+  /** No function of that name has steps to show. Shown as #N/A. */
+  | { readonly code: 'unknownFunction'; readonly given: string; readonly nearest: readonly string[] }
+  | { readonly code: 'tooManyArguments'; readonly id: string; readonly most: number }
   | { readonly code: 'testedWithoutAssurance' }
   /** An assurance of 1. */
   | { readonly code: 'assuranceOfOne' }
@@ -116,6 +131,7 @@ export type Problem =
 /** The codes that mean "there is no such thing" and not "that is wrong". */
 export const notAvailableCodes: ReadonlySet<Problem['code']> = new Set([
   'unknownName',
+  'unknownFunction',
   'noFigure',
   'noSeedStandard',
   'noTolerance',

@@ -26,7 +26,17 @@ export interface WorkingLine {
 const blank = { formula: '', numbersPutIn: '', result: '', unit: '', rounding: '' };
 
 /** Arguments that are day numbers inside a calculation. Results of steps in the unit "date" join them. */
-const dateArguments = ['last_frost', 'first_frost', 'set_out', 'start', 'first_pick'];
+const dateArguments = [
+  'last_frost',
+  'first_frost',
+  'set_out',
+  'start',
+  'first_pick',
+  'first',
+  'last',
+  'today',
+  'last_planting',
+];
 
 /** The lines of one call. A refusal is the last line, after the steps that went before it. */
 export function explain(definition: FunctionDefinition, args: readonly unknown[]): readonly WorkingLine[] {

@@ -6,7 +6,7 @@
 import { refuse } from '../calc/errors';
 import { asWhole } from '../calc/whole/wholeNumbers';
 import { unitSystems, type UnitSystem } from '../calc/units/units';
-import { dayOfIso, dayOfSerial } from '../workbook/serialDate';
+import { dayOfIso, dayOfSerial, serialOfDay } from '../workbook/serialDate';
 import type { Parameter } from './define';
 
 type Read<T> = (value: Exclude<Bare, null>, name: string) => T;
@@ -69,14 +69,24 @@ function optional<T>(name: string, read: Read<T>, given = neverZero): Parameter<
 /** A cell set as text that holds a plain number counts as that number, as in the spreadsheet's own functions. */
 const plainNumber = /^[+-]?(\d+\.?\d*|\.\d+)(e[+-]?\d+)?$/i;
 
+function numberIn(text: string): number | null {
+  const bareText = text.trim();
+  if (plainNumber.test(bareText)) return Number(bareText);
+  const perCent = bareText.endsWith('%') ? bareText.slice(0, -1).trim() : '';
+  return plainNumber.test(perCent) ? Number(perCent) / 100 : null;
+}
+
 function readNumber(value: number | string | boolean, name: string): number {
   if (typeof value === 'number') return value;
-  const text = String(value).trim();
-  if (typeof value === 'string' && plainNumber.test(text)) return Number(text);
-  if (typeof value === 'string' && text.endsWith('%') && plainNumber.test(text.slice(0, -1).trim())) {
-    return Number(text.slice(0, -1)) / 100;
-  }
-  return refuse({ code: 'notANumber', name, given: text });
+  const read = typeof value === 'string' ? numberIn(value) : null;
+  return read ?? refuse({ code: 'notANumber', name, given: String(value).trim() });
+}
+
+/** A number, a date written out as its serial, or a word. */
+function readAnswer(value: number | string | boolean): number | string | boolean {
+  if (typeof value !== 'string') return value;
+  const day = dayOfIso(value);
+  return day === null ? (numberIn(value) ?? value.trim()) : serialOfDay(day);
 }
 
 function readText(value: number | string | boolean): string {
@@ -117,6 +127,8 @@ const roundings = {
 export const number = (name: string): Parameter<number> => required(name, readNumber, bare);
 export const optionalNumber = (name: string): Parameter<number | undefined> =>
   optional(name, readNumber, bare);
+export const answer = (name: string): Parameter<number | string | boolean> =>
+  required(name, readAnswer, bare);
 export const text = (name: string): Parameter<string> => required(name, readText);
 export const optionalText = (name: string): Parameter<string | undefined> => optional(name, readText);
 export const optionalYesOrNo = (name: string): Parameter<boolean | undefined> =>
@@ -173,4 +185,16 @@ export function numbers(name: string): Parameter<readonly (number | null)[]> {
     const value = bare(cell, name);
     return value === null ? null : readNumber(value, name);
   });
+}
+
+/** Whatever is given, as it comes, for the function that reads it; undefined when nothing is. */
+export function passedOn(name: string): Parameter<unknown> {
+  return {
+    name,
+    optional: true,
+    read(raw) {
+      const isRange = Array.isArray(raw) && raw.flat().length > 1;
+      return isRange ? raw : (bare(raw, name) ?? undefined);
+    },
+  };
 }

@@ -9,7 +9,13 @@ import { isoOfDay } from '../workbook/serialDate';
 const texts = english;
 
 /** Parameters of problems that are day numbers. */
-const dayNames: ReadonlySet<string> = new Set(['lastFrost', 'firstFrost', 'firstPick']);
+const dayNames: ReadonlySet<string> = new Set([
+  'lastFrost',
+  'firstFrost',
+  'firstPick',
+  'firstDay',
+  'lastDay',
+]);
 
 /** A number as a person writes it: at most six significant digits after rounding error is gone. */
 export function sayNumber(value: number): string {
@@ -53,6 +59,8 @@ export function sayProblem(problem: Problem): string {
     values['fraction'] = sayNumber(problem.value / 100);
   }
   const key =
-    problem.code === 'unknownName' && problem.nearest.length === 0 ? 'unknownNameNoneNear' : problem.code;
+    'nearest' in problem && problem.nearest.length === 0
+      ? (`${problem.code}NoneNear` as const)
+      : problem.code;
   return fill(texts.errors[key], values);
 }

@@ -4,7 +4,16 @@
  */
 import { commands } from './english/commands';
 import { pane } from './english/pane';
-import { cautions, citations, cropNotes, crossings, orders, verdicts } from './english/reference';
+import {
+  cautions,
+  citations,
+  cropNotes,
+  crossings,
+  judgements,
+  orders,
+  standVerdicts,
+  verdicts,
+} from './english/reference';
 import { sheets } from './english/sheets';
 
 export const english = {
@@ -15,7 +24,9 @@ export const english = {
   citations,
   cropNotes,
   crossings,
+  judgements,
   orders,
+  standVerdicts,
   verdicts,
   /** Names of quantities: arguments of the functions, and the steps' inputs that are no argument. */
   quantities: {
@@ -105,6 +116,26 @@ export const english = {
     yield_per_100: 'yield per 100 of row',
     rowLengthOfYield: 'row length that the yield is for',
     marketable: 'marketable share',
+    wanted_yield: 'yield wanted',
+    value: 'area in its own unit',
+    areaOfUnit: 'area of one of the unit',
+    unit: 'unit of area',
+    wanted_per_week: 'demand of a week',
+    picking_weeks: 'number of picking weeks',
+    plants_standing: 'number of plants standing',
+    plantsMeant: 'number of plants meant',
+    stand: 'share of the stand',
+    today: 'date of today',
+    last_planting: 'last planting date',
+    least_stand: 'share worth keeping',
+    cells: 'number of cells',
+    cells_per_tray: 'number of cells per tray',
+    cellVolumePerMixVolume: 'cell volume units in one of mix',
+    first: 'first date',
+    last: 'last date',
+    every_days: 'number of days between',
+    correct: 'right answer',
+    function_name: 'name of the function',
   },
   units: {
     ft: 'ft',
@@ -140,6 +171,7 @@ export const english = {
     beds: 'beds',
     cells: 'cells',
     hives: 'hives',
+    trays: 'trays',
     days: 'days',
     weeks: 'weeks',
     years: 'years',
@@ -156,6 +188,7 @@ export const english = {
     beds: 'bed',
     cells: 'cell',
     hives: 'hive',
+    trays: 'tray',
     days: 'day',
     weeks: 'week',
     years: 'year',
@@ -192,6 +225,8 @@ export const english = {
       'No row fits: the plot is {width} {unit} wide and each row needs {rowSpacing} {unit}. Give a smaller row spacing; or, for one row along a fence or bed, write a formula of your own with the edge "onedge".',
     noPlantFits:
       'No plant fits: the row is {length} {unit} long and each plant needs {plantSpacing} {spacingUnit}.',
+    noPlantInArea:
+      'No plant fits: the area is {area} {unit} and each plant needs {areaPerPlant} {unit}. Was the area meant in another unit? 1 {landUnit} is {areaPerLand} {unit}.',
     noHillFits:
       'No hill fits: a side of the plot is {side} {unit} and each hill needs {hillSpacing} {unit}. Hill spacing is in {unit}; was a smaller unit meant?',
     noBedFits: 'No bed fits: the plot is {width} {unit} wide and a bed is {bedWidth} {unit}.',
@@ -205,6 +240,14 @@ export const english = {
       'A test of {tested} {tested|seed|seeds} says too little for an assurance of {assurance}: even 1,000,000,000 seeds might not be enough. Test more seeds (400 is usual) or give a lower assurance.',
     testedWithoutAssurance:
       'The number of seeds tested only counts together with an assurance. Give an assurance such as 0.95.',
+    lastBeforeFirst:
+      'The last date ({lastDay}) comes before the first date ({firstDay}). Check the year of each.',
+    tooManyDates:
+      'These are {count} dates, and at most {most} are given. Check the year of each date, or take more days between.',
+    unknownFunction: 'There is no function called "{given}" whose steps can be shown. Near it: {nearest}.',
+    unknownFunctionNoneNear:
+      'There is no function called "{given}" whose steps can be shown. Type a name such as SEED.NEEDED.',
+    tooManyArguments: '{id} takes {most} {most|argument|arguments}. Leave the others out.',
     frostDatesReversed:
       'The first frost ({firstFrost}) must come after the last frost ({lastFrost}). South of the equator the first frost of fall is in the next calendar year: type its year too.',
     frostYearsApart:
@@ -371,6 +414,34 @@ export const english = {
       name: 'cells to sow for the assurance',
       formula: 'the fewest cells of which that many hold a plant with the chance asked for (binomial)',
     },
+    plantsInArea: { name: 'plants at most', formula: 'area ÷ area per plant' },
+    plantsForYield: { name: 'plants', formula: 'yield wanted ÷ yield per plant' },
+    areaForPlants: { name: 'area', formula: 'plants × area per plant' },
+    areaFrom: { name: 'area', formula: '{value} × area of one {unit}' },
+    rowForPlants: { name: 'row length', formula: 'plants × plant spacing ÷ {spacingPerLength}' },
+    rowInArea: { name: 'row length', formula: 'area ÷ row spacing' },
+    wantedInSeason: { name: 'demand of the season', formula: 'demand of a week × picking weeks' },
+    rowForDemand: {
+      name: 'row length',
+      formula: 'demand of the season ÷ yield of {rowLengthOfYield} of row in the season × {rowLengthOfYield}',
+    },
+    plantsMeant: {
+      name: 'plants meant to stand',
+      formula: 'row length × {spacingPerLength} ÷ plant spacing',
+    },
+    standingShare: { name: 'share of the stand', formula: 'plants standing ÷ plants meant to stand' },
+    replantVerdict: {
+      name: 'verdict',
+      formula: 'keep a stand of the share worth keeping; else fill gaps up to the last planting date',
+    },
+    traysNeeded: { name: 'trays', formula: 'cells ÷ cells per tray' },
+    mixForCells: { name: 'mix', formula: 'cells × cell volume ÷ {cellVolumePerMixVolume}' },
+    sowings: { name: 'number of sowings', formula: '(last date − first date) ÷ days between, and one more' },
+    lastOfSuccession: {
+      name: 'last of the sowings',
+      formula: 'first date + (number of sowings − 1) × days between',
+    },
+    answerOff: { name: 'difference', formula: 'answer − right answer' },
     plantsPerLand: {
       name: 'plants per acre or hectare',
       formula: 'area of an acre or hectare ÷ area per plant',
@@ -414,6 +485,9 @@ export const english = {
     rounded: { up: 'rounded up', down: 'rounded down' },
     yes: 'yes',
     no: 'no',
+    remark: 'note',
+    source: 'source',
+    noSteps: 'This is looked up, not calculated: there are no steps.',
   },
   /** Remarks that travel with a result. */
   remarks: {
@@ -456,6 +530,19 @@ export const english = {
     goByFlowers:
       'Go by the first open female flowers, not by this date: bees must reach them. Rather too early than too late.',
     seasonTooShort: 'The season is too short: choose a quicker type, or start from transplants.',
+    edgesLoseSome: 'The most there can be: edges and corners of an odd shape lose some.',
+    edgesTakeMore: 'The least there must be: edges and corners of an odd shape take more.',
+    lossesComeOnTop:
+      'Plants that live to bear. Add some for those that will be lost to weather, beetles, wilt and mildew.',
+    picksAreUneven:
+      'The yield is that of the whole picking season, taken as even over its weeks. First and last weeks bring less and the middle more: several sowings even it out.',
+    countInSeveralPlaces:
+      'Count in several places across the field, gaps and all: one good stretch says little of the rest.',
+    whyPlantsAreMissing:
+      'See first why plants are missing: what took them (cold or crusted soil, rot, insects, mice) takes the next ones too. A few long gaps weigh more than many short ones.',
+    mixSettles: 'Mix settles when it is firmed and watered: have some over.',
+    sowingsDrawTogether:
+      'Even gaps in sowing are not even gaps in picking: in a warming spring later sowings catch up, in fall they lag.',
     yieldIsMarketable:
       'Yields published by extension services are marketable already. Give a share only for a yield that counts everything picked.',
   },

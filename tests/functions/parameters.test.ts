@@ -275,3 +275,52 @@ describe('ranges of numbers', () => {
     expect(refusalOf(() => prices.read([[true]]))).toMatchObject({ code: 'notANumber' });
   });
 });
+
+describe('an answer', () => {
+  const answer = parameters.answer('answer');
+
+  test.each([
+    [133, 133],
+    [0, 0],
+    [' 133 ', 133],
+    ['80%', 0.8],
+    ['1e3', 1000],
+    // 46023 is 2026-01-01, plus 135 days.
+    ['2026-05-16', 46_158],
+    ['2026-02-30', '2026-02-30'],
+    [' fill gaps ', 'fill gaps'],
+    [true, true],
+    [[[5]], 5],
+  ])('%j is read as %j', (raw, read) => {
+    expect(answer.read(raw)).toBe(read);
+  });
+
+  test('nothing, an error and a range are refused', () => {
+    for (const nothing of [null, undefined, '', '  ']) {
+      expect(refusalOf(() => answer.read(nothing))).toEqual({ code: 'missing', name: 'answer' });
+    }
+    expect(refusalOf(() => answer.read({ error: '#REF!' }))).toMatchObject({ code: 'errorInside' });
+    expect(refusalOf(() => answer.read([[1, 2]]))).toMatchObject({ code: 'oneCellWanted' });
+  });
+});
+
+describe('an argument that is passed on', () => {
+  const passed = parameters.passedOn('argument1');
+
+  test('comes as it is: a value, a text, a range', () => {
+    expect(passed.read(0)).toBe(0);
+    expect(passed.read([[36]])).toBe(36);
+    expect(passed.read('85%')).toBe('85%');
+    expect(passed.read([[1], [2]])).toEqual([[1], [2]]);
+  });
+
+  test('nothing is undefined, an error is refused', () => {
+    for (const nothing of [null, undefined, '', [[null]], [['']]]) {
+      expect(passed.read(nothing)).toBeUndefined();
+    }
+    expect(refusalOf(() => passed.read([[{ error: '#REF!' }]]))).toMatchObject({
+      code: 'errorInside',
+      name: 'argument1',
+    });
+  });
+});

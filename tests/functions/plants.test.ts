@@ -15,6 +15,9 @@ describe('values', () => {
     ['PLANTS.INHILLS', [60, 40, 6, 1, 'staggered'], 67],
     ['PLANTS.INHILLS', [96, 48, 3, 1, 'square', 8], 192],
     ['PLANTS.INBEDS', [100, 40, 4, 2, 2, 12], 1400],
+    ['PLANTS.INAREA', [660, 5, 12], 132],
+    ['PLANTS.INAREA', [0.6, 1, 20, 'metric'], 3],
+    ['PLANTS.FORYIELD', ['100', [[2.5]]], 40],
     ['SEED.NEEDED', [100, 0.8], 125],
     ['SEED.NEEDED', [100, 0.8, 0.9], 139],
     ['SEED.NEEDED', [21, 0.7], 30],
@@ -39,6 +42,7 @@ describe('values', () => {
   test.each([
     ['PLANTS.INROWS', [100, 20, 5, 12]],
     ['PLANTS.INHILLS', [60, 26, 6, 3]],
+    ['PLANTS.INAREA', [660, 5, 12]],
     ['SEED.NEEDED', [100, 0.8]],
     ['TRAY.CELLS', [100, 0.85]],
   ] as const)('%s(%j): null, an empty text and nothing at all are the same', (id, args) => {
@@ -62,6 +66,10 @@ describe('refusals say what is wrong and what to do', () => {
     ['PLANTS.INROWS', [30, 10, -5, 12], 'above 0 ft'],
     ['PLANTS.INROWS', [1, 10, 5, 24], 'No plant fits'],
     ['PLANTS.INHILLS', [5, 5, 72, 3], 'No hill fits'],
+    ['PLANTS.INAREA', [2, 5, 12], 'the area is 2 sq ft and each plant needs 5 sq ft'],
+    ['PLANTS.INAREA', [0.2, 1, 50, 'metric'], '1 ha is 10000 sq m'],
+    ['PLANTS.FORYIELD', [0, 2], 'The yield wanted is 0. It must be above 0.'],
+    ['PLANTS.FORYIELD', [100, null], 'yield per plant is missing'],
     ['SEED.NEEDED', [100, 85], 'write 85 percent as 85%'],
     ['SEED.NEEDED', [100, 'many'], 'not a number'],
     ['SEED.NEEDED', [1.5, 0.8], 'whole number'],

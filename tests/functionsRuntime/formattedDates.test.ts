@@ -1,6 +1,6 @@
 /** Dates that go to Excel as dates, and come back into the next function. */
 import { describe, expect, inject, test } from 'vitest';
-import { asRich, flags } from './arguments';
+import { asRich, eachCell, flags } from './arguments';
 import { normalCalls } from './normalCalls';
 import { openRuntime, type Runtime } from './openRuntime';
 
@@ -23,11 +23,12 @@ const may16 = 46158;
 describe('dates', () => {
   test('go back with their format where Excel takes one', async () => {
     const delivered = await open(excel(4, 19)).call(dated.map(([id, { args }]) => ({ id, args })));
-    expect(delivered).toEqual(
-      dated.map(([, { gives }]) => ({
-        value: { type: 'Double', basicValue: gives, numberFormat: 'yyyy-mm-dd' },
-      })),
-    );
+    const formatted = (date: unknown): unknown => ({
+      type: 'Double',
+      basicValue: date,
+      numberFormat: 'yyyy-mm-dd',
+    });
+    expect(delivered).toEqual(dated.map(([, { gives }]) => ({ value: eachCell(gives, formatted) })));
   });
 
   test.each([

@@ -18,6 +18,15 @@ export const normalCalls: Readonly<Record<string, NormalCall>> = {
   // 32 hills in each of 6 rows.
   'PLANTS.INHILLS': { args: [96, 48, 3, 1, 'square', 8, 'us'], gives: 192 },
   'PLANTS.INBEDS': { args: [100, 40, 4, 2, 2, 12, 'us'], gives: 1400 },
+  'PLANTS.INAREA': { args: [660, 5, 12, 'us'], gives: 132 },
+  'PLANTS.FORYIELD': { args: [100, 2.5], gives: 40 },
+  'AREA.FORPLANTS': { args: [132, 5, 12, 'us'], gives: 660 },
+  'AREA.FROM': { args: [0.5, 'acre', 'us'], gives: 21780 },
+  'ROW.FORPLANTS': { args: [100, 12, 'us'], gives: 100 },
+  'ROW.INAREA': { args: [43560, 8, 'us'], gives: 5445 },
+  'ROW.FORDEMAND': { args: [30, 150, 4], gives: 80 },
+  'STAND.COUNT': { args: [66, 100, 12, 'us'], gives: 0.66 },
+  'STAND.REPLANT': { args: [0.66, date('2026-06-01'), date('2026-07-07'), 0.75], gives: 'fill gaps' },
   // R's beta-binomial, as in tests/calc/stand.
   'SEED.NEEDED': { args: [100, 0.8, 0.9, 0.95, 400], gives: 153 },
   'SEED.PERHILL': { args: [3, 0.8, 1, 0.95], gives: 6 },
@@ -41,6 +50,8 @@ export const normalCalls: Readonly<Record<string, NormalCall>> = {
     ],
   },
   'TRAY.CELLS': { args: [100, 0.85, 1, 0.05, 0.9], gives: 131 },
+  'TRAY.COUNT': { args: [131, 72], gives: 2 },
+  'TRAY.MIX': { args: [72, 4.38, 'us'], gives: expect.closeTo(0.1825, 12) },
   'DATE.SETOUT': { args: [date('2026-05-02'), 14], gives: date('2026-05-16') },
   'DATE.STARTTRANSPLANTS': { args: [date('2026-05-16'), 3], gives: date('2026-04-25') },
   'DATE.HARDENOFF': { args: [date('2026-05-16'), 7], gives: date('2026-05-09') },
@@ -52,6 +63,10 @@ export const normalCalls: Readonly<Record<string, NormalCall>> = {
   },
   'DATE.LASTPICK': { args: [date('2026-07-15'), 21, date('2026-10-10')], gives: date('2026-08-05') },
   'DATE.COVEROFF': { args: [date('2026-07-15'), 'cucumber', 9, 'monoecious'], gives: date('2026-07-06') },
+  'DATE.SUCCESSION': {
+    args: [date('2026-05-09'), date('2026-06-08'), 14],
+    gives: [[date('2026-05-09')], [date('2026-05-23')], [date('2026-06-06')]],
+  },
   'SEASON.DAYS': { args: [date('2026-05-02'), date('2026-10-10')], gives: 161 },
   'SEASON.SPARE': { args: [date('2026-05-02'), date('2026-10-10'), 110], gives: 51 },
   'FLOWER.FEMALESHARE': { args: [0.1, 0.5, 1], gives: expect.closeTo(0.95, 12) },
@@ -73,5 +88,28 @@ export const normalCalls: Readonly<Record<string, NormalCall>> = {
   'CROP.VALUE': { args: ['muskmelon', 'days to maturity', 'low', 'us'], gives: 75 },
   'CROP.SOURCE': { args: ['gourd', 'frost margin'], gives: expect.stringMatching(/^judgement/) },
   'CROP.LIST': { args: [], gives: expect.arrayContaining([['pumpkin'], ['triploid watermelon']]) },
+  'CHECK.ANSWER': { args: [145, 133, 0.005], gives: 'too high by 12 (9 %)' },
+  // Its arguments are ranges in functions.json: a single cell comes as one row of one.
+  'CHECK.WORKING': {
+    args: ['PLANTS.DENSITY', [[2]], [[36]], [['us']], ...Array.from({ length: 6 }, () => [[null]])],
+    gives: [
+      [
+        'area per plant',
+        6,
+        'sq ft',
+        'row spacing × plant spacing ÷ 12',
+        'row spacing 2, plant spacing 36, spacing units in one length unit 12',
+        '',
+      ],
+      [
+        'plants per acre or hectare',
+        7260,
+        'per acre',
+        'area of an acre or hectare ÷ area per plant',
+        'area of an acre or hectare 43560, area per plant 6',
+        '',
+      ],
+    ],
+  },
   'CROP.TRAITS': { args: [], gives: expect.arrayContaining([['row spacing'], ['days to maturity']]) },
 };

@@ -2,15 +2,16 @@ import { expect, test } from 'vitest';
 import { practice } from '../../src/reference/practice';
 import { sources, unsourcedGrounds } from '../../src/reference/sources';
 
-test('waits in days, shares of all plants and hives an acre, each with its ground', () => {
+test('waits in days, shares of all plants and of the stand, hives an acre, each with its ground', () => {
   // 7 and 14 days, one plant in ten: common practice, no source. 1 to 3: University of Delaware, pollenizers.
-  // 1 hive an acre of cucumbers: North Carolina Beekeeping Note 7B.
+  // 1 hive an acre of cucumbers: North Carolina Beekeeping Note 7B. Three quarters of a stand: judgement.
   expect(Object.fromEntries(Object.entries(practice).map(([name, { value }]) => [name, value]))).toEqual({
     setOutWait: 14,
     sowingWait: 7,
     gynoeciousPollenizers: 0.1,
     triploidPollenizers: 1 / (1 + 3),
     hives: 1,
+    leastStand: 0.75,
   });
   const known = new Set<string>([...Object.keys(sources), ...unsourcedGrounds]);
   for (const { ground } of Object.values(practice)) expect(known).toContain(ground);

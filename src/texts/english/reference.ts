@@ -63,6 +63,24 @@ export const verdicts = {
     'Sets no fruit without pollen of a seeded watermelon, and no other plot here is one: plant pollenizers among it, about 1 to 3 others.',
 } as const;
 
+/** Verdicts of STAND.REPLANT. */
+export const standVerdicts = {
+  keep: 'keep',
+  'fill gaps': 'fill gaps',
+  'too late': 'too late',
+} as const;
+
+/** CHECK.ANSWER. */
+export const judgements = {
+  right: 'right',
+  tooHigh: 'too high by {difference}',
+  tooLow: 'too low by {difference}',
+  share: ' ({percent} %)',
+  numberWanted: 'not right: a number or a date is wanted',
+  wordWanted: 'not right: a word is wanted',
+  otherWord: 'not right: it is another word',
+} as const;
+
 /** FLOWER.CROSSES: a verdict, then what becomes of the fruit, then of the seed. */
 export const crossings = {
   cross: 'They cross: both are {species}.',

@@ -1,0 +1,50 @@
+/** The working of a call as rows of cells. */
+import { nearestNames } from '../calc/crops/nearestNames';
+import { refuse } from '../calc/errors';
+import { english } from '../texts/english';
+import type { FunctionDefinition, Scalar } from './define';
+import { explain, type WorkingLine } from './explain';
+import { explainable } from './explainable';
+
+const texts = english.working;
+
+/** @throws CalcError unknownFunction, tooManyArguments; what the function itself refuses is the last row */
+export function workingRows(name: string, args: readonly unknown[]): Scalar[][] {
+  const definition = findFunction(name);
+  const { id, parameters } = definition;
+  if (args.slice(parameters.length).some((given) => given !== undefined)) {
+    refuse({ code: 'tooManyArguments', id, most: parameters.length });
+  }
+  const lines = explain(definition, args);
+  return lines.length > 0 ? lines.map(rowOf) : [note(texts.remark, texts.noSteps)];
+}
+
+/** With the namespace in front or without, in any letters. */
+function findFunction(name: string): FunctionDefinition {
+  const id = name.toUpperCase();
+  const found = explainable.get(id) ?? explainable.get(id.slice(id.indexOf('.') + 1));
+  const nearest = (): readonly string[] => nearestNames(name, [...explainable.keys()]);
+  return found ?? refuse({ code: 'unknownFunction', given: name, nearest: nearest() });
+}
+
+function rowOf({ kind, title, formula, numbersPutIn, result, unit, rounding }: WorkingLine): Scalar[] {
+  switch (kind) {
+    case 'step':
+      return [title, cellOf(result), unit, formula, numbersPutIn, rounding];
+    case 'assumption':
+      return [title, cellOf(result), unit, '', '', formula];
+    case 'remark':
+    case 'source':
+      return note(texts[kind], title);
+  }
+}
+
+/** A sentence stands last, where it can run on over empty cells. */
+function note(kind: string, sentence: string): Scalar[] {
+  return [kind, '', '', '', '', sentence];
+}
+
+/** What is said as a number is one again, so that a sheet can go on with it. */
+function cellOf(said: string): Scalar {
+  return said !== '' && Number.isFinite(Number(said)) ? Number(said) : said;
+}
