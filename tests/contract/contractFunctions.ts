@@ -25,6 +25,7 @@ export const contractFunctions: readonly ContractFunction[] = [
     run: ([name]) => (name === 'melon' ? { value: true } : { error: '#N/A', message: notKnown }),
   },
   { id: 'TEST.DAY', run: () => ({ value: 46144, pattern: 'yyyy-mm-dd' }) },
+  { id: 'TEST.DAYS', run: () => ({ value: [[46144], [46158]], pattern: 'yyyy-mm-dd' }) },
   /** How the arguments arrive. */
   { id: 'TEST.SHOW', run: (args) => ({ value: JSON.stringify(args) }) },
   { id: 'TEST.HUGE', run: () => ({ error: '#NUM!', message: 'The result is too large.' }) },

@@ -26,6 +26,7 @@ import { UniverSheetsNumfmtPlugin } from '@univerjs/sheets-numfmt';
 import { UniverSheetsTablePlugin } from '@univerjs/sheets-table';
 import { ErrorMessages } from './errorMessages';
 import { forgetWhole } from './forgetWhole';
+import { formatSpilled } from './formatSpilled';
 import { JoiningUndoService } from './joiningUndoService';
 import { SheetFunctionExecutor, type SheetFunction } from './sheetFunction';
 import { TableIndex } from './tableIndex';
@@ -97,6 +98,7 @@ export function startEngine(options: WorkbookOptions, shell: EngineShell | null)
     sheets: { first: { id: 'first', name: options.firstSheet } },
   });
   forgetWhole(injector, workbook);
+  formatSpilled(injector);
   // Without a focused unit undo does nothing.
   injector.get(IUniverInstanceService).focusUnit(unitId);
   return {
