@@ -13,8 +13,21 @@ const { version } = require('./package.json');
 
 const source = (...parts) => path.resolve(__dirname, 'src', ...parts);
 
+/** The files of worksheet functions, as entries/functions.ts lists them. */
+const functionFiles = [
+  ...readFileSync(source('entries', 'functions.ts'), 'utf8').matchAll(/^import '\.\.\/functions\/(\w+)'/gm),
+].map(([, name]) => source('functions', `${name}.ts`));
+
+/** The same comments that become functions.json, for the formula bar of the browser workbook. */
+const functionHelp = {
+  resourceQuery: /^\?help$/,
+  loader: source('entries', 'functionHelp.cjs'),
+  options: { files: functionFiles },
+};
+
 const typeScript = {
   test: /\.ts$/,
+  resourceQuery: { not: functionHelp.resourceQuery },
   exclude: /node_modules/,
   loader: 'ts-loader',
   // Types are checked by `npm run types`; the grid's own types need skipLibCheck there.
@@ -48,7 +61,7 @@ const browser = ({ WEBPACK_SERVE: isServed }, { mode }) => ({
   },
   resolve: { extensions: ['.ts', '.js'] },
   module: {
-    rules: [typeScript, styles, { test: /\.(png|svg)$/, type: 'asset/resource' }],
+    rules: [typeScript, functionHelp, styles, { test: /\.(png|svg)$/, type: 'asset/resource' }],
   },
   optimization: { minimizer: [fastMinimizer] },
   plugins: [
@@ -74,11 +87,6 @@ const browser = ({ WEBPACK_SERVE: isServed }, { mode }) => ({
     onListening: sayAddress,
   },
 });
-
-/** The files of worksheet functions, as entries/functions.ts lists them. */
-const functionFiles = [
-  ...readFileSync(source('entries', 'functions.ts'), 'utf8').matchAll(/^import '\.\.\/functions\/(\w+)'/gm),
-].map(([, name]) => source('functions', `${name}.ts`));
 
 /** The address that manifest.xml is written for, and the one where what is built will stand. */
 const localUrl = 'https://localhost:3000';

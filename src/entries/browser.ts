@@ -7,14 +7,19 @@ import { plotsTemplate } from '../templates/plots';
 import { functionNamespace } from '../templates/sheets';
 import { english } from '../texts/english';
 import { fillSheets } from '../workbook/fillSheets';
+import { functionHelp } from './functions?help';
 import { switchByKey } from './switchByKey';
 import '../taskpane/pane.css';
 import './browser.css';
 
 async function open(grid: HTMLElement, pane: HTMLElement): Promise<void> {
-  const registered = [...functions.values()];
-  const firstSheet = english.sheets.scratch;
-  const workbook = openPage({ functions: registered, namespace: functionNamespace, firstSheet }, grid);
+  const options = {
+    functions: [...functions.values()],
+    namespace: functionNamespace,
+    firstSheet: english.sheets.scratch,
+    help: functionHelp,
+  };
+  const workbook = openPage(options, grid);
   await fillSheets(workbook, demoFilling, english.pane.undo.sheets);
   await workbook.reveal({ sheet: plotsTemplate.sheet, row: 0, column: 0, rows: 1, columns: 1 });
   await mountPane(pane, workbook, english.pane.keys);

@@ -2,6 +2,7 @@
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { cellAddress } from '../../src/workbook/cellAddress';
+import { describeFunctions } from '../functions/describedFunctions';
 import { run } from '../functions/run';
 import { gridHands, type GridHands } from './gridPage/gridHands';
 import { openGridPage, type GridPage } from './gridPage/openGridPage';
@@ -148,4 +149,33 @@ describe('the browser workbook', () => {
     expect((await plots())['Arbor']).toMatchObject({ Plants: '16' });
     expect(open.troubles).toEqual([]);
   });
+
+  test('a function typed into a cell or the formula bar is listed with its sentence, then its arguments', async () => {
+    const { page } = open;
+    const offered = () => page.locator('[data-u-comp="sheets-formula-editor"] li');
+    const needed = offered().filter({ hasText: 'CUCURBIT.SEED.NEEDED' });
+    const ofSeason = (await describeFunctions()).filter(({ id }) => /^SE(ASON|ED)\./.test(id));
+    await page.getByRole('tab', { name: 'Scratch' }).click();
+    await hands.goTo('B2');
+    await page.keyboard.type('=CUCURBIT.SE', { delay: 30 });
+    await needed.waitFor({ timeout: 60_000 });
+    // The grid offers ten at a time.
+    expect(await offered().allInnerTexts()).toEqual(
+      ofSeason.slice(0, 10).map(({ id, description }) => `CUCURBIT.${id}\n${description}`),
+    );
+    await needed.click();
+    const signature = 'CUCURBIT.SEED.NEEDED(plants,germination,[field_emergence],[assurance],[tested])';
+    await page.getByText(signature).waitFor({ timeout: 60_000 });
+    await page.keyboard.type('100,0.8)', { delay: 30 });
+    await hands.press('Enter');
+    await expect.poll(hands.where, { timeout: 60_000 }).toBe('B3');
+    expect(await hands.shown('B2')).toEqual([['125']]);
+
+    await hands.goTo('B3');
+    await page.locator('[data-u-comp="formula-bar"]').click({ position: { x: 300, y: 12 }, delay: 200 });
+    await page.waitForFunction("document.activeElement.id.endsWith('FORMULA_BAR')");
+    await page.keyboard.type('=CUCURBIT.SEED.NE', { delay: 30 });
+    await needed.waitFor({ timeout: 60_000 });
+    expect(open.troubles).toEqual([]);
+  }, 240_000);
 });

@@ -42,6 +42,7 @@ import '@univerjs/sheets-data-validation-ui/lib/index.css';
 import '@univerjs/sheets-note-ui/lib/index.css';
 import '@univerjs/drawing-ui/lib/index.css';
 import '@univerjs/sheets-drawing-ui/lib/index.css';
+import { describeFunctions, type FunctionHelp } from './describeFunctions';
 import { startEngine, type EngineShell, type WorkbookOptions } from './engine';
 import { openWorkbook, type BrowserWorkbook } from './openWorkbook';
 
@@ -50,9 +51,14 @@ export interface PageWorkbook extends BrowserWorkbook {
   takeFocus(): void;
 }
 
+export interface PageOptions extends WorkbookOptions {
+  readonly help: readonly FunctionHelp[];
+}
+
 /** The workbook in a page: the grid fills the container. */
-export function openPage(options: WorkbookOptions, container: HTMLElement): PageWorkbook {
+export function openPage(options: PageOptions, container: HTMLElement): PageWorkbook {
   const engine = startEngine(options, pageShell(container));
+  describeFunctions(engine, options.help);
   const commands = engine.accessor.get(ICommandService);
   // What scrolls is there only when the grid has been drawn once.
   const drawn = engine.accessor.get(LifecycleService).onStage(LifecycleStages.Rendered);

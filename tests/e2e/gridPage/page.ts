@@ -7,7 +7,7 @@ if (container === null) throw new Error('page.html lacks #grid');
 
 Object.assign(window, {
   workbook: openPage(
-    { functions: contractFunctions, namespace: 'CUCURBIT.', firstSheet: 'Kitchen' },
+    { functions: contractFunctions, namespace: 'CUCURBIT.', firstSheet: 'Kitchen', help: [] },
     container,
   ),
 });
