@@ -104,7 +104,7 @@ async function computedCells(port: WorkbookPort, sheet: string, template: SheetT
   let kept = 0;
   for (const line of template.form) {
     const area = await port.locate(line.name);
-    if (area === null) throw new HostError({ code: 'sheetDamaged', sheet, missing: line.name });
+    if (area === null) throw new HostError({ code: 'sheetDamaged', sheet, missing: line.label });
     if (line.kind === 'input') continue;
     const read = await port.read(area);
     if (isTyped(read.values[0]?.[0], read.formulas[0]?.[0])) kept += 1;

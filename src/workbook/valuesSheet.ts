@@ -98,7 +98,7 @@ async function findParts(port: WorkbookPort, template: SheetTemplate, sheet: str
   };
   const parts: Part[] = [];
   for (const line of template.form) {
-    const { row, column } = demand(await port.locate(line.name), line.name);
+    const { row, column } = demand(await port.locate(line.name), line.label);
     parts.push({ dress: dressLine(line, row, column), headerRow: null, widths: [] });
   }
   for (const each of template.tables) {

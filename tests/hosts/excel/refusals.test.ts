@@ -114,7 +114,7 @@ describe('a sheet of ours', () => {
         ...(isNameGone ? [] : [{ name: 'LAST_FROST', visible: true, target: '=#REF!' }]),
       );
       await expect(fillSheets(workbook, requests, 'refresh')).rejects.toMatchObject({
-        problem: { code: 'sheetDamaged', sheet: 'Season', missing: 'LAST_FROST' },
+        problem: { code: 'sheetDamaged', sheet: 'Season', missing: 'Last frost of spring' },
       });
     }
   });
@@ -129,12 +129,14 @@ describe('a sheet of ours', () => {
     ).rejects.toMatchObject({ problem: { code: 'noSuchTable', table: 'Plots' } });
   });
 
-  test('that was deleted leaves names of nothing', async () => {
+  test('that was deleted leaves names of nothing, unless somebody gave one to something else', async () => {
     const { standIn, workbook } = await filled();
     deleteSheet(standIn.book, sheetNamed(standIn, 'Season'));
     expect(await workbook.locate('LAST_FROST')).toBeNull();
+    const name = standIn.book.names.find((each) => each.name === 'FIRST_FROST');
+    if (name !== undefined) name.target = '=46670';
     await expect(fillSheets(workbook, requests, 'fill')).rejects.toMatchObject({
-      problem: { code: 'nameTaken' },
+      problem: { code: 'nameTaken', name: 'FIRST_FROST' },
     });
   });
 });
