@@ -92,6 +92,9 @@ export const pane = {
     madeNext: 'Next: type a line for each plot in {sheet}.',
     refreshed: 'Refreshed: {sheets}.',
     kept: '{count} {count|cell holds|cells hold} something typed over a formula and {count|was|were} left alone.',
+    gone: 'No longer there: {rows}. If they are wanted, undo what removed them; or delete the sheet and fill the sheets again.',
+    goneRow: '{row} in {sheet}',
+    goneMore: '{more} more',
     seasonFirst: 'Nothing was filled. Mend the marked fields of the season first.',
   },
   tools: {
@@ -156,7 +159,7 @@ export const pane = {
     sheetLocked: 'The sheet "{sheet}" is protected. Take the protection off, then try again.',
     cellsInTheWay: 'Cell {cell} of "{sheet}" is in the way. Move what stands there, then try again.',
     sheetDamaged:
-      'The sheet "{sheet}" has lost "{missing}". Undo what removed it. Or copy what you typed elsewhere, delete the sheet and fill the sheets again.',
+      'A part of the sheet "{sheet}" is gone: "{missing}". Undo what removed it. Or copy what you typed elsewhere, delete the sheet and fill the sheets again.',
     workbookLocked:
       'The workbook is protected, so no sheet can be added. Take the protection of its structure off, then try again.',
     notWritable:
