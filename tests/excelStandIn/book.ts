@@ -52,6 +52,7 @@ export interface Book {
   readonly names: Name[];
   readonly tables: Table[];
   isProtected: boolean;
+  countsFrom1904: boolean;
   isCellBeingEdited: boolean;
   selection: { sheet: Sheet; span: Span } | null;
   active: Sheet;
@@ -71,6 +72,7 @@ export function createBook(firstSheet: string): Book {
     names: [],
     tables: [],
     isProtected: false,
+    countsFrom1904: false,
     isCellBeingEdited: false,
     selection: null,
     active: sheet,

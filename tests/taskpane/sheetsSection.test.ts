@@ -147,6 +147,7 @@ describe('a refusal', () => {
     { code: 'sheetLocked', sheet: 'Plots' },
     { code: 'cellsInTheWay', sheet: 'Plots', row: 11, column: 27 },
     { code: 'sheetDamaged', sheet: 'Plots', missing: 'Width' },
+    { code: 'daysFrom1904' },
     { code: 'fileExists', file: 'plan.xlsx' },
     { code: 'fileNotWritable', file: 'plan.xlsx' },
     { code: 'failed', action: 'filling' },

@@ -164,6 +164,8 @@ export const pane = {
       'The workbook is protected, so no sheet can be added. Take the protection of its structure off, then try again.',
     notWritable:
       'The workbook cannot be written to. It is protected or open for reading only: take the protection off or save a copy, then try again.',
+    daysFrom1904:
+      'This workbook counts its days from 1904: our dates would be four years and a day off in it. Use a new workbook. Or switch that off in this one (File, Options, Advanced, "Use 1904 date system"; on a Mac Preferences, Calculation), look over the dates that you typed, for they move by as much, and try again.',
     cellBeingEdited: 'A cell is being edited. Press Enter or Esc, then try again.',
     noAnswer: 'The spreadsheet program does not answer. Check the connection, then try again.',
     programTooOld: 'This version of the spreadsheet program is too old for that. Update it, then try again.',

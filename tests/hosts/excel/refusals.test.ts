@@ -46,6 +46,15 @@ describe('a change is refused, and nothing is written,', () => {
     await expectRefusal(opened, typing, { code: 'workbookLocked' });
   });
 
+  test('in a workbook that counts its days from 1904', async () => {
+    const opened = openTestWorkbook();
+    opened.standIn.book.countsFrom1904 = true;
+    await expectRefusal(opened, change({ newSheets: [plots] }), { code: 'daysFrom1904' });
+    await expectRefusal(opened, typing, { code: 'daysFrom1904' });
+    opened.standIn.book.countsFrom1904 = false;
+    await opened.workbook.apply(change({ newSheets: [plots] }));
+  });
+
   test('while a cell is being edited', async () => {
     const opened = openTestWorkbook();
     opened.standIn.book.isCellBeingEdited = true;
