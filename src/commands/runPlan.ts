@@ -5,7 +5,7 @@ import { english } from '../texts/english';
 import { fill } from '../texts/fill';
 import { findFindings } from '../workbook/findFindings';
 import { fillSheets } from '../workbook/fillSheets';
-import { HostError, type TableRead, type WorkbookPort } from '../workbook/port';
+import { HostError, type ReadValue, type TableRead, type WorkbookPort } from '../workbook/port';
 import { readDelimited } from '../workbook/readDelimited';
 import { readInputs } from '../workbook/readInputs';
 import type { InputRow, TableTemplate } from '../workbook/template';
@@ -17,8 +17,9 @@ import { readList } from './readList';
 
 const words = english.commands.plan;
 const table = plotsTemplate.tables[0] as TableTemplate;
-const notesHeader = english.sheets.plots.columns.notes.header;
-const assumedHeader = english.sheets.plots.columns.assumed.header;
+const { notes, assumed, keepApart } = english.sheets.plots.columns;
+const notesHeader = notes.header;
+const sentences = [notes, assumed, keepApart].map(({ header }) => header);
 
 /** A workbook that ends as a file. */
 interface SavedWorkbook extends WorkbookPort {
@@ -63,8 +64,8 @@ async function planList(options: PlanOptions, tools: PlanTools): Promise<0 | 1> 
       throw new UsageError([...lines, fill(words.emptyList, { file })].join('\n'));
     throw new UsageError(lines.join('\n'));
   }
-  const { workbook, plots } = await writeWorkbook(options, read.inputs, tools);
-  tools.say(printTable(plots, table, [notesHeader, assumedHeader]));
+  const { workbook, plots, units } = await writeWorkbook(options, read.inputs, tools);
+  tools.say(printTable(plots, table, { units, without: sentences }));
   const found = (await findFindings(workbook, table.name, notesHeader)).map((finding): FindingOfLine => {
     const row = finding.area.row - plots.area.row - 1;
     return { ...finding, line: delimited.rows[row]?.line ?? 0 };
@@ -85,7 +86,7 @@ async function writeWorkbook(
   options: PlanOptions,
   inputs: readonly InputRow[],
   tools: PlanTools,
-): Promise<{ workbook: WorkbookPort; plots: TableRead }> {
+): Promise<{ workbook: WorkbookPort; plots: TableRead; units: readonly ReadValue[] }> {
   const workbook = tools.makeWorkbook();
   const requests = allTemplates.map((template) => ({
     template,
@@ -96,7 +97,8 @@ async function writeWorkbook(
   await workbook.save(options.out, { replace: options.replace });
   const plots = await workbook.readTable(table.name);
   if (plots === null) throw new HostError({ code: 'noSuchTable', table: table.name });
-  return { workbook, plots };
+  const unitRow = await workbook.read({ ...plots.area, row: plots.area.row - 1, rows: 1 });
+  return { workbook, plots, units: unitRow.values[0] ?? [] };
 }
 
 function sayHostError(error: HostError): string {

@@ -98,14 +98,24 @@ function sayState(template: SheetTemplate, sheet: SheetInfo | undefined): string
   return sheet.name === template.sheet ? words.there : fill(words.thereAs, { name: sheet.name });
 }
 
-function sayReport({ made, refreshed, kept }: FillReport, typedNext: SheetTemplate): string {
+function sayReport({ made, refreshed, kept, gone }: FillReport, typedNext: SheetTemplate): string {
   const sentences: string[] = [];
   if (made.length > 0) sentences.push(fill(words.made, { sheets: made.join(', ') }));
   if (refreshed.length > 0) sentences.push(fill(words.refreshed, { sheets: refreshed.join(', ') }));
   if (kept > 0) sentences.push(fill(words.kept, { count: kept }));
+  if (gone.length > 0) sentences.push(sayGone(gone));
   const next = made.find((name) => name.startsWith(typedNext.sheet));
   if (next !== undefined) sentences.push(fill(words.madeNext, { sheet: next }));
   return sentences.join(' ');
+}
+
+const mostRowsNamed = 5;
+
+function sayGone(gone: FillReport['gone']): string {
+  const rows = gone.slice(0, mostRowsNamed).map(({ sheet, row }) => fill(words.goneRow, { sheet, row }));
+  const more = gone.length - rows.length;
+  if (more > 0) rows.push(fill(words.goneMore, { more }));
+  return fill(words.gone, { rows: rows.join('; ') });
 }
 
 interface ProgressBar {

@@ -40,14 +40,17 @@ const columnOf = (header: string, width: number, unit: CellContent = null): Tabl
   unit,
 });
 
+/** Of columns that hold words. */
+const wordWidths: Partial<Record<Trait, number>> = { 'flower type': 16, species: 22 };
+
 const usualFigures: TableTemplate = {
   name: 'Crops',
   heading: words.usual,
   grows: false,
   columns: [
     columnOf(names.crop, 22),
-    ...traitNames.map((trait) => columnOf(trait, 14, unitOf(trait))),
-    columnOf(names.yieldHigh, 14, unitOf('yield per 100')),
+    ...traitNames.map((trait) => columnOf(trait, wordWidths[trait] ?? 13, unitOf(trait))),
+    columnOf(names.yieldHigh, 13, unitOf('yield per 100')),
   ],
   rows: crops.map((crop) => [
     crop.name,
@@ -72,9 +75,14 @@ const ranges: TableTemplate = {
   name: 'CropFigures',
   heading: '',
   grows: false,
-  columns: [names.crop, names.figure, names.low, names.high, names.unit, names.source].map((header) =>
-    columnOf(header, header === names.source ? 60 : 14),
-  ),
+  columns: [
+    columnOf(names.crop, 20),
+    columnOf(names.figure, 20),
+    columnOf(names.low, 16),
+    columnOf(names.high, 16),
+    columnOf(names.unit, 13),
+    columnOf(names.source, 100),
+  ],
   rows: crops.flatMap((crop) =>
     traitNames
       .filter((trait) => crop.figures[trait] !== undefined)

@@ -23,6 +23,7 @@ export interface Look {
   readonly color: string;
   readonly fill: string | null;
   readonly wrap: boolean;
+  readonly centred: boolean;
   readonly border: boolean;
 }
 
@@ -36,6 +37,7 @@ const plain: Look = {
   color: '1F2A1F',
   fill: null,
   wrap: false,
+  centred: false,
   border: false,
 };
 
@@ -43,10 +45,10 @@ export const looks: Readonly<Record<Role, Look>> = {
   plain,
   title: { ...plain, bold: true, sizePt: 16, color: '1B4D2B' },
   lead: { ...plain, color: '4A554A' },
-  caution: { ...plain, color: '8A3B00', bold: true, border: true },
+  caution: { ...plain, color: '8A3B00', bold: true },
   label: { ...plain, bold: true },
-  header: { ...plain, bold: true, color: 'FFFFFF', fill: '2F6B3F', wrap: true, border: true },
+  header: { ...plain, bold: true, color: 'FFFFFF', fill: '2F6B3F', wrap: true, centred: true, border: true },
   input: { ...plain, color: '1A3F8B', fill: 'FFF9E5', border: true },
   computed: { ...plain, border: true },
-  unit: { ...plain, italic: true, color: '4A554A' },
+  unit: { ...plain, italic: true, color: '4A554A', centred: true },
 };

@@ -8,6 +8,11 @@ export function cellAddress(row: number, column: number): string {
   return `${columnLetters(column)}${row + 1}`;
 }
 
+/** As a name's target: 'Season'!$B$5. */
+export function absoluteAddress(sheet: string, row: number, column: number): string {
+  return `${quoteSheet(sheet)}!$${columnLetters(column)}$${row + 1}`;
+}
+
 export function quoteSheet(name: string): string {
   return `'${name.replaceAll("'", "''")}'`;
 }

@@ -2,7 +2,7 @@
  * Fills template sheets, or refreshes those that are there. Nobody's cells are overwritten: a sheet name in use is
  * passed over for a free one, and a value typed over one of our formulas stays and is counted.
  */
-import { layOut, markOf } from './layOut';
+import { layOut, markOf, tableRow } from './layOut';
 import {
   HostError,
   type Block,
@@ -10,6 +10,7 @@ import {
   type Change,
   type NewSheet,
   type Progress,
+  type ReadValue,
   type SheetInfo,
   type WorkbookPort,
 } from './port';
@@ -28,6 +29,14 @@ export interface FillReport {
   readonly refreshed: readonly string[];
   /** Cells where somebody typed over a formula; left as they are. */
   readonly kept: number;
+  /** Rows that a template brings itself and that are no longer in its sheet. */
+  readonly gone: readonly GoneRow[];
+}
+
+export interface GoneRow {
+  readonly sheet: string;
+  /** What the row is called, by its first cells. */
+  readonly row: string;
 }
 
 type PlacedBlock = Block & { readonly sheet: string };
@@ -46,6 +55,7 @@ export async function fillSheets(
   const expect: Change['expect'][number][] = [];
   const marks: Change['marks'][number][] = [];
   const refreshed: string[] = [];
+  const gone: GoneRow[] = [];
   let kept = 0;
   for (const { template, inputs, form } of requests) {
     const ours = findSheet(there, template);
@@ -56,13 +66,14 @@ export async function fillSheets(
       const formulas = await computedCells(port, ours.name, template);
       cells.push(...formulas.blocks);
       kept += formulas.kept;
+      gone.push(...formulas.gone.map((row) => ({ sheet: ours.name, row })));
       if ((ours.mark?.version ?? 0) < template.version)
         marks.push({ sheet: ours.name, mark: markOf(template) });
       refreshed.push(ours.name);
     }
   }
   await port.apply({ title, expect, newSheets, cells, tableRows: [], pictures: [], marks }, progress);
-  return { made: newSheets.map((sheet) => sheet.name), refreshed, kept };
+  return { made: newSheets.map((sheet) => sheet.name), refreshed, kept, gone };
 }
 
 /** The sheet that the template made, whatever it is called by now. */
@@ -96,15 +107,17 @@ function withForm(template: SheetTemplate, form: FillRequest['form']): SheetTemp
 interface Computed {
   readonly blocks: PlacedBlock[];
   readonly kept: number;
+  readonly gone: readonly string[];
 }
 
 /** The cells of a sheet that hold our formulas, written afresh. */
 async function computedCells(port: WorkbookPort, sheet: string, template: SheetTemplate): Promise<Computed> {
   const blocks: PlacedBlock[] = [];
+  const gone: string[] = [];
   let kept = 0;
   for (const line of template.form) {
     const area = await port.locate(line.name);
-    if (area === null) throw new HostError({ code: 'sheetDamaged', sheet, missing: line.name });
+    if (area === null) throw new HostError({ code: 'sheetDamaged', sheet, missing: line.label });
     if (line.kind === 'input') continue;
     const read = await port.read(area);
     if (isTyped(read.values[0]?.[0], read.formulas[0]?.[0])) kept += 1;
@@ -114,8 +127,9 @@ async function computedCells(port: WorkbookPort, sheet: string, template: SheetT
     const part = await computedColumns(port, sheet, table);
     blocks.push(...part.blocks);
     kept += part.kept;
+    gone.push(...part.gone);
   }
-  return { blocks, kept };
+  return { blocks, kept, gone };
 }
 
 async function computedColumns(port: WorkbookPort, sheet: string, table: TableTemplate): Promise<Computed> {
@@ -123,6 +137,7 @@ async function computedColumns(port: WorkbookPort, sheet: string, table: TableTe
   if (there === null) throw new HostError({ code: 'sheetDamaged', sheet, missing: table.name });
   const { area } = there;
   const read = await port.read(area);
+  const rows = there.rows.map((row) => contentsOf(table, row));
   const blocks: PlacedBlock[] = [];
   let kept = 0;
   for (const [ordinal, column] of table.columns.entries()) {
@@ -142,8 +157,8 @@ async function computedColumns(port: WorkbookPort, sheet: string, table: TableTe
       run = [];
     };
     for (let row = 1; row < area.rows; row++) {
-      const content = formulaOf(table, row - 1, ordinal, there.rows[row - 1]?.[0]);
-      if (content === null) {
+      const content = rows[row - 1]?.[ordinal] ?? null;
+      if (!isComputed(content)) {
         flush(area.row + row);
       } else if (isTyped(read.values[row]?.[index], read.formulas[row]?.[index])) {
         kept += 1;
@@ -154,18 +169,24 @@ async function computedColumns(port: WorkbookPort, sheet: string, table: TableTe
     }
     flush(area.row + area.rows);
   }
-  return { blocks, kept };
+  const gone = (table.rows ?? []).filter((row) => !rows.includes(row));
+  return { blocks, kept, gone: gone.map((row) => nameOf(row).join(', ')) };
 }
 
-/** What we compute in that row; null for an input, and for a row of ours that somebody moved. */
-function formulaOf(table: TableTemplate, row: number, column: number, rowName: unknown): CellContent {
-  if (table.rows === null) {
-    const compute = table.columns[column]?.compute ?? null;
-    return compute === null ? null : { compute };
-  }
-  const content = table.rows[row]?.[column] ?? null;
-  const isOurs = table.rows[row]?.[0] === rowName && typeof content === 'object';
-  return isOurs ? content : null;
+/** What the template has in that row of the sheet, wherever somebody moved it; nothing in a row that is not ours. */
+function contentsOf(table: TableTemplate, row: readonly ReadValue[]): readonly CellContent[] {
+  if (table.rows === null) return tableRow(table, {});
+  return table.rows.find((own) => nameOf(own).every((cell, column) => cell === row[column])) ?? [];
+}
+
+/** A row is known by the cells before the first that computes. */
+function nameOf(row: readonly CellContent[]): readonly CellContent[] {
+  const computed = row.findIndex(isComputed);
+  return computed < 0 ? row : row.slice(0, computed);
+}
+
+function isComputed(content: CellContent): boolean {
+  return typeof content === 'object' && content !== null;
 }
 
 function isTyped(value: unknown, formula: string | null | undefined): boolean {

@@ -28,19 +28,20 @@ export function layOut(template: SheetTemplate, sheetName: string, inputs: reado
   const tables: TableShape[] = [];
   const names: Record<string, readonly [number, number]> = {};
 
-  const line = (row: number, text: string, role: Dressing['role']): void => {
-    blocks.push({ row, column: 0, contents: [[text]] });
-    dressings.push({ row, column: 0, rows: 1, columns: 1, role, format: 'general' });
+  const line = (row: number, column: number, text: string, role: Dressing['role']): void => {
+    blocks.push({ row, column, contents: [[text]] });
+    dressings.push({ row, column, rows: 1, columns: 1, role, format: 'general' });
   };
   const put = (dress: Dress): void => {
     dressings.push(...dress.dressings);
     lists.push(...dress.lists);
     notes.push(...dress.notes);
   };
-  line(0, template.title, 'title');
+  line(0, 0, template.title, 'title');
   let next = firstLineRow;
-  for (const text of template.lead) line(next++, text, 'lead');
-  for (const text of template.cautions) line(next++, text, 'caution');
+  const textColumn = textColumnOf(template);
+  for (const text of template.lead) line(next++, textColumn, text, 'lead');
+  for (const text of template.cautions) line(next++, textColumn, text, 'caution');
 
   if (template.form.length > 0) {
     next += 1;
@@ -55,7 +56,7 @@ export function layOut(template: SheetTemplate, sheetName: string, inputs: reado
   let firstHeaderRow: number | null = null;
   for (const table of template.tables) {
     next += 1;
-    if (table.heading !== '') line(next++, table.heading, 'label');
+    if (table.heading !== '') line(next++, textColumn, table.heading, 'label');
     const unitRow = next;
     const headerRow = unitRow + 1;
     firstHeaderRow ??= headerRow;
@@ -101,6 +102,11 @@ export function layOut(template: SheetTemplate, sheetName: string, inputs: reado
 
 export function markOf({ id, version }: SheetTemplate): Mark {
   return { template: id, version };
+}
+
+/** Where texts stand: not in a column that every page repeats, for there they would be cut off. */
+export function textColumnOf({ page }: SheetTemplate): number {
+  return page.repeatFirstColumn ? 1 : 0;
 }
 
 export function columnWidths(template: SheetTemplate): number[] {

@@ -270,6 +270,8 @@ export type HostProblem =
   | { readonly code: 'workbookLocked' }
   /** Opened for reading only, or protected in another way. */
   | { readonly code: 'notWritable' }
+  /** Our dates would stand in it as others. */
+  | { readonly code: 'daysFrom1904' }
   | { readonly code: 'cellBeingEdited' }
   | { readonly code: 'noAnswer' }
   /** This version of the program lacks what the change needs. */

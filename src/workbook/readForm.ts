@@ -20,9 +20,9 @@ export async function readForm(port: WorkbookPort, template: SheetTemplate): Pro
   const areas: Record<string, Area> = {};
   const computed = new Set<string>();
   await Promise.all(
-    template.form.map(async ({ name }) => {
+    template.form.map(async ({ name, label }) => {
       const area = await port.locate(name);
-      if (area === null) throw new HostError({ code: 'sheetDamaged', sheet: sheet.name, missing: name });
+      if (area === null) throw new HostError({ code: 'sheetDamaged', sheet: sheet.name, missing: label });
       areas[name] = area;
       const read = await port.read(area);
       values[name] = read.values[0]?.[0] ?? null;

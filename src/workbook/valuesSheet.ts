@@ -1,6 +1,6 @@
 /** A sheet of ours as values: a new sheet without a formula, for somebody who does not have our functions. */
 import { dressLine, dressTable, framing, type Dress } from './dressTemplate';
-import { columnWidths } from './layOut';
+import { columnWidths, textColumnOf } from './layOut';
 import {
   HostError,
   isCellError,
@@ -50,10 +50,11 @@ export async function valuesSheet(
   const moved = <At extends { readonly row: number }>(at: At): At =>
     at.row < lineRow ? at : { ...at, row: at.row + 1 };
   const contents = values.map((row) => row.map(contentOf));
+  const lineColumn = textColumnOf(template);
   contents.splice(
     lineRow,
     0,
-    (values[0] ?? []).map((_, column) => (column === 0 ? line : null)),
+    (values[0] ?? []).map((_, column) => (column === lineColumn ? line : null)),
   );
   const headers = parts.flatMap(({ headerRow }) =>
     headerRow === null ? [] : [moved({ row: headerRow }).row],
@@ -65,7 +66,7 @@ export async function valuesSheet(
     tables: [],
     dressings: [
       ...dressTexts(template, values).map(moved),
-      { row: lineRow, column: 0, rows: 1, columns: 1, role: 'caution', format: 'general' },
+      { row: lineRow, column: lineColumn, rows: 1, columns: 1, role: 'caution', format: 'general' },
       ...parts.flatMap(({ dress }) => dress.dressings.filter(isInSheet)).map(moved),
     ],
     lists: [],
@@ -98,7 +99,7 @@ async function findParts(port: WorkbookPort, template: SheetTemplate, sheet: str
   };
   const parts: Part[] = [];
   for (const line of template.form) {
-    const { row, column } = demand(await port.locate(line.name), line.name);
+    const { row, column } = demand(await port.locate(line.name), line.label);
     parts.push({ dress: dressLine(line, row, column), headerRow: null, widths: [] });
   }
   for (const each of template.tables) {
@@ -140,8 +141,9 @@ function dressTexts(template: SheetTemplate, values: readonly (readonly ReadValu
     ...template.lead.map((text) => [text, 'lead'] as const),
     [template.title, 'title'],
   ]);
-  return values.flatMap(([first], row): Dressing[] => {
-    const role = first === '' ? undefined : roles.get(first);
-    return role === undefined ? [] : [{ row, column: 0, rows: 1, columns: 1, role, format: 'general' }];
+  return values.flatMap((cells, row): Dressing[] => {
+    const column = cells.findIndex((value) => value !== '' && value !== null);
+    const role = column < 0 ? undefined : roles.get(cells[column]);
+    return role === undefined ? [] : [{ row, column, rows: 1, columns: 1, role, format: 'general' }];
   });
 }

@@ -47,6 +47,33 @@ describe('a list that is read', () => {
     expect(said).toContain('Wrote plan.xlsx with 1 plot.');
   });
 
+  test('is printed in lines that fit, with units, and without the columns that hold sentences', async () => {
+    const list = [header, good, 'B,English cucumber,96,20', 'Long name of a far field,pumpkin,200,100'];
+    const { said } = await plan(`${list.join('\n')}\n`, { options: [...frosts, '--units', 'us'] });
+    const tables = said.slice(0, said.indexOf('\nTo look at')).trimEnd();
+    expect(Math.max(...tables.split('\n').map((line) => line.length))).toBeLessThanOrEqual(160);
+    const blocks = tables.split('\n\n').map((block) => block.split('\n'));
+    expect(blocks.length).toBeGreaterThan(1);
+    for (const block of blocks) {
+      expect(block.map((line) => /^(Plot|Good|B|Long name of a far field) {2}/.test(line))).toEqual(
+        list.map(() => true),
+      );
+    }
+    const headers = blocks.flatMap((block) => block[0]?.trim().split(/ {2,}/) ?? []);
+    for (const wanted of [
+      'Seed to sow, seeds',
+      'Seed weight, oz',
+      'Soil at least, °F',
+      'Yield, lb',
+      'Days to spare, days',
+    ]) {
+      expect(headers).toContain(wanted);
+    }
+    for (const sentences of ['Notes', 'Assumed', 'Keep apart']) expect(headers).not.toContain(sentences);
+    const metric = await plan(`${list.join('\n')}\n`, { options: [...frosts, '--units', 'metric'] });
+    expect(metric.said).toContain('Seed weight, g');
+  });
+
   test('has its remarks named by line and plot', async () => {
     const { code, said } = await plan(`${header},Harvest days\n\nA,slicing cucumber,100,20,90\n`);
     expect(code).toBe(0);

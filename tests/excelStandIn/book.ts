@@ -1,4 +1,5 @@
 /** The stand-in's workbook and the rules that Excel holds it to. */
+import { columnLetters } from '../../src/workbook/cellAddress';
 import { enterCell, type Cell } from './enterCell';
 import { refuse } from './excelError';
 import { checkSpan, holds, overlap, rectangleOf, type Span } from './span';
@@ -51,6 +52,7 @@ export interface Book {
   readonly names: Name[];
   readonly tables: Table[];
   isProtected: boolean;
+  countsFrom1904: boolean;
   isCellBeingEdited: boolean;
   selection: { sheet: Sheet; span: Span } | null;
   active: Sheet;
@@ -70,6 +72,7 @@ export function createBook(firstSheet: string): Book {
     names: [],
     tables: [],
     isProtected: false,
+    countsFrom1904: false,
     isCellBeingEdited: false,
     selection: null,
     active: sheet,
@@ -138,9 +141,25 @@ export function deleteSheet(book: Book, sheet: Sheet): void {
   book.sheets.splice(book.sheets.indexOf(sheet), 1);
   for (const table of book.tables.filter((each) => each.sheet === sheet)) {
     book.tables.splice(book.tables.indexOf(table), 1);
+    forgetTable(book, table.name);
+  }
+  for (const name of book.names) {
+    const { target } = name;
+    if (typeof target === 'string' || target.sheet !== sheet) continue;
+    name.target = `=#REF!$${columnLetters(target.span.column)}$${target.span.row + 1}`;
   }
   if (book.active === sheet) book.active = others[0] as Sheet;
   book.version += 1;
+}
+
+/** Formulas that refer to the table lose it. */
+function forgetTable(book: Book, name: string): void {
+  const reference = new RegExp(`(?<![\\p{L}\\p{N}_.\\\\])${name}\\[(?:[^\\[\\]]|\\[[^\\]]*\\])*\\]`, 'giu');
+  for (const line of book.sheets.flatMap(({ cells }) => [...cells.values()])) {
+    for (const [column, cell] of line) {
+      if ('formula' in cell) line.set(column, { formula: cell.formula.replace(reference, '#REF!') });
+    }
+  }
 }
 
 export function refuseIfLocked(book: Book): void {

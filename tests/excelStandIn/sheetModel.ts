@@ -127,7 +127,7 @@ export function namesModel(stage: Stage, names: Name[], owner: Sheet | null): Mo
     get: {
       Name: () => name.name,
       Visible: () => name.visible,
-      Formula: () => printTarget(book.sheets, name),
+      Formula: () => printTarget(name),
     },
     put: {
       Visible: (visible) => void (name.visible = visible === true),
@@ -160,19 +160,21 @@ export function namesModel(stage: Stage, names: Name[], owner: Sheet | null): Mo
 }
 
 function setFormula(book: Book, name: Name, formula: unknown): void {
-  if (typeof formula !== 'string' || !formula.startsWith('=')) refuse('InvalidArgument', 'formula');
-  name.target = formula;
+  if (typeof formula !== 'string' || !formula.startsWith('=')) return refuse('InvalidArgument', 'formula');
+  const [, quoted, plain, cell] = /^=(?:'((?:[^']|'')+)'|(\w+))!(\$[A-Z]+\$\d+)$/.exec(formula) ?? [];
+  const sheet = book.sheets.find((each) => isSame(each.name, quoted?.replaceAll("''", "'") ?? plain ?? ''));
+  name.target = sheet === undefined ? formula : { sheet, span: parseAddress(cell ?? '') };
   book.version += 1;
 }
 
-function printTarget(sheets: readonly Sheet[], { target }: Name): string {
+function printTarget({ target }: Name): string {
   if (typeof target === 'string') return target;
   const { sheet, span } = target;
   const address = printAddress(sheet.name, span).replace(/!.*$/, '!');
   const absolute = printAddress(sheet.name, span)
     .slice(address.length)
     .replace(/([A-Z]+)(\d+)/g, '$$$1$$$2');
-  return sheets.includes(sheet) ? `=${address}${absolute}` : `=#REF!${absolute}`;
+  return `=${address}${absolute}`;
 }
 
 function pageModel(sheet: Sheet): Model {

@@ -74,6 +74,17 @@ describe('refreshing the sheets', () => {
     expect(values).toEqual([[40]]);
   });
 
+  it('names rows of ours that are gone', async () => {
+    const pane = await openPane((workbook) => fillFake(workbook, []));
+    pane.workbook.type(pane.workbook.cell('Crops', 9, 'Crop'), 'mine');
+    pane.button('Refresh the sheets').click();
+    await until(() => expect(pane.spoken()).toContain('No longer there: gourd in Crops. If they are wanted'));
+    for (let row = 0; row < 6; row++) pane.workbook.type(pane.workbook.cell('Crops', row, 'Crop'), row);
+    await until(isIdle(pane));
+    pane.button('Refresh the sheets').click();
+    await until(() => expect(pane.spoken()).toMatch(/No longer there: (.+ in Crops; ){5}2 more\./));
+  });
+
   it('leaves changes in the fields for their own button', async () => {
     const pane = await openPane((workbook) => fillFake(workbook, []));
     enter(pane.field('Risk those dates carry'), '10');
@@ -136,6 +147,7 @@ describe('a refusal', () => {
     { code: 'sheetLocked', sheet: 'Plots' },
     { code: 'cellsInTheWay', sheet: 'Plots', row: 11, column: 27 },
     { code: 'sheetDamaged', sheet: 'Plots', missing: 'Width' },
+    { code: 'daysFrom1904' },
     { code: 'fileExists', file: 'plan.xlsx' },
     { code: 'fileNotWritable', file: 'plan.xlsx' },
     { code: 'failed', action: 'filling' },

@@ -43,8 +43,8 @@ const template: SheetTemplate = {
 const values = [
   ['of the west field'],
   ['Beds'],
-  ['About beds.'],
-  ['Mind the bees.'],
+  [null, 'About beds.'],
+  [null, 'Mind the bees.'],
   [],
   ['Sown', 'Mine', 'Bed'],
   [46_144, true, '007'],
@@ -72,22 +72,22 @@ describe('a sheet that somebody rearranged', () => {
       'Values.',
     );
     const [block] = made.blocks;
-    expect(block?.contents.map((row) => row[0])).toEqual([
-      'of the west field',
-      'Beds',
-      'Values.',
-      'About beds.',
-      'Mind the bees.',
-      null,
-      'Sown',
-      46_144,
+    expect(block?.contents.map((row) => row.slice(0, 2))).toEqual([
+      ['of the west field', null],
+      ['Beds', null],
+      [null, 'Values.'],
+      [null, 'About beds.'],
+      [null, 'Mind the bees.'],
+      [null, null],
+      ['Sown', 'Mine'],
+      [46_144, true],
     ]);
     expect(made.dressings.map((each) => [each.row, each.column, each.role, each.format])).toEqual(
       expect.arrayContaining([
         [1, 0, 'title', 'general'],
-        [2, 0, 'caution', 'general'],
-        [3, 0, 'lead', 'general'],
-        [4, 0, 'caution', 'general'],
+        [2, 1, 'caution', 'general'],
+        [3, 1, 'lead', 'general'],
+        [4, 1, 'caution', 'general'],
         [6, 0, 'header', 'text'],
         [7, 0, 'input', 'date'],
         [7, 2, 'input', 'text'],

@@ -24,7 +24,7 @@ export function styleOf(role: Role, format: Format): IStyleData {
     bl: look.bold ? BooleanNumber.TRUE : BooleanNumber.FALSE,
     it: look.italic ? BooleanNumber.TRUE : BooleanNumber.FALSE,
     vt: VerticalAlign.MIDDLE,
-    ...(role === 'header' ? { ht: HorizontalAlign.CENTER } : {}),
+    ...(look.centred ? { ht: HorizontalAlign.CENTER } : {}),
     ...(look.fill === null ? {} : { bg: { rgb: `#${look.fill}` } }),
     ...(look.wrap ? { tb: WrapStrategy.WRAP } : {}),
     ...(look.border ? { bd: { t: side, r: side, b: side, l: side } } : {}),

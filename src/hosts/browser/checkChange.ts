@@ -1,8 +1,8 @@
 /** Refuses a change that cannot be made whole, before anything is written. */
 import type { Worksheet } from '@univerjs/core';
-import { IDefinedNamesService } from '@univerjs/engine-formula';
 import { HostError, type CellContent, type Change } from '../../workbook/port';
 import { hasContent } from './cellData';
+import { allNames, isDead } from './definedNames';
 import type { Engine } from './engine';
 import { demandSheet, isLocked, stampOf, storedCell } from './readWorkbook';
 import { allTables, findTable, isSameName, type TableState } from './tables';
@@ -41,8 +41,8 @@ function demandOpenSheet(engine: Engine, name: string): Worksheet {
 function checkNewSheets(engine: Engine, change: Change): void {
   const sheets = new Set(engine.workbook.getSheets().map((sheet) => sheet.getName().toLowerCase()));
   const tables = new Set(allTables(engine).map((table) => table.name.toLowerCase()));
-  const definedNames = engine.accessor.get(IDefinedNamesService).getDefinedNameMap(engine.unitId) ?? {};
-  const names = new Set(Object.values(definedNames).map(({ name }) => name.toLowerCase()));
+  const living = allNames(engine).filter((each) => !isDead(each));
+  const names = new Set(living.map(({ name }) => name.toLowerCase()));
   for (const sheet of change.newSheets) {
     if (sheets.has(sheet.name.toLowerCase()))
       throw new HostError({ code: 'sheetNameTaken', sheet: sheet.name });

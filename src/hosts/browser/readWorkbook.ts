@@ -1,10 +1,6 @@
 /** Everything the port reads. Values are read raw, past the display text that number formats put in their place. */
 import { IPermissionService, type ICellData, type Nullable, type Worksheet } from '@univerjs/core';
-import {
-  deserializeRangeWithSheet,
-  IDefinedNamesService,
-  isReferenceStrings,
-} from '@univerjs/engine-formula';
+import { deserializeRangeWithSheet, isReferenceStrings } from '@univerjs/engine-formula';
 import { WorksheetEditPermission } from '@univerjs/sheets';
 import {
   HostError,
@@ -16,6 +12,7 @@ import {
   type TableRead,
 } from '../../workbook/port';
 import { hasContent, isComputedCell, toReadValue } from './cellData';
+import { findName } from './definedNames';
 import type { Engine } from './engine';
 import { hashText } from '../../workbook/hashText';
 import { customOf } from './sheetCustom';
@@ -113,9 +110,8 @@ export function readTable(engine: Engine, name: string): TableRead | null {
 }
 
 export function locateName(engine: Engine, name: string): Area | null {
-  const found = engine.accessor.get(IDefinedNamesService).getValueByName(engine.unitId, name);
-  const reference = found?.formulaOrRefString;
-  if (reference == null || !isReferenceStrings(reference)) return null;
+  const reference = findName(engine, name)?.formulaOrRefString;
+  if (reference === undefined || !isReferenceStrings(reference)) return null;
   const { sheetName, range } = deserializeRangeWithSheet(reference);
   const worksheet = findSheet(engine, sheetName);
   return worksheet === null ? null : { sheet: worksheet.getName(), ...spanOf(range) };

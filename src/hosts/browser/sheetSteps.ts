@@ -7,10 +7,12 @@ import {
   type ISheetDataValidationRule,
 } from '@univerjs/core';
 import { AddDataValidationMutation, RemoveDataValidationMutation } from '@univerjs/data-validation';
-import { RemoveDefinedNameMutation, SetDefinedNameMutation, serializeRange } from '@univerjs/engine-formula';
+import { RemoveDefinedNameMutation, SetDefinedNameMutation } from '@univerjs/engine-formula';
 import { InsertSheetMutation, RemoveSheetMutation, serializeListOptions } from '@univerjs/sheets';
 import { RemoveNoteMutation, UpdateNoteMutation } from '@univerjs/sheets-note';
+import { absoluteAddress } from '../../workbook/cellAddress';
 import type { NewSheet, Note, PickList } from '../../workbook/port';
+import { findName } from './definedNames';
 import type { Engine } from './engine';
 import { takeSnapshot } from './sheetSnapshot';
 import { addTable } from './tableSteps';
@@ -42,26 +44,29 @@ export function addSheet(engine: Engine, newSheet: NewSheet, sheetId: string): W
   ];
 }
 
+/** A name that a deleted sheet left behind is given its cell again. */
 function addName(
   engine: Engine,
   sheetName: string,
   name: string,
   [row, column]: readonly [number, number],
 ): WriteStep {
-  const cell = serializeRange({ startRow: row, endRow: row, startColumn: column, endColumn: column });
-  const absolute = cell.replace(/^([A-Z]+)(\d+)$/, '$$$1$$$2');
+  const dead = findName(engine, name);
   const params = {
     unitId: engine.unitId,
-    id: generateRandomId(),
+    id: dead?.id ?? generateRandomId(),
     name,
-    formulaOrRefString: `'${sheetName.replaceAll("'", "''")}'!${absolute}`,
+    formulaOrRefString: absoluteAddress(sheetName, row, column),
     localSheetId: 'AllDefaultWorkbook',
   };
   return {
     name: 'name',
     mutations: () => ({
       redo: { id: SetDefinedNameMutation.id, params },
-      undo: { id: RemoveDefinedNameMutation.id, params },
+      undo:
+        dead === null
+          ? { id: RemoveDefinedNameMutation.id, params }
+          : { id: SetDefinedNameMutation.id, params: dead },
     }),
   };
 }

@@ -4,6 +4,7 @@
 import { HostError, type Change, type Progress } from '../../workbook/port';
 import { hostErrorOf } from './askExcel';
 import { checkChange } from './checkChange';
+import { countsFrom1904 } from './countsFrom1904';
 import { journalSteps, stateSteps } from './journal';
 import { addHidden } from './newSheetSteps';
 import { planChange, type Plan, type PlanOptions } from './planChange';
@@ -33,6 +34,7 @@ async function plan(excel: typeof Excel, options: PlanOptions, change: Change): 
     const survey = await surveyWorkbook(excel);
     const cutOff = await findUnfinished(excel, survey);
     if (cutOff !== null) throw new HostError({ code: 'cutOff', action: cutOff || change.title });
+    if (await countsFrom1904(excel)) throw new HostError({ code: 'daysFrom1904' });
     return planChange(survey, change, await checkChange(excel, survey, options.lacks, change), options);
   } catch (cause) {
     throw hostErrorOf(cause, change.title);

@@ -16,6 +16,11 @@ export function areaOfReference(formula: string): Area | null {
   };
 }
 
+/** Whether a name's formula is but a cell that went with a sheet or row that somebody deleted. */
+export function isDeadReference(formula: string): boolean {
+  return /^=(?:'(?:[^']|'')+'!|[^'!#(]+!)?(?:#REF!)+(?:\$[A-Z]+\$\d+)?$/.test(formula);
+}
+
 function columnIndex(letters: string): number {
   return [...letters].reduce((sum, letter) => sum * 26 + letter.charCodeAt(0) - 64, 0) - 1;
 }

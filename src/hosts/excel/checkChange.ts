@@ -75,7 +75,7 @@ function demandOpenSheet(survey: Survey, name: string): SheetSurvey {
 function checkNewSheets(survey: Survey, change: Change): void {
   const lower = (each: { readonly name: string }): string => each.name.toLowerCase();
   const sheets = new Set(survey.sheets.map(lower));
-  const names = new Set([...survey.tables, ...survey.names].map(lower));
+  const names = new Set([...survey.tables, ...survey.names.filter(({ isDead }) => !isDead)].map(lower));
   const take = (taken: Set<string>, name: string, problem: HostProblem): void => {
     if (taken.has(name.toLowerCase())) refuse(problem);
     taken.add(name.toLowerCase());

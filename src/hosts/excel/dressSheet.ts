@@ -53,7 +53,7 @@ function dress(range: Excel.Range, dressing: Dressing): void {
   if (look.fill !== null) fill.color = `#${look.fill}`;
   range.format.wrapText = look.wrap;
   range.format.verticalAlignment = 'Center';
-  if (dressing.role === 'header') range.format.horizontalAlignment = 'Center';
+  if (look.centred) range.format.horizontalAlignment = 'Center';
   if (!look.border) return;
   for (const side of sidesOf(dressing)) {
     const border = borders.getItem(side);

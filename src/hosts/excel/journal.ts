@@ -14,6 +14,8 @@ export interface Journal {
   readonly title: string;
   /** The sheet of our long lists, that stays hidden; null for none. By the name it has when the change is whole. */
   readonly lists: string | null;
+  /** Names that a deleted sheet had left behind; some get cells of new sheets. */
+  readonly deadNames: readonly string[];
   /** What stood in cells that were there. `sheet` counts the touched sheets. */
   readonly cells: readonly (Omit<Block, 'contents'> & {
     readonly sheet: number;

@@ -1,6 +1,7 @@
 /// <reference types="office-js" />
 
 /** The writes that make new sheets, out of sight and under names of their own until the change is whole. */
+import { absoluteAddress } from '../../workbook/cellAddress';
 import type { Area, CellContent, NewSheet } from '../../workbook/port';
 import { markName, printMark } from '../../workbook/sheetMark';
 import { enterContent, enterText, type RawCell } from './cellContents';
@@ -8,6 +9,7 @@ import { dressingSteps, fittingSteps, inlineList, putList } from './dressSheet';
 import type { ExcelFeature } from './excelFeatures';
 import { rangeOf } from './readCells';
 import { partName, printPart, type Part } from './sheetPart';
+import { isSameName } from './surveyWorkbook';
 import { cellSteps, step, type WriteStep } from './writeSteps';
 
 export interface StagedSheet {
@@ -20,6 +22,8 @@ export interface Staging {
   readonly namespace: string;
   readonly lacks: readonly ExcelFeature[];
   readonly sheets: readonly StagedSheet[];
+  /** Names that a deleted sheet left behind. */
+  readonly deadNames: readonly string[];
   /** Where lists stand that are too long to stand in a cell's rule. */
   readonly listsAt: string;
 }
@@ -31,7 +35,7 @@ export interface StagingSteps {
 
 /** Everything that formulas refer to comes before all formulas. @throws RangeError for what no cell can hold */
 export function newSheetSteps(staging: Staging): StagingSteps {
-  const { sheets, lacks, namespace, listsAt } = staging;
+  const { sheets, deadNames, lacks, namespace, listsAt } = staging;
   const lists = listSteps(sheets, listsAt);
   const steps = [
     ...sheets.flatMap(({ sheet, at }) => [
@@ -42,11 +46,7 @@ export function newSheetSteps(staging: Staging): StagingSteps {
         isComputed(content) ? null : enterContent(content, { namespace, table: null }),
       ),
       ...tableSteps(sheet, at),
-      ...Object.entries(sheet.names).map(([name, [row, column]]) =>
-        step(1, (context) => {
-          context.workbook.names.add(name, rangeOf(context, { sheet: at, row, column, rows: 1, columns: 1 }));
-        }),
-      ),
+      ...Object.entries(sheet.names).map(([name, place]) => nameCell(at, name, place, deadNames)),
     ]),
     ...lists.steps,
     ...sheets.flatMap(({ sheet, at }) =>
@@ -83,6 +83,21 @@ export function addHidden(at: string, part: Part): WriteStep {
 export function nameSheet(at: string, name: string, formula: string): WriteStep {
   return step(3, ({ workbook }) => {
     workbook.worksheets.getItem(at).names.add(name, formula).visible = false;
+  });
+}
+
+/** A dead name gets its cell by one action, so that it is at no time away. */
+function nameCell(
+  at: string,
+  name: string,
+  [row, column]: readonly [number, number],
+  deadNames: readonly string[],
+): WriteStep {
+  return step(1, (context) => {
+    const { names } = context.workbook;
+    const isDead = deadNames.some((each) => isSameName(each, name));
+    if (isDead) names.getItem(name).formula = `=${absoluteAddress(at, row, column)}`;
+    else names.add(name, rangeOf(context, { sheet: at, row, column, rows: 1, columns: 1 }));
   });
 }
 

@@ -48,7 +48,8 @@ export function planChange(survey: Survey, change: Change, checked: Checked, opt
   const journalAt = freeName('_journal');
   const sheets = change.newSheets.map((sheet): StagedSheet => ({ sheet, at: freeName('_new') }));
   const listsAt = freeName('_lists');
-  const staging = newSheetSteps({ namespace, lacks, sheets, listsAt });
+  const deadNames = survey.names.filter(({ isDead }) => isDead).map(({ name }) => name);
+  const staging = newSheetSteps({ namespace, lacks, sheets, deadNames, listsAt });
   const touched = touchedSheets(survey, change, checked);
   const numberOf = (sheet: string): number => touched.findIndex((each) => isSameName(each, sheet));
   const pictures = change.pictures.map((picture, i): PlannedPicture => {
@@ -60,6 +61,7 @@ export function planChange(survey: Survey, change: Change, checked: Checked, opt
     journal: {
       title: change.title,
       lists: staging.usesLists ? listsAt : null,
+      deadNames,
       cells: change.cells.map(({ sheet, row, column }, i) => ({
         sheet: numberOf(sheet),
         row,

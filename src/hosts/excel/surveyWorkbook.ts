@@ -3,7 +3,7 @@
 /** What there is in the workbook besides cells: two requests, however many sheets. */
 import { HostError, type Area, type Mark, type Span } from '../../workbook/port';
 import { markName, readMark } from '../../workbook/sheetMark';
-import { areaOfReference } from './areaOfReference';
+import { areaOfReference, isDeadReference } from './areaOfReference';
 import { askExcel } from './askExcel';
 import { partName, readPart, type Part } from './sheetPart';
 
@@ -36,6 +36,8 @@ export interface NameSurvey {
   readonly name: string;
   /** null for a name of something else than cells, or of cells that are gone. */
   readonly area: Area | null;
+  /** Only what mentions it still holds on to it: it may be given a cell again. */
+  readonly isDead: boolean;
 }
 
 /** @throws HostError */
@@ -57,7 +59,11 @@ export async function surveyWorkbook(excel: typeof Excel): Promise<Survey> {
         sheet: table.worksheet.name,
         hasTotals: table.showTotals,
       })),
-      names: names.items.map(({ name, formula }) => ({ name, area: areaOfReference(String(formula)) })),
+      names: names.items.map(({ name, formula }) => ({
+        name,
+        area: areaOfReference(String(formula)),
+        isDead: isDeadReference(String(formula)),
+      })),
     });
   });
   return askExcel(excel, 'read', ({ workbook }) => {

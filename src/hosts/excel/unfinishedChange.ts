@@ -60,7 +60,7 @@ export async function endUnfinished(
   if (found === undefined && made.length === 0) return 'none';
   await sendSteps(excel, journal?.title ?? '', [
     ...(journal === null ? [] : await puttingBack(excel, survey, journal)),
-    ...namesOf(survey, made),
+    ...namesOf(survey, made, journal?.deadNames ?? []),
     ...made.map(({ name }) => removeSheet(name)),
     ...touched.map((sheet) =>
       step(2, ({ workbook }) => workbook.worksheets.getItem(sheet).names.getItem(partName).delete()),
@@ -129,9 +129,9 @@ async function takingOff(
     );
 }
 
-/** Named cells go before their sheet does: left behind they would name nothing and be taken for ever. */
-function namesOf(survey: Survey, made: readonly SheetSurvey[]): WriteStep[] {
+/** Named cells go before their sheet does, but for names that were there: those are dead again when it has gone. */
+function namesOf(survey: Survey, made: readonly SheetSurvey[], deadNames: readonly string[]): WriteStep[] {
   return survey.names
-    .filter(({ area }) => made.some(({ name }) => name === area?.sheet))
+    .filter(({ name, area }) => made.some((sheet) => sheet.name === area?.sheet) && !deadNames.includes(name))
     .map(({ name }) => step(2, ({ workbook }) => workbook.names.getItem(name).delete()));
 }

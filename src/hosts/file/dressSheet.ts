@@ -38,7 +38,7 @@ function styleOf({ role, format }: Dressing): Partial<exceljs.Style> {
     alignment: {
       vertical: 'middle',
       wrapText: look.wrap,
-      ...(role === 'header' ? { horizontal: 'center' } : {}),
+      ...(look.centred ? { horizontal: 'center' } : {}),
     },
     ...(look.fill === null ? {} : { fill: solid(look.fill) }),
     ...(look.border ? { border: allSides } : {}),

@@ -1,5 +1,5 @@
 import type { BookState, SheetState } from './bookState';
-import { columnLetters, quoteSheet } from '../../workbook/cellAddress';
+import { absoluteAddress, columnLetters, quoteSheet } from '../../workbook/cellAddress';
 import { markName, printMark } from '../../workbook/sheetMark';
 import { escapeXml } from './escapeXml';
 
@@ -7,7 +7,7 @@ import { escapeXml } from './escapeXml';
 export function printNames(book: BookState): string {
   const names = book.sheets.flatMap((sheet, index) => [
     ...sheet.names.map(({ name, row, column }) => {
-      const place = `${quoteSheet(sheet.name)}!$${columnLetters(column)}$${row + 1}`;
+      const place = absoluteAddress(sheet.name, row, column);
       return `<definedName name="${escapeXml(name)}">${escapeXml(place)}</definedName>`;
     }),
     printLocalName('_xlnm.Print_Titles', index, printTitles(sheet)),

@@ -92,6 +92,9 @@ export const pane = {
     madeNext: 'Next: type a line for each plot in {sheet}.',
     refreshed: 'Refreshed: {sheets}.',
     kept: '{count} {count|cell holds|cells hold} something typed over a formula and {count|was|were} left alone.',
+    gone: 'No longer there: {rows}. If they are wanted, undo what removed them; or delete the sheet and fill the sheets again.',
+    goneRow: '{row} in {sheet}',
+    goneMore: '{more} more',
     seasonFirst: 'Nothing was filled. Mend the marked fields of the season first.',
   },
   tools: {
@@ -156,11 +159,13 @@ export const pane = {
     sheetLocked: 'The sheet "{sheet}" is protected. Take the protection off, then try again.',
     cellsInTheWay: 'Cell {cell} of "{sheet}" is in the way. Move what stands there, then try again.',
     sheetDamaged:
-      'The sheet "{sheet}" has lost "{missing}". Undo what removed it. Or copy what you typed elsewhere, delete the sheet and fill the sheets again.',
+      'A part of the sheet "{sheet}" is gone: "{missing}". Undo what removed it. Or copy what you typed elsewhere, delete the sheet and fill the sheets again.',
     workbookLocked:
       'The workbook is protected, so no sheet can be added. Take the protection of its structure off, then try again.',
     notWritable:
       'The workbook cannot be written to. It is protected or open for reading only: take the protection off or save a copy, then try again.',
+    daysFrom1904:
+      'This workbook counts its days from 1904: our dates would be four years and a day off in it. Use a new workbook. Or switch that off in this one (File, Options, Advanced, "Use 1904 date system"; on a Mac Preferences, Calculation), look over the dates that you typed, for they move by as much, and try again.',
     cellBeingEdited: 'A cell is being edited. Press Enter or Esc, then try again.',
     noAnswer: 'The spreadsheet program does not answer. Check the connection, then try again.',
     programTooOld: 'This version of the spreadsheet program is too old for that. Update it, then try again.',

@@ -1,7 +1,7 @@
 /** A headless workbook with somebody typing into it, through the commands that the page's editor uses. */
 import { ICommandService, IUndoRedoService, type ICellData } from '@univerjs/core';
 import { SetRangeValuesCommand } from '@univerjs/sheets';
-import { startEngine } from '../../../src/hosts/browser/engine';
+import { startEngine, type WorkbookOptions } from '../../../src/hosts/browser/engine';
 import { openWorkbook, type BrowserWorkbook } from '../../../src/hosts/browser/openWorkbook';
 import { findSheet } from '../../../src/hosts/browser/readWorkbook';
 import { contractFunctions } from '../../contract/contractFunctions';
@@ -15,11 +15,11 @@ export interface TypedWorkbook {
   readonly engine: ReturnType<typeof startEngine>;
 }
 
-export function openTyped(onWrite: (step: string) => void = () => undefined): TypedWorkbook {
-  const engine = startEngine(
-    { functions: contractFunctions, namespace: 'CUCURBIT.', firstSheet: 'Kitchen' },
-    null,
-  );
+export function openTyped(
+  onWrite: (step: string) => void = () => undefined,
+  functions: WorkbookOptions['functions'] = contractFunctions,
+): TypedWorkbook {
+  const engine = startEngine({ functions, namespace: 'CUCURBIT.', firstSheet: 'Kitchen' }, null);
   const workbook = openWorkbook(engine, { onWrite, scrollTo: () => undefined });
   const commands = engine.accessor.get(ICommandService);
   let steps = 0;

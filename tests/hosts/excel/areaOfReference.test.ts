@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { areaOfReference } from '../../../src/hosts/excel/areaOfReference';
+import { areaOfReference, isDeadReference } from '../../../src/hosts/excel/areaOfReference';
 
 test.each([
   ['=Season!$B$4', { sheet: 'Season', row: 3, column: 1, rows: 1, columns: 1 }],
@@ -13,4 +13,19 @@ test.each([
   ['=0.5', null],
 ])('%s', (formula, area) => {
   expect(areaOfReference(formula)).toEqual(area);
+});
+
+/** What Excel leaves of a name whose sheet, row or column was deleted: general knowledge, not tried. */
+test.each([
+  ['=#REF!$B$4', true],
+  ['=#REF!#REF!', true],
+  ['=#REF!', true],
+  ["='My season'!#REF!", true],
+  ['=Season!#REF!', true],
+  ['=Season!$B$4', false],
+  ['=#REF!+1', false],
+  ['=SUM(#REF!)', false],
+  ['="#REF!"', false],
+])('%s is dead: %s', (formula, isDead) => {
+  expect(isDeadReference(formula)).toBe(isDead);
 });

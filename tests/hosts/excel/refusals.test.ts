@@ -46,6 +46,15 @@ describe('a change is refused, and nothing is written,', () => {
     await expectRefusal(opened, typing, { code: 'workbookLocked' });
   });
 
+  test('in a workbook that counts its days from 1904', async () => {
+    const opened = openTestWorkbook();
+    opened.standIn.book.countsFrom1904 = true;
+    await expectRefusal(opened, change({ newSheets: [plots] }), { code: 'daysFrom1904' });
+    await expectRefusal(opened, typing, { code: 'daysFrom1904' });
+    opened.standIn.book.countsFrom1904 = false;
+    await opened.workbook.apply(change({ newSheets: [plots] }));
+  });
+
   test('while a cell is being edited', async () => {
     const opened = openTestWorkbook();
     opened.standIn.book.isCellBeingEdited = true;
@@ -114,7 +123,7 @@ describe('a sheet of ours', () => {
         ...(isNameGone ? [] : [{ name: 'LAST_FROST', visible: true, target: '=#REF!' }]),
       );
       await expect(fillSheets(workbook, requests, 'refresh')).rejects.toMatchObject({
-        problem: { code: 'sheetDamaged', sheet: 'Season', missing: 'LAST_FROST' },
+        problem: { code: 'sheetDamaged', sheet: 'Season', missing: 'Last frost of spring' },
       });
     }
   });
@@ -129,12 +138,14 @@ describe('a sheet of ours', () => {
     ).rejects.toMatchObject({ problem: { code: 'noSuchTable', table: 'Plots' } });
   });
 
-  test('that was deleted leaves names of nothing', async () => {
+  test('that was deleted leaves names of nothing, unless somebody gave one to something else', async () => {
     const { standIn, workbook } = await filled();
     deleteSheet(standIn.book, sheetNamed(standIn, 'Season'));
     expect(await workbook.locate('LAST_FROST')).toBeNull();
+    const name = standIn.book.names.find((each) => each.name === 'FIRST_FROST');
+    if (name !== undefined) name.target = '=46670';
     await expect(fillSheets(workbook, requests, 'fill')).rejects.toMatchObject({
-      problem: { code: 'nameTaken' },
+      problem: { code: 'nameTaken', name: 'FIRST_FROST' },
     });
   });
 });

@@ -14,6 +14,7 @@ import {
   png,
   sumOfLengths,
 } from '../../contract/contractWorkbook';
+import { deleteSheet } from '../../excelStandIn/book';
 import type { FaultKind, StandIn } from '../../excelStandIn/openStandIn';
 import { snapshotBook } from '../../excelStandIn/snapshotBook';
 import { openTestWorkbook, reopen, sheetNamed, type TestWorkbook } from './openTestWorkbook';
@@ -52,9 +53,16 @@ const refresh: Change = change({
   pictures: [{ sheet: 'Plots', row: 12, column: 0, png, widthPx: 40, heightPx: 30, altText: 'a dot' }],
 });
 
+/** A sheet that somebody deleted comes again, over the name that it left behind. */
+const remake: Change = change({
+  title: 'remake',
+  newSheets: [{ ...plots, names: { SEASON_YEAR: [0, 1], SECOND_YEAR: [0, 0] } }],
+});
+
 async function ready(which: Change): Promise<TestWorkbook> {
   const opened = openTestWorkbook();
-  if (which === refresh) await opened.workbook.apply(fill);
+  if (which !== fill) await opened.workbook.apply(fill);
+  if (which === remake) deleteSheet(opened.standIn.book, sheetNamed(opened.standIn, 'Plots'));
   opened.standIn.takeRequests();
   return opened;
 }
@@ -79,6 +87,7 @@ async function requestsOf(which: Change): Promise<{ count: number; before: unkno
 const names = new Map([
   [fill, 'a fill'],
   [refresh, 'a refresh'],
+  [remake, 'a sheet made again'],
 ]);
 
 describe.each([...names].map(([which, name]) => [name, which] as const))('%s that is cut off', (_, which) => {

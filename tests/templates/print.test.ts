@@ -1,0 +1,49 @@
+/** How our sheets come out on paper, worked out from their widths. */
+import { describe, expect, test } from 'vitest';
+import { allTemplates } from '../../src/templates/sheets';
+import { looks } from '../../src/workbook/appearance';
+import { layOut } from '../../src/workbook/layOut';
+
+const sheets = allTemplates.map((template) => layOut(template, template.sheet, []));
+
+/** Smaller type is hard to read in a field: common practice, no source. */
+const leastPt = 6;
+const pointsPerInch = 72;
+const marginsInches = 0.8;
+/** Long sides of letter and A4. */
+const paperInches = [11, 11.69];
+
+/** As .xlsx stores widths: a digit of the usual font has 7 pixels, a cell 5 beside its text; 96 pixels an inch. */
+const pointsOf = (characters: number): number => ((characters * 7 + 5) * pointsPerInch) / 96;
+
+/** Sheets of paper side by side; a column is never split. */
+function pagesWide(widths: readonly number[], repeated: number, room: number): number {
+  let pages = 1;
+  let used = 0;
+  for (const width of widths) {
+    if (used + width > room) {
+      pages += 1;
+      used = repeated;
+    }
+    used += width;
+  }
+  return pages;
+}
+
+describe.each(sheets.map((sheet) => [sheet.name, sheet] as const))('%s', (_, sheet) => {
+  test.each(paperInches)('is legible on paper %d inches long', (inches) => {
+    const widths = sheet.widths.map(pointsOf);
+    const repeated = sheet.page.repeatColumns === null ? 0 : (widths[0] ?? 0);
+    const scale = leastPt / looks.plain.sizePt;
+    const room = ((inches - marginsInches) * pointsPerInch) / scale;
+    expect(sheet.page.landscape).toBe(true);
+    expect(pagesWide(widths, repeated, room)).toBeLessThanOrEqual(sheet.page.pagesWide);
+  });
+
+  test('has no text but its title in a column that every page repeats', () => {
+    const texts = sheet.dressings.filter(({ role }) => ['lead', 'caution', 'label'].includes(role));
+    expect(texts).not.toEqual([]);
+    const [first, last] = sheet.page.repeatColumns ?? [-1, -1];
+    expect(texts.filter(({ column }) => column >= first && column <= last)).toEqual([]);
+  });
+});
