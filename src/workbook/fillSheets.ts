@@ -14,6 +14,7 @@ import {
   type SheetInfo,
   type WorkbookPort,
 } from './port';
+import { readLine } from './readForm';
 import type { InputRow, SheetTemplate, TableTemplate } from './template';
 
 export interface FillRequest {
@@ -115,13 +116,12 @@ async function computedCells(port: WorkbookPort, sheet: string, template: SheetT
   const blocks: PlacedBlock[] = [];
   const gone: string[] = [];
   let kept = 0;
-  for (const line of template.form) {
-    const area = await port.locate(line.name);
-    if (area === null) throw new HostError({ code: 'sheetDamaged', sheet, missing: line.label });
-    if (line.kind === 'input') continue;
-    const read = await port.read(area);
+  const standing = await Promise.all(template.form.map((line) => readLine(port, sheet, line)));
+  for (const [i, { content, kind }] of template.form.entries()) {
+    const { area, read } = standing[i] as (typeof standing)[number];
+    if (kind === 'input') continue;
     if (isTyped(read.values[0]?.[0], read.formulas[0]?.[0])) kept += 1;
-    else blocks.push({ sheet: area.sheet, row: area.row, column: area.column, contents: [[line.content]] });
+    else blocks.push({ sheet: area.sheet, row: area.row, column: area.column, contents: [[content]] });
   }
   for (const table of template.tables) {
     const part = await computedColumns(port, sheet, table);

@@ -1,6 +1,14 @@
 /** The form of a sheet: its values by cell name, and writing them back as one change. */
-import { HostError, type Area, type CellValue, type Change, type ReadValue, type WorkbookPort } from './port';
-import type { SheetTemplate } from './template';
+import {
+  HostError,
+  type Area,
+  type CellsRead,
+  type CellValue,
+  type Change,
+  type ReadValue,
+  type WorkbookPort,
+} from './port';
+import type { FormLine, SheetTemplate } from './template';
 
 export interface FormRead {
   readonly sheet: string;
@@ -20,16 +28,26 @@ export async function readForm(port: WorkbookPort, template: SheetTemplate): Pro
   const areas: Record<string, Area> = {};
   const computed = new Set<string>();
   await Promise.all(
-    template.form.map(async ({ name, label }) => {
-      const area = await port.locate(name);
-      if (area === null) throw new HostError({ code: 'sheetDamaged', sheet: sheet.name, missing: label });
+    template.form.map(async (line) => {
+      const { name } = line;
+      const { area, read } = await readLine(port, sheet.name, line);
       areas[name] = area;
-      const read = await port.read(area);
       values[name] = read.values[0]?.[0] ?? null;
       if (read.formulas[0]?.[0] != null) computed.add(name);
     }),
   );
   return { sheet: sheet.name, stamp, values, computed, areas };
+}
+
+/** The cell of a line of the form, wherever somebody moved it. @throws HostError when it is gone */
+export async function readLine(
+  port: WorkbookPort,
+  sheet: string,
+  { name, label }: FormLine,
+): Promise<{ readonly area: Area; readonly read: CellsRead }> {
+  const area = await port.locate(name);
+  if (area === null) throw new HostError({ code: 'sheetDamaged', sheet, missing: label });
+  return { area, read: await port.read(area) };
 }
 
 /**

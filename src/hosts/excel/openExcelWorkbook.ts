@@ -4,10 +4,11 @@
 import { HostError, type Area, type LiveWorkbook } from '../../workbook/port';
 import { applyChange } from './applyChange';
 import { askExcel, errorCode } from './askExcel';
+import { askTogether } from './askTogether';
 import { lackedFeatures, type ExcelFeature, type IsSetSupported } from './excelFeatures';
 import { listenToExcel } from './listenToExcel';
 import { reenterFormulas } from './reenterFormulas';
-import { listSheets, locateName, readArea, readTable, stampSheet } from './readWorkbook';
+import { listSheets, locateNames, readAreas, readTable, stampSheet } from './readWorkbook';
 import { settleResults, type Clock } from './settleResults';
 import { rangeOf } from './readCells';
 import { spanOf, surveyWorkbook } from './surveyWorkbook';
@@ -70,9 +71,9 @@ export function openExcelWorkbook(options: ExcelOptions): ExcelWorkbook {
   return {
     lacks,
     sheets: async () => listSheets(await surveyWorkbook(excel)),
-    read: (area) => readArea(excel, area),
+    read: askTogether((areas) => readAreas(excel, areas)),
     readTable: (name) => readTable(excel, name),
-    locate: (name) => locateName(excel, name),
+    locate: askTogether((names) => locateNames(excel, names)),
     stamp: (sheet) => stampSheet(excel, sheet),
     apply: (change, progress = () => undefined) =>
       inTurn(() => {

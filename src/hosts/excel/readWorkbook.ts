@@ -27,10 +27,10 @@ function isHelp(part: string | undefined, isOursVeryHidden: boolean): boolean {
   return part === 'journal' || part === 'made' || isOursVeryHidden;
 }
 
-/** @throws HostError */
-export async function readArea(excel: typeof Excel, area: Area): Promise<CellsRead> {
-  const cells = await onSheet(area.sheet, () => readCells(excel, [area]));
-  return cellsRead(cells[0] as RawCells);
+/** In the order of the areas. @throws HostError */
+export async function readAreas(excel: typeof Excel, areas: readonly Area[]): Promise<CellsRead[]> {
+  const cells = await onSheet(areas[0]?.sheet ?? '', () => readCells(excel, areas));
+  return cells.map(cellsRead);
 }
 
 /** @throws HostError */
@@ -50,8 +50,8 @@ export async function readTable(excel: typeof Excel, name: string): Promise<Tabl
   if (found === null) return null;
   const { span, sheet, hasTotals } = found;
   const area: Area = { sheet, ...span, rows: span.rows - (hasTotals ? 1 : 0) };
-  const { values } = await readArea(excel, area);
-  const [headers = [], ...rows] = values;
+  const [read] = await readAreas(excel, [area]);
+  const [headers = [], ...rows] = read?.values ?? [];
   return {
     name: found.name,
     area,
@@ -60,14 +60,16 @@ export async function readTable(excel: typeof Excel, name: string): Promise<Tabl
   };
 }
 
-/** @throws HostError */
-export async function locateName(excel: typeof Excel, name: string): Promise<Area | null> {
+/** In the order of the names. @throws HostError */
+export async function locateNames(excel: typeof Excel, wanted: readonly string[]): Promise<(Area | null)[]> {
   const names = await askExcel(excel, 'read', ({ workbook }) => {
     const all = workbook.names.load('items/name,items/formula');
     return () => all.items.map((item) => ({ name: item.name, formula: String(item.formula) }));
   });
-  const found = names.find((each) => isSameName(each.name, name));
-  return found === undefined ? null : areaOfReference(found.formula);
+  return wanted.map((name) => {
+    const found = names.find((each) => isSameName(each.name, name));
+    return found === undefined ? null : areaOfReference(found.formula);
+  });
 }
 
 /** @throws HostError */

@@ -2,8 +2,13 @@
 import { describe, expect, test } from 'vitest';
 import { bytesPerRequest } from '../../../src/hosts/excel/writeSteps';
 import { cellsPerAnswer } from '../../../src/hosts/excel/readCells';
+import { demoPlots, demoSeason } from '../../../src/templates/demoGarden';
+import { plotsTemplate } from '../../../src/templates/plots';
+import { seasonTemplate } from '../../../src/templates/season';
+import { allTemplates } from '../../../src/templates/sheets';
 import { column, operate } from '../../../src/workbook/expressions';
 import { fillSheets, type FillReport, type FillRequest } from '../../../src/workbook/fillSheets';
+import { readForm } from '../../../src/workbook/readForm';
 import type { Expression } from '../../../src/workbook/port';
 import type { SheetTemplate } from '../../../src/workbook/template';
 import { openTestWorkbook } from './openTestWorkbook';
@@ -80,6 +85,50 @@ describe('round trips', () => {
     expect(long.fill.length - short.fill.length).toBe(Math.ceil(bytes / bytesPerRequest) - 1);
     expect(Math.max(...long.fill)).toBeLessThan(5_000_000);
   });
+
+  test('a form is read in as many requests as any other, whatever the number of its lines', async () => {
+    const { standIn, workbook } = openTestWorkbook();
+    const lines = async (count: number): Promise<number> => {
+      const template = { ...seasonTemplate, form: seasonTemplate.form.slice(0, count) };
+      standIn.takeRequests();
+      await readForm(workbook, template);
+      return standIn.takeRequests().length;
+    };
+    await fillSheets(workbook, [{ template: seasonTemplate, inputs: [], form: demoSeason }], 'fill');
+    expect(await lines(seasonTemplate.form.length)).toBe(await lines(1));
+    standIn.close();
+  });
+
+  test(
+    `our own sheets with ${many} plots take more than with ${few} only where a request would become too large`,
+    { timeout: 300_000 },
+    async () => {
+      const sizes = async (count: number): Promise<readonly number[]> => {
+        const { standIn, workbook } = openTestWorkbook();
+        const plots = Array.from({ length: count }, (_, i) => ({
+          ...demoPlots[i % demoPlots.length],
+          Plot: `plot ${i}`,
+        }));
+        const requests = allTemplates.map((template) => ({
+          template,
+          inputs: template === plotsTemplate ? plots : [],
+          form: demoSeason,
+        }));
+        await fillSheets(workbook, requests, 'fill');
+        standIn.close();
+        return standIn.takeRequests();
+      };
+      const [short, long] = [await sizes(few), await sizes(many)];
+      const isLarge = (size: number): boolean => size > 100_000;
+      expect(long.filter((size) => !isLarge(size)).length).toBe(
+        short.filter((size) => !isLarge(size)).length,
+      );
+      // Steps of cells are half a megabyte, so that a request may lack one of being full.
+      const large = long.filter(isLarge);
+      expect(large.length).toBeLessThanOrEqual(Math.ceil(total(large) / (bytesPerRequest - 600_000)));
+      expect(Math.max(...large)).toBeLessThan(5_000_000);
+    },
+  );
 
   test('refreshing them takes more only for the cells that one answer cannot hold', async () => {
     const short = await sizesOf(few, twice, true);
