@@ -274,6 +274,13 @@ export type HostProblem =
   | { readonly code: 'daysFrom1904' }
   | { readonly code: 'cellBeingEdited' }
   | { readonly code: 'noAnswer' }
+  /** Another workbook has the program's attention. */
+  | { readonly code: 'notInFront' }
+  /** What was there a moment ago is not, or the other way round. */
+  | { readonly code: 'changedByOthers' }
+  /** Filtered, merged or part of something larger: such cells cannot be written one by one. */
+  | { readonly code: 'cellsJoined' }
+  | { readonly code: 'tooLarge' }
   /** This version of the program lacks what the change needs. */
   | { readonly code: 'programTooOld' }
   /** A change was cut off and could not be taken back yet; what was there before is kept in the workbook. */

@@ -262,7 +262,9 @@ describe('the fields over a sheet that is there', () => {
 
   it('survive a sheet that lost a cell', async () => {
     pane.workbook.removeName('ASSURANCE');
-    await reread(pane, () => expect(pane.spoken()).toContain('The sheet "Season" has lost "ASSURANCE"'));
+    await reread(pane, () =>
+      expect(pane.spoken()).toContain('"Season" is gone: "Assurance of a full stand"'),
+    );
     expect(pane.button('Put into the sheet').hidden).toBe(true);
     expect(pane.button('Read the sheets again').hidden).toBe(false);
   });

@@ -168,6 +168,12 @@ export const pane = {
       'This workbook counts its days from 1904: our dates would be four years and a day off in it. Use a new workbook. Or switch that off in this one (File, Options, Advanced, "Use 1904 date system"; on a Mac Preferences, Calculation), look over the dates that you typed, for they move by as much, and try again.',
     cellBeingEdited: 'A cell is being edited. Press Enter or Esc, then try again.',
     noAnswer: 'The spreadsheet program does not answer. Check the connection, then try again.',
+    notInFront: 'Another workbook is in front. Click into a cell of this one, then try again.',
+    changedByOthers: 'The workbook was changed by somebody else at the same time. Try again.',
+    cellsJoined:
+      'A filter, merged cells or a pivot table are in the way. Clear the filter, unmerge the cells or move the pivot table, then try again.',
+    tooLarge:
+      'That is more than the spreadsheet program takes at once. Close other workbooks and try again; or divide a long list of plots between two workbooks.',
     programTooOld: 'This version of the spreadsheet program is too old for that. Update it, then try again.',
     cutOff:
       '"{action}" was cut off half-way. What stood there before is kept in the workbook: reopen this pane and put it back.',

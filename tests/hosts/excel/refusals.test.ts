@@ -1,4 +1,6 @@
 /** What people do to a workbook between two clicks, and what they are told. */
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
 import { describe, expect, test } from 'vitest';
 import { hostErrorOf } from '../../../src/hosts/excel/askExcel';
 import { english } from '../../../src/texts/english';
@@ -154,10 +156,47 @@ test.each([
   ['AccessDenied', 'notWritable'],
   ['ConnectionFailure', 'noAnswer'],
   ['ApiNotFound', 'programTooOld'],
+  ['InactiveWorkbook', 'notInFront'],
+  ['ItemAlreadyExists', 'changedByOthers'],
+  ['FilteredRangeConflict', 'cellsJoined'],
+  ['ResponsePayloadSizeLimitExceeded', 'tooLarge'],
   ['GeneralException', 'failed'],
 ])('the library’s %s is told as %s', (code, told) => {
   const cause = Object.assign(new Error(code), { code });
   const error = hostErrorOf(cause, 'do it');
   expect(error.problem.code).toBe(told);
   expect(error.cause).toBe(cause);
+});
+
+/** Codes of the published types that only a fault of ours could bring, or that belong to what we do not use. */
+const ours = [
+  'DirtySupportingFormula',
+  'EmptyChartSeries',
+  'FormulaLengthExceedsLimit',
+  'GeneralException',
+  'InvalidArgument',
+  'InvalidBinding',
+  'InvalidOperation',
+  'InvalidReference',
+  'InvalidSelection',
+  'NonBlankCellOffSheet',
+  'OpenWorkbookLinksBlocked',
+  'PowerQueryRefreshResourceChallenge',
+  'RangeImageExceedsLimit',
+  'RefreshWorkbookLinksBlocked',
+  'UnsupportedFillType',
+  'UnsupportedSheet',
+];
+
+test('every other code of the library has advice of its own', () => {
+  const types = readFileSync(createRequire(import.meta.url).resolve('@types/office-js/index.d.ts'), 'utf8');
+  const inExcel = types.slice(types.indexOf('declare namespace Excel {'));
+  const [list = ''] = /enum ErrorCodes \{[^}]*\}/.exec(inExcel) ?? [];
+  const codes = [...list.matchAll(/= "(\w+)"/g)].map(([, code = '']) => code);
+  expect(codes.length).toBeGreaterThan(ours.length);
+  const unworded = codes.filter((code) => {
+    const { problem } = hostErrorOf(Object.assign(new Error(code), { code }), 'do it');
+    return problem.code === 'failed';
+  });
+  expect(unworded).toEqual(ours);
 });
