@@ -75,7 +75,7 @@ describe('a values-only copy', () => {
     const { values } = await pane.workbook.read({
       sheet: 'Plots values',
       row: 0,
-      column: 0,
+      column: 1,
       rows: 2,
       columns: 1,
     });
