@@ -2,6 +2,7 @@
 import { describe, expect, test } from 'vitest';
 import { functions } from '../../src/functions';
 import { explainable } from '../../src/functions/explainable';
+import { normalCalls } from '../functionsRuntime/normalCalls';
 import { leftOut, run } from './run';
 
 type Row = [string, string | number, string, string, string, string];
@@ -23,7 +24,7 @@ describe('CHECK.ANSWER', () => {
     ['2026-05-16', 46_158, 'right'],
     [46_157, '2026-05-16', 'too low by 1'],
     ['Fill gaps ', 'fill gaps', 'right'],
-    ['keep', 'fill gaps', 'not right: it is another word'],
+    ['keep', 'fill gaps', 'not right: another word is wanted'],
     ['many', 133, 'not right: a number or a date is wanted'],
     [133, 'pumpkin', 'not right: a word is wanted'],
     [true, true, 'right'],
@@ -157,5 +158,20 @@ describe('CHECK.WORKING', () => {
       expect(rows.length, id).toBeGreaterThan(0);
       for (const row of rows) expect(row, id).toHaveLength(6);
     }
+  });
+
+  test('the last number of a working is the result of the function, in whole sentences', () => {
+    let numbers = 0;
+    for (const [id, { args }] of Object.entries(normalCalls)) {
+      if (!explainable.has(id)) continue;
+      const rows = working(id, ...args);
+      expect(JSON.stringify(rows), id).not.toMatch(/[{}_]|undefined/);
+      const result = run(id, ...args);
+      if (typeof result !== 'number') continue;
+      numbers += 1;
+      // The working says six digits.
+      expect(rows.filter(([, value]) => value !== '').at(-1)?.[1], id).toBe(Number(result.toPrecision(6)));
+    }
+    expect(numbers).toBeGreaterThan(25);
   });
 });

@@ -78,7 +78,7 @@ export const judgements = {
   share: ' ({percent} %)',
   numberWanted: 'not right: a number or a date is wanted',
   wordWanted: 'not right: a word is wanted',
-  otherWord: 'not right: it is another word',
+  otherWord: 'not right: another word is wanted',
 } as const;
 
 /** FLOWER.CROSSES: a verdict, then what becomes of the fruit, then of the seed. */
