@@ -169,7 +169,7 @@ describe('the browser workbook', () => {
     await page.keyboard.type('100,0.8)', { delay: 30 });
     await hands.press('Enter');
     await expect.poll(hands.where, { timeout: 60_000 }).toBe('B3');
-    expect(await hands.shown('B2')).toEqual([['125']]);
+    await expect.poll(() => hands.shown('B2'), { timeout: 60_000, interval: 500 }).toEqual([['125']]);
 
     await hands.goTo('B3');
     await page.locator('[data-u-comp="formula-bar"]').click({ position: { x: 300, y: 12 }, delay: 200 });
