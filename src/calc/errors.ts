@@ -54,6 +54,16 @@ export type Problem =
     }
   /** No published storage life. Shown as #N/A. */
   | { readonly code: 'noSeedLife'; readonly crop: string }
+  /** No table of emergence for the crop. Shown as #N/A. */
+  | { readonly code: 'noEmergence'; readonly crop: string }
+  /** A soil temperature that the table does not reach. Shown as #N/A. */
+  | {
+      readonly code: 'outsideEmergence';
+      readonly crop: string;
+      readonly from: number;
+      readonly to: number;
+      readonly unit: Unit;
+    }
   | { readonly code: 'packedLater'; readonly packed: number; readonly year: number }
   | { readonly code: 'tooManyPackSizes'; readonly count: number; readonly most: number }
   /** A price that is no whole number of the smallest part of money counted in. */
@@ -125,6 +135,33 @@ export type Problem =
   | { readonly code: 'frostComesFirst'; readonly firstPick: number; readonly firstFrost: number }
   /** Shown as #N/A. */
   | { readonly code: 'mayStayCovered' }
+  /** A daily record with nothing in it. */
+  | { readonly code: 'noDays' }
+  /** A row of a record, from 1, that lacks the high or the low. Shown as #N/A. */
+  | { readonly code: 'dayMissingInRow'; readonly row: number }
+  /** A day on the way that the record has not. Shown as #N/A. */
+  | { readonly code: 'dayMissing'; readonly day: number }
+  | { readonly code: 'dateMissing'; readonly row: number }
+  | { readonly code: 'sameDayTwice'; readonly day: number; readonly row: number }
+  /** The record ends before the answer. Shown as #N/A. */
+  | { readonly code: 'recordEnds'; readonly lastDay: number }
+  | { readonly code: 'lowAboveHigh'; readonly high: number; readonly low: number }
+  | {
+      readonly code: 'lowAboveHighInRow';
+      readonly row: number;
+      readonly high: number;
+      readonly low: number;
+    }
+  | { readonly code: 'ceilingWanted' }
+  | { readonly code: 'ceilingUnderBase'; readonly base: number; readonly ceiling: number }
+  | { readonly code: 'lastBeforeFirst'; readonly firstDay: number; readonly lastDay: number }
+  /** No season that counts among the frost dates. */
+  | { readonly code: 'noSeasons' }
+  /** It never froze. Shown as #N/A. */
+  | { readonly code: 'neverFroze'; readonly seasons: number }
+  /** Frost comes in fewer seasons than the risk asks for. Shown as #N/A. */
+  | { readonly code: 'riskAboveFrost'; readonly risk: number; readonly share: number }
+  | { readonly code: 'tooFewSeasons'; readonly seasons: number; readonly needed: number }
   /** The result is no finite number: an input is absurdly large or small. Shown as #NUM!. */
   | { readonly code: 'tooLarge' };
 
@@ -138,6 +175,13 @@ export const notAvailableCodes: ReadonlySet<Problem['code']> = new Set([
   'noSeedLife',
   'frostComesFirst',
   'mayStayCovered',
+  'noEmergence',
+  'outsideEmergence',
+  'dayMissingInRow',
+  'dayMissing',
+  'recordEnds',
+  'neverFroze',
+  'riskAboveFrost',
 ] as const);
 
 export class CalcError extends Error {

@@ -34,6 +34,9 @@ export type Unit =
   | 'kgPer100M'
   | 'F'
   | 'C'
+  /** Of whichever scale the argument is in. */
+  | 'degrees'
+  | 'degreeDays'
   | 'plants'
   | 'seeds'
   | 'hills'

@@ -1,0 +1,15 @@
+/** The calendar: the only place where a day number meets a year and a month. UTC, so that no clock change moves it. */
+import { UTCDate } from '@date-fns/utc';
+import { addDays, differenceInCalendarDays, getYear } from 'date-fns';
+
+const epoch = new UTCDate(1970, 0, 1);
+
+/** The day number of a date; months from 1. */
+export function dayOfDate(year: number, month: number, date: number): number {
+  return differenceInCalendarDays(new UTCDate(year, month - 1, date), epoch);
+}
+
+/** The calendar year of a whole day number. */
+export function yearOfDay(day: number): number {
+  return getYear(addDays(epoch, day));
+}

@@ -1,0 +1,69 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { heatMethods } from '../../../src/calc/heat/heatFormula';
+import { heatOfDay } from '../../../src/calc/heat/heatOfDay';
+import { heatSum } from '../../../src/calc/heat/heatSum';
+import { seeded } from '../dates/calendar';
+import { recording } from '../recording';
+import { refusalOf } from '../refusal';
+import { dailyRecord } from './records';
+
+describe('heatSum', () => {
+  test('2.5 and 20 over 50 (Michigan State’s worked example, and one by hand)', () => {
+    expect(heatSum([65, 80], [40, 60], 50)).toBe(22.5);
+  });
+
+  test('is the sum of its days in any method, and is cut in two anywhere', () => {
+    fc.assert(
+      fc.property(dailyRecord, fc.constantFrom(...heatMethods), fc.nat(), ({ highs, lows }, method, cut) => {
+        const sum = heatSum(highs, lows, 50, 86, method);
+        const days = highs.map((high, i) => heatOfDay(high, lows[i] ?? NaN, 50, 86, method));
+        expect(sum).toBeCloseTo(
+          days.reduce((total, one) => total + one, 0),
+          8,
+        );
+        const at = 1 + (cut % (highs.length - 1));
+        const parts =
+          heatSum(highs.slice(0, at), lows.slice(0, at), 50, 86, method) +
+          heatSum(highs.slice(at), lows.slice(at), 50, 86, method);
+        expect(sum).toBeCloseTo(parts, 8);
+      }),
+      seeded,
+    );
+  });
+
+  test('empty rows below the record are no gap; any other is named', () => {
+    expect(heatSum([65, 80, null, null], [40, 60, null, null], 50)).toBe(22.5);
+    expect(refusalOf(() => heatSum([65, null, 80], [40, null, 60], 50))).toEqual({
+      code: 'dayMissingInRow',
+      row: 2,
+    });
+    expect(refusalOf(() => heatSum([null, 80], [40, 60], 50))).toEqual({ code: 'dayMissingInRow', row: 1 });
+    expect(refusalOf(() => heatSum([65, 80], [40, null], 50))).toEqual({ code: 'dayMissingInRow', row: 2 });
+  });
+
+  test('bad input', () => {
+    expect(refusalOf(() => heatSum([], [], 50))).toEqual({ code: 'noDays' });
+    expect(refusalOf(() => heatSum([null], [null], 50))).toEqual({ code: 'noDays' });
+    expect(refusalOf(() => heatSum([65], [40, 60], 50))).toMatchObject({ code: 'unequalLists', count: 1 });
+    expect(refusalOf(() => heatSum([65, 40], [40, 65], 50))).toEqual({
+      code: 'lowAboveHighInRow',
+      row: 2,
+      high: 40,
+      low: 65,
+    });
+    expect(refusalOf(() => heatSum([650], [40], 50))).toMatchObject({ code: 'outOfRange', name: 'highs' });
+  });
+
+  test('the working is one line, however long the record', () => {
+    const { value, steps } = recording((record) => heatSum([65, 80], [40, 60], 50, 86, 'mean', record));
+    expect(steps).toEqual([
+      {
+        step: 'heatSum',
+        inputs: { days: 2, base: 50, ceiling: 86, method: 'mean' },
+        result: value,
+        unit: 'degreeDays',
+      },
+    ]);
+  });
+});
