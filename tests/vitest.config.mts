@@ -20,7 +20,7 @@ const ofTheBuild = [
 /** Where dates occur; run again where days begin long before, and at half an hour after, those of UTC. */
 const ofDates = [
   'tests/timeZones.test.ts',
-  'tests/calc/{dates,season}/*.test.ts',
+  'tests/calc/{dates,season,frost,heat}/*.test.ts',
   'tests/functions/{date,dateSuccession,season,stand}.test.ts',
   'tests/workbook/{serialDate,readInputs}.test.ts',
   'tests/templates/templates.test.ts',

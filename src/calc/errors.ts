@@ -154,7 +154,6 @@ export type Problem =
     }
   | { readonly code: 'ceilingWanted' }
   | { readonly code: 'ceilingUnderBase'; readonly base: number; readonly ceiling: number }
-  | { readonly code: 'lastBeforeFirst'; readonly firstDay: number; readonly lastDay: number }
   /** No season that counts among the frost dates. */
   | { readonly code: 'noSeasons' }
   /** It never froze. Shown as #N/A. */

@@ -36,6 +36,9 @@ const dateArguments = [
   'last',
   'today',
   'last_planting',
+  'date',
+  'sowing',
+  'countingStart',
 ];
 
 /** The lines of one call. A refusal is the last line, after the steps that went before it. */

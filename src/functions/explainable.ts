@@ -11,7 +11,9 @@ import * as flower from './flower';
 import * as flowerCrosses from './flowerCrosses';
 import * as flowerGroup from './flowerGroup';
 import * as flowerHives from './flowerHives';
+import * as frost from './frost';
 import * as harvest from './harvest';
+import * as heat from './heat';
 import * as plants from './plants';
 import * as plantsForYield from './plantsForYield';
 import * as plantsInArea from './plantsInArea';
@@ -22,6 +24,7 @@ import * as seedPacks from './seedPacks';
 import * as seedStandard from './seedStandard';
 import * as seedStorage from './seedStorage';
 import * as seedTest from './seedTest';
+import * as soil from './soil';
 import * as stand from './stand';
 import * as tray from './tray';
 
@@ -34,7 +37,9 @@ const subjects = [
   flowerCrosses,
   flowerGroup,
   flowerHives,
+  frost,
   harvest,
+  heat,
   plants,
   plantsForYield,
   plantsInArea,
@@ -45,6 +50,7 @@ const subjects = [
   seedStandard,
   seedStorage,
   seedTest,
+  soil,
   stand,
   tray,
 ];

@@ -187,6 +187,26 @@ export function numbers(name: string): Parameter<readonly (number | null)[]> {
   });
 }
 
+/** Dates; a fraction of a day, as of a reading at noon, is of its day. */
+export function days(name: string): Parameter<readonly (number | null)[]> {
+  return range(name, (cell) => {
+    const value = neverZero(cell, name);
+    return value === null ? null : Math.floor(readDay(value, name));
+  });
+}
+
+const noFrost = ['none', 'void'] as const;
+
+/** One frost date a season, or the word that stands for it. */
+export function frosts(name: string): Parameter<readonly (number | (typeof noFrost)[number] | null)[]> {
+  return range(name, (cell) => {
+    const value = neverZero(cell, name);
+    if (value === null) return null;
+    const word = String(value).trim().toLowerCase();
+    return noFrost.find((one) => one === word) ?? Math.floor(readDay(value, name));
+  });
+}
+
 /** Whatever is given, as it comes, for the function that reads it; undefined when nothing is. */
 export function passedOn(name: string): Parameter<unknown> {
   return {

@@ -15,6 +15,7 @@ const dayNames: ReadonlySet<string> = new Set([
   'firstPick',
   'firstDay',
   'lastDay',
+  'day',
 ]);
 
 /** A number as a person writes it: at most six significant digits after rounding error is gone. */
@@ -54,6 +55,10 @@ export function sayProblem(problem: Problem): string {
     else values[key] = typeof value === 'number' ? sayNumber(value) : String(value);
   }
   if (problem.code === 'outOfRange') values['limits'] = sayLimits(problem);
+  if (problem.code === 'riskAboveFrost') {
+    values['riskPercent'] = sayNumber(problem.risk * 100);
+    values['sharePercent'] = sayNumber(Math.round(problem.share * 1000) / 10);
+  }
   if (problem.code === 'percentForShare') {
     values['percent'] = sayNumber(problem.value * 100);
     values['fraction'] = sayNumber(problem.value / 100);

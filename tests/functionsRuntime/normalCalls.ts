@@ -112,4 +112,59 @@ export const normalCalls: Readonly<Record<string, NormalCall>> = {
     ],
   },
   'CROP.TRAITS': { args: [], gives: expect.arrayContaining([['row spacing'], ['days to maturity']]) },
+  // Of three frosts the middle one; the rest as in tests/functions/weather.
+  'FROST.LASTDATES': {
+    args: [[[date('2026-04-28')], [date('2026-04-29')]], [[30], [50]], 32, 'us', 'north'],
+    gives: [[2026, 'void']],
+  },
+  'FROST.FIRSTDATES': {
+    args: [[[date('2025-07-24')], [date('2025-07-25')]], [[30], [50]], 32, 'us', 'north'],
+    gives: [[2025, date('2025-07-24')]],
+  },
+  'FROST.SPRINGDATE': {
+    args: [[[date('2024-04-20')], [date('2025-05-02')], [date('2026-04-28')]], 0.5, 2027, 'inc'],
+    gives: date('2027-04-28'),
+  },
+  'FROST.FALLDATE': {
+    args: [[[date('2024-10-20')], [date('2025-10-02')], [date('2026-10-10')]], 0.5, 2027, 'inc'],
+    gives: date('2027-10-10'),
+  },
+  'FROST.CHANCE': {
+    args: [date('2027-04-25'), [[date('2024-04-20')], [date('2025-05-02')]], 'spring'],
+    gives: 0.5,
+  },
+  // Michigan State's worked example.
+  'HEAT.DAY': { args: [65, 40, 50, 86, 'mean'], gives: 2.5 },
+  'HEAT.SUM': { args: [[[65], [80]], [[40], [60]], 50, 86, 'mean'], gives: 22.5 },
+  'HEAT.DATE': {
+    args: [
+      [[date('2026-05-01')], [date('2026-05-02')]],
+      [[65], [80]],
+      [[40], [60]],
+      date('2026-05-01'),
+      22.5,
+      50,
+      86,
+      'mean',
+    ],
+    gives: date('2026-05-02'),
+  },
+  'HEAT.SUCCESSION': {
+    args: [
+      [[date('2026-05-01')], [date('2026-05-02')]],
+      [[80], [80]],
+      [[60], [60]],
+      date('2026-05-01'),
+      date('2026-05-02'),
+      20,
+      50,
+      86,
+      'mean',
+    ],
+    gives: [[date('2026-05-01')], [date('2026-05-02')]],
+  },
+  // Harrington and Minges 1954; Oregon State and Georgia.
+  'EMERGENCE.DAYS': { args: ['cucumber', 59, 'us'], gives: expect.closeTo(13, 9) },
+  'EMERGENCE.PERCENT': { args: ['cucumber', 59, 'us'], gives: expect.closeTo(0.95, 9) },
+  'SOIL.RANGE': { args: ['cucumber', 'us'], gives: [[60, 60, 95, 105, 64]] },
 };

@@ -4,7 +4,15 @@ import { seedStandardSource } from '../../src/reference/seedStandards';
 import { sources, unsourcedGrounds } from '../../src/reference/sources';
 import { dataHash, sourceRecord } from './sourceRecord';
 
-const tables = ['sources', 'crops', 'seedStandards', 'germinationTolerances', 'seedLife', 'practice'];
+const tables = [
+  'sources',
+  'crops',
+  'seedStandards',
+  'germinationTolerances',
+  'seedLife',
+  'emergence',
+  'practice',
+];
 
 describe.each(tables)('source record of %s', (table) => {
   const record = sourceRecord(table);
