@@ -48,7 +48,7 @@ export const firstDates = datesOfSide('FROST.FIRSTDATES', 'fall');
  * @param [threshold] Temperature of a frost, default 32 F or 0 C
  * @param [units] "us" (F, default) or "metric" (C)
  * @param [hemisphere] "north" (default) or "south"
- * @returns Rows of year and date; "none" when it never froze, "void" when ten or more days are missing
+ * @returns Rows of year and date (give the second column a date format); "none" when it never froze, "void" when ten or more days are missing
  */
 export function frostLastDates(
   dates: any[][],
@@ -69,7 +69,7 @@ export function frostLastDates(
  * @param [threshold] Temperature of a frost, default 32 F or 0 C
  * @param [units] "us" (F, default) or "metric" (C)
  * @param [hemisphere] "north" (default) or "south"
- * @returns Rows of year and date; "none" when it never froze, "void" when ten or more days are missing
+ * @returns Rows of year and date (give the second column a date format); "none" when it never froze, "void" when ten or more days are missing
  */
 export function frostFirstDates(
   dates: any[][],
