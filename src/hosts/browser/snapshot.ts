@@ -1,0 +1,21 @@
+/** The whole workbook as a text: cells and looks, and what each part of the engine keeps beside them. */
+import { IResourceLoaderService, type IWorkbookData } from '@univerjs/core';
+import { unitId, type Engine } from './engine';
+
+export function snapshotWorkbook(engine: Engine): string {
+  const whole = engine.accessor.get(IResourceLoaderService).saveUnit<IWorkbookData>(engine.unitId);
+  if (whole === null) throw new Error('the engine has no workbook');
+  return JSON.stringify(whole);
+}
+
+/** @throws when the text is no workbook */
+export function readSnapshot(text: string): IWorkbookData {
+  const data = JSON.parse(text) as Partial<IWorkbookData> | null;
+  const isWhole =
+    data?.id === unitId &&
+    Array.isArray(data.sheetOrder) &&
+    data.sheetOrder.length > 0 &&
+    data.sheetOrder.every((id) => typeof data.sheets?.[id]?.name === 'string');
+  if (!isWhole) throw new Error('this is no snapshot of a workbook');
+  return data as IWorkbookData;
+}
