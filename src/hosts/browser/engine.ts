@@ -28,7 +28,7 @@ import { ErrorMessages } from './errorMessages';
 import { forgetWhole } from './forgetWhole';
 import { formatSpilled } from './formatSpilled';
 import { JoiningUndoService } from './joiningUndoService';
-import { readSnapshot } from './snapshot';
+import { readSnapshot, unitId } from './snapshot';
 import { SheetFunctionExecutor, type SheetFunction } from './sheetFunction';
 import { TableIndex } from './tableIndex';
 
@@ -61,8 +61,6 @@ export interface Engine {
   readonly messages: ErrorMessages;
   readonly namespace: string;
 }
-
-export const unitId = 'workbook';
 
 function emptyWorkbook({ firstSheet }: WorkbookOptions): Partial<IWorkbookData> {
   return {

@@ -1,18 +1,24 @@
 /** The desk of a page: its grid, its database, its tabs. */
 import { createDesk, type PageDesk } from './createDesk';
-import type { WorkbookOptions } from './engine';
 import { openHeadless } from './openHeadless';
-import { openPage } from './openPage';
+import { openPage, type PageOptions, type PageWorkbook } from './openPage';
 import { openSnapshotStore } from './snapshotStore';
 import { tabLock } from './tabLock';
 
+export interface GridDesk extends PageDesk {
+  /** Gives the keyboard to the grid. */
+  takeFocus(): void;
+}
+
 /** @param name of what is kept, in this browser at this address */
-export function openDesk(options: WorkbookOptions, container: HTMLElement, name: string): PageDesk {
+export function openDesk(options: PageOptions, container: HTMLElement, name: string): GridDesk {
+  let shown: PageWorkbook | null = null;
   const desk = createDesk({
     open(snapshot) {
       const grid = document.createElement('div');
       container.replaceChildren(grid);
-      return openPage({ ...options, snapshot }, grid);
+      shown = openPage({ ...options, snapshot }, grid);
+      return shown;
     },
     openEmpty: () => openHeadless(options),
     openStore: () => openSnapshotStore(name),
@@ -25,5 +31,5 @@ export function openDesk(options: WorkbookOptions, container: HTMLElement, name:
     if (document.visibilityState === 'hidden') desk.flush();
   });
   window.addEventListener('pagehide', desk.flush);
-  return desk;
+  return { ...desk, takeFocus: () => shown?.takeFocus() };
 }

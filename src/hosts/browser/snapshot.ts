@@ -1,6 +1,9 @@
 /** The whole workbook as a text: cells and looks, and what each part of the engine keeps beside them. */
 import { IResourceLoaderService, type IWorkbookData } from '@univerjs/core';
-import { unitId, type Engine } from './engine';
+import type { Engine } from './engine';
+
+/** There is one workbook in an engine. */
+export const unitId = 'workbook';
 
 export function snapshotWorkbook(engine: Engine): string {
   const whole = engine.accessor.get(IResourceLoaderService).saveUnit<IWorkbookData>(engine.unitId);

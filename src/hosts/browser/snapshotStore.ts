@@ -34,6 +34,8 @@ export async function openSnapshotStore(name: string): Promise<SnapshotStore> {
     async write(parts) {
       const change = database.transaction('snapshots', 'readwrite', { durability: 'strict' });
       const puts = Object.entries(parts).map(([slot, kept]) => change.store.put(kept, slot as Slot));
+      // At once: a page that goes takes what it has not committed along.
+      change.commit();
       await Promise.all([...puts, change.done]);
     },
   };

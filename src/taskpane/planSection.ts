@@ -1,0 +1,146 @@
+/** In a page of our own: whether the plan is kept, its way out as a file, and another plan in its place. */
+import type { Desk, Filling } from '../workbook/desk';
+import type { LiveWorkbook } from '../workbook/port';
+import { english } from '../texts/english';
+import { fill } from '../texts/fill';
+import type { Actions } from './actions';
+import { element, section, setText } from './elements';
+import { createNotice } from './notice';
+import { failureSentence } from './problemSentence';
+
+const words = english.pane.plan;
+
+/** Plans as files. */
+export interface PlanFiles {
+  /** The .xlsx of the plan; null where the workbook has no sheet of ours. @throws HostError */
+  write(workbook: LiveWorkbook): Promise<Uint8Array | null>;
+}
+
+/** What a spreadsheet program does for its own workbooks. */
+export interface PlanPlace {
+  readonly desk: Desk;
+  readonly files: PlanFiles;
+  readonly fillDemo: Filling;
+  readonly fillEmpty: Filling;
+  /** What led to this workbook; '' where there is nothing to say. */
+  readonly said: string;
+  /** From now on the pane is over this workbook. */
+  reopen(workbook: LiveWorkbook, said: string): Promise<void>;
+}
+
+export interface PlanSection {
+  readonly element: HTMLElement;
+  /** Ends the listening. */
+  stop(): void;
+}
+
+export function createPlanSection(workbook: LiveWorkbook, place: PlanPlace, actions: Actions): PlanSection {
+  const { desk, files } = place;
+  const { element: all } = section('plan', words.heading);
+  const kept = element('p', { class: 'lead' });
+  const notKept = element('p', { role: 'alert', class: 'notice notice-bad' });
+  const notice = createNotice();
+
+  const button = (label: string, run: () => Promise<void>): HTMLButtonElement => {
+    const made = element('button', { type: 'button' }, label);
+    actions.add(made);
+    made.addEventListener('click', () => {
+      void actions.run(() => run().catch((cause: unknown) => notice.warn(failureSentence(cause))));
+    });
+    return made;
+  };
+  const save = async (): Promise<void> => {
+    notice.say(words.saving);
+    const bytes = await files.write(workbook);
+    if (bytes === null) return notice.warn(words.noPlan);
+    handOut(words.fileName, bytes);
+    const own = (await workbook.sheets()).filter(({ mark, used }) => mark === null && used !== null);
+    const sheets = own.map(({ name }) => name).join(', ');
+    notice.say(own.length === 0 ? words.saved : `${words.saved} ${fill(words.ownSheets, { sheets })}`);
+  };
+  const takeOver = async (): Promise<void> => {
+    const taken = await desk.takeOver();
+    if (taken === null) notice.warn(words.notTaken);
+    else await place.reopen(taken, words.tookOver);
+  };
+  const take = button(words.take, takeOver);
+
+  const showKeeping = (): void => {
+    const keeping = desk.keeping();
+    setText(kept, keeping.code === 'kept' ? fill(words.keeping.kept, { at: sayMoment(keeping.at) }) : '');
+    kept.hidden = kept.textContent === '';
+    setText(notKept, keeping.code === 'kept' ? '' : words.keeping[keeping.code]);
+    take.hidden = keeping.code !== 'otherTabClosed';
+  };
+
+  all.append(
+    kept,
+    notKept,
+    element('div', { class: 'buttons' }, button(words.save, save), take),
+    notice.element,
+    createStartAgain(place, button),
+  );
+  showKeeping();
+  notice.say(place.said);
+  return { element: all, stop: desk.onKeeping(showKeeping) };
+}
+
+type MakeButton = (label: string, run: () => Promise<void>) => HTMLButtonElement;
+
+/** Another plan in place of this one; asked once more before. */
+function createStartAgain(place: PlanPlace, button: MakeButton): HTMLElement {
+  const { desk } = place;
+  const asked = element('div', { class: 'asked', hidden: true });
+  const close = (): void => {
+    asked.hidden = true;
+    asked.replaceChildren();
+  };
+  const offer = ({ button: label, done }: (typeof words)['demoAgain' | 'emptyAgain'], filling: Filling) => {
+    const start = element('button', { type: 'button' }, label);
+    start.addEventListener('click', () => {
+      const yes = button(fill(words.yes, { action: label }), async () => {
+        close();
+        await place.reopen(await desk.replace(filling), done);
+      });
+      const no = element('button', { type: 'button' }, words.no);
+      no.addEventListener('click', () => {
+        close();
+        start.focus();
+      });
+      asked.replaceChildren(
+        element('p', { role: 'alert' }, words.ask),
+        element('div', { class: 'buttons' }, yes, no),
+      );
+      asked.hidden = false;
+      no.focus();
+    });
+    return start;
+  };
+  const back = button(words.back, async () => place.reopen(await desk.bringBack(), words.broughtBack));
+  back.hidden = !desk.hasBefore();
+  return element(
+    'details',
+    {},
+    element('summary', {}, words.again),
+    element('p', { class: 'help' }, words.againHelp),
+    element(
+      'div',
+      { class: 'buttons' },
+      offer(words.demoAgain, place.fillDemo),
+      offer(words.emptyAgain, place.fillEmpty),
+      back,
+    ),
+    asked,
+  );
+}
+
+function sayMoment(at: number): string {
+  return new Intl.DateTimeFormat('en-US', { dateStyle: 'medium', timeStyle: 'short' }).format(at);
+}
+
+/** To where the browser puts what is downloaded. */
+function handOut(name: string, bytes: Uint8Array): void {
+  const address = URL.createObjectURL(new Blob([new Uint8Array(bytes)]));
+  element('a', { href: address, download: name }).click();
+  URL.revokeObjectURL(address);
+}
