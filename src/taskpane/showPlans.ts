@@ -38,7 +38,12 @@ export async function showPlans(
   const show = async (workbook: LiveWorkbook, said: string): Promise<void> => {
     handle?.dispose();
     await revealPlots(workbook);
-    handle = await mountPane(root, workbook, hint, { desk, files, fillDemo, fillEmpty, said, reopen: show });
+    handle = await mountPane(root, workbook, hint, { desk, files, fillDemo, fillEmpty, said, reopen });
+  };
+  /** What was pressed is gone with the old pane: the focus goes to where the new one begins. */
+  const reopen = async (workbook: LiveWorkbook, said: string): Promise<void> => {
+    await show(workbook, said);
+    root.querySelector('h2')?.focus();
   };
   const { workbook, found } = await desk.start(fillDemo);
   await show(workbook, sayFound[found]);
