@@ -4,6 +4,7 @@ import { nearestNames } from '../../src/calc/crops/nearestNames';
 import { runPlan } from '../../src/commands/runPlan';
 import { functions } from '../../src/functions';
 import { createFileWorkbook } from '../../src/hosts/file/createFileWorkbook';
+import { openXlsx } from '../../src/hosts/file/openXlsx';
 import { HostError, type HostProblem } from '../../src/workbook/port';
 
 const frosts = ['--last-frost', '2026-05-02', '--first-frost', '2026-10-10'];
@@ -22,6 +23,7 @@ async function plan(csv: string, { options = frosts, readBytes, refusal }: Setti
   const code = await runPlan(['plots.csv', ...options, '--out', 'plan.xlsx'], {
     readBytes: readBytes ?? (() => Buffer.from(csv)),
     nearestNames,
+    openXlsx,
     makeWorkbook: () => ({
       ...createFileWorkbook({ functions: [...functions.values()] }),
       save: async (path) => {

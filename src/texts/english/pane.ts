@@ -223,6 +223,17 @@ export const pane = {
     fileExists: 'There is a file {file} already. Choose another name.',
     fileNotWritable:
       'The file {file} cannot be written. Check that its folder is there, that you may write in it, and that no other program has the file open.',
+    fileDamaged:
+      'The file cannot be read: it is damaged, or not whole. Open it in a spreadsheet program, save it as .xlsx under another name, and try that.',
+    fileTooBig:
+      'The file holds far more than a plan, so it was not read to its end. Copy the sheets of the plan into a workbook of their own, and try that.',
+    fileEncrypted:
+      'The file is locked with a password. Open it in its program, save it without the password, and try again.',
+    fileOtherKind: 'The file is of the kind {kind}. Open it in its program, save it as .xlsx, and try that.',
+    fileNoWorkbook:
+      'The file is no workbook, whatever its name says. Give an .xlsx that was saved here or written by npm run plan, or a list of plots as CSV.',
+    fileNotOurs:
+      'The workbook has no sheet of this tool. Give an .xlsx that was saved here or written by npm run plan, or a list of plots as CSV.',
     failed:
       'The spreadsheet program could not finish "{action}". Leave the cell you are typing in, then try again.',
     unforeseen:
