@@ -1,6 +1,9 @@
 /** Plans as files; its own part of the page, loaded when first asked for. */
+import { nearestNames } from '../calc/crops/nearestNames';
+import { openPlan, type PlanOpened } from '../commands/openPlan';
 import { functions } from '../functions';
 import { createMemoryWorkbook, type MemoryWorkbook } from '../hosts/file/createMemoryWorkbook';
+import { openXlsx } from '../hosts/file/openXlsx';
 import { allTemplates } from '../templates/sheets';
 import { english } from '../texts/english';
 import { fillSheets } from '../workbook/fillSheets';
@@ -15,4 +18,8 @@ export async function writePlan(workbook: LiveWorkbook): Promise<Uint8Array | nu
   const file = makeWorkbook();
   await fillSheets(file, read.requests, english.pane.undo.sheets);
   return file.bytes();
+}
+
+export function readPlanFile(name: string, bytes: Uint8Array, workbook: LiveWorkbook): Promise<PlanOpened> {
+  return openPlan(name, bytes, { ...workbook, daysToAdd: 0 }, { openXlsx, makeWorkbook, nearestNames });
 }

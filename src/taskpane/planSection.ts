@@ -1,6 +1,7 @@
 /** In a page of our own: whether the plan is kept, its way out as a file, and another plan in its place. */
 import type { Desk, Filling } from '../workbook/desk';
-import type { LiveWorkbook } from '../workbook/port';
+import { mostFileBytes } from '../workbook/fileLimits';
+import { HostError, type LiveWorkbook } from '../workbook/port';
 import { english } from '../texts/english';
 import { fill } from '../texts/fill';
 import type { Actions } from './actions';
@@ -8,13 +9,23 @@ import { element, section, setText } from './elements';
 import { createNotice } from './notice';
 import { failureSentence } from './problemSentence';
 
-const words = english.pane.plan;
+const { plan: words, nothingChanged } = english.pane;
+
+/** More sentences than these are too many to take in at once. */
+const mostSaid = 8;
 
 /** Plans as files. */
 export interface PlanFiles {
   /** The .xlsx of the plan; null where the workbook has no sheet of ours. @throws HostError */
   write(workbook: LiveWorkbook): Promise<Uint8Array | null>;
+  /** @param workbook what is open: a list of plots goes with its season. @throws HostError */
+  read(name: string, bytes: Uint8Array, workbook: LiveWorkbook): Promise<PlanOpened>;
 }
+
+export type PlanOpened =
+  | { readonly fill: Filling; readonly said: readonly string[] }
+  /** Why nothing can be opened, and what to do. */
+  | { readonly refused: string };
 
 /** What a spreadsheet program does for its own workbooks. */
 export interface PlanPlace {
@@ -41,12 +52,13 @@ export function createPlanSection(workbook: LiveWorkbook, place: PlanPlace, acti
   const notKept = element('p', { role: 'alert', class: 'notice notice-bad' });
   const notice = createNotice();
 
-  const button = (label: string, run: () => Promise<void>): HTMLButtonElement => {
+  const run = (action: () => Promise<void>): void => {
+    void actions.run(() => action().catch((cause: unknown) => notice.warn(failureSentence(cause))));
+  };
+  const button = (label: string, action: () => Promise<void>): HTMLButtonElement => {
     const made = element('button', { type: 'button' }, label);
     actions.add(made);
-    made.addEventListener('click', () => {
-      void actions.run(() => run().catch((cause: unknown) => notice.warn(failureSentence(cause))));
-    });
+    made.addEventListener('click', () => run(action));
     return made;
   };
   const save = async (): Promise<void> => {
@@ -58,12 +70,33 @@ export function createPlanSection(workbook: LiveWorkbook, place: PlanPlace, acti
     const sheets = own.map(({ name }) => name).join(', ');
     notice.say(own.length === 0 ? words.saved : `${words.saved} ${fill(words.ownSheets, { sheets })}`);
   };
+  const openFile = async (file: File): Promise<void> => {
+    notice.say(words.opening);
+    if (file.size > mostFileBytes) throw new HostError({ code: 'fileTooBig' });
+    const bytes = new Uint8Array(await file.arrayBuffer());
+    const opened = await files.read(file.name, bytes, workbook);
+    if ('refused' in opened) return notice.warn(`${nothingChanged} ${opened.refused}`);
+    await place.reopen(await desk.replace(opened.fill), saySome(opened.said));
+  };
   const takeOver = async (): Promise<void> => {
     const taken = await desk.takeOver();
     if (taken === null) notice.warn(words.notTaken);
     else await place.reopen(taken, words.tookOver);
   };
   const take = button(words.take, takeOver);
+  // Pressed by the button, which says what it is for.
+  const chooser = element('input', { type: 'file', accept: '.xlsx,.csv,.tsv,.txt', hidden: true });
+  const choose = element('button', { type: 'button' }, words.open);
+  actions.add(choose);
+  choose.addEventListener('click', () => {
+    if (!actions.isBusy()) chooser.click();
+  });
+  chooser.addEventListener('change', () => {
+    const file = chooser.files?.[0];
+    if (file !== undefined) run(() => openFile(file));
+    // The same file can be chosen again.
+    chooser.value = '';
+  });
 
   const showKeeping = (): void => {
     const keeping = desk.keeping();
@@ -76,7 +109,8 @@ export function createPlanSection(workbook: LiveWorkbook, place: PlanPlace, acti
   all.append(
     kept,
     notKept,
-    element('div', { class: 'buttons' }, button(words.save, save), take),
+    element('div', { class: 'buttons' }, button(words.save, save), choose, take),
+    chooser,
     notice.element,
     createStartAgain(place, button),
   );
@@ -97,16 +131,16 @@ function createStartAgain(place: PlanPlace, button: MakeButton): HTMLElement {
   };
   const offer = ({ button: label, done }: (typeof words)['demoAgain' | 'emptyAgain'], filling: Filling) => {
     const start = element('button', { type: 'button' }, label);
+    const yes = button(fill(words.yes, { action: label }), async () => {
+      close();
+      await place.reopen(await desk.replace(filling), done);
+    });
+    const no = element('button', { type: 'button' }, words.no);
+    no.addEventListener('click', () => {
+      close();
+      start.focus();
+    });
     start.addEventListener('click', () => {
-      const yes = button(fill(words.yes, { action: label }), async () => {
-        close();
-        await place.reopen(await desk.replace(filling), done);
-      });
-      const no = element('button', { type: 'button' }, words.no);
-      no.addEventListener('click', () => {
-        close();
-        start.focus();
-      });
       asked.replaceChildren(
         element('p', { role: 'alert' }, words.ask),
         element('div', { class: 'buttons' }, yes, no),
@@ -131,6 +165,13 @@ function createStartAgain(place: PlanPlace, button: MakeButton): HTMLElement {
       back,
     ),
     asked,
+  );
+}
+
+function saySome(sentences: readonly string[]): string {
+  const more = sentences.length - mostSaid;
+  return [...sentences.slice(0, mostSaid), ...(more > 0 ? [fill(words.more, { count: more })] : [])].join(
+    ' ',
   );
 }
 

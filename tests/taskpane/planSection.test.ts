@@ -3,12 +3,12 @@
 import axe from 'axe-core';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import type { Desk, Filling, Keeping, Started } from '../../src/workbook/desk';
-import type { LiveWorkbook } from '../../src/workbook/port';
+import { HostError, type LiveWorkbook } from '../../src/workbook/port';
 import type { PlanFiles } from '../../src/taskpane/planSection';
 import { showPlans } from '../../src/taskpane/showPlans';
 import { english } from '../../src/texts/english';
 import { createFakeWorkbook, type FakeWorkbook } from './fakeWorkbook';
-import { until } from './openPane';
+import { fillFake, until } from './openPane';
 
 const { plan } = english.pane;
 const noon: Keeping = { code: 'kept', at: new Date(2027, 4, 2, 12, 30).getTime() };
@@ -69,7 +69,10 @@ describe('a page that opens and keeps plans', () => {
     root = document.createElement('main');
     document.body.replaceChildren(root);
     desk = createFakeDesk();
-    files = { write: async () => Uint8Array.of(80, 75) };
+    files = {
+      write: async () => Uint8Array.of(80, 75),
+      read: async () => ({ refused: 'There is nothing in it.' }),
+    };
   });
   afterEach(() => vi.restoreAllMocks());
 
@@ -141,13 +144,52 @@ describe('a page that opens and keeps plans', () => {
   });
 
   it('says why there is no file', async () => {
-    files = { write: async () => null };
+    files.write = async () => null;
     await open();
     button(plan.save).click();
     await until(() => expect(said()).toContain(plan.noPlan));
     files.write = () => Promise.reject(new Error('out of paper'));
     button(plan.save).click();
     await until(() => expect(said()).toContain('out of paper'));
+  });
+
+  /** As a person does after the button: in a window of the browser's own. */
+  const choose = (name: string, size = 2): void => {
+    const chooser = root.querySelector<HTMLInputElement>('input[type=file]');
+    const file = Object.assign(new File(['PK'], name), { arrayBuffer: async () => new ArrayBuffer(2) });
+    Object.defineProperty(file, 'size', { value: size });
+    Object.defineProperty(chooser, 'files', { value: [file], configurable: true });
+    Object.defineProperty(chooser, 'value', { value: '', writable: true, configurable: true });
+    chooser?.dispatchEvent(new Event('change'));
+  };
+
+  it('opens a plan out of a file, and says what came of it', async () => {
+    await open();
+    const click = vi.spyOn(HTMLInputElement.prototype, 'click');
+    button(plan.open).click();
+    expect(click).toHaveBeenCalledTimes(1);
+    files.read = async (name, bytes, workbook) => {
+      expect([name, bytes.length, workbook]).toEqual(['my plan.xlsx', 2, desk.shown[0]]);
+      const said = Array.from({ length: 10 }, (_, index) => `Sentence ${index}.`);
+      return { fill: (fresh) => fillFake(fresh as FakeWorkbook, [{ Plot: 'Mine' }]), said };
+    };
+    choose('my plan.xlsx');
+    await until(() => expect(said()).toContain('Sentence 0. Sentence 1.'));
+    expect(said()).toContain('Sentence 7. And 2 more of the kind.');
+    expect(await plotsIn(desk.shown[1])).toEqual(['Mine']);
+  });
+
+  it('changes nothing for a file that cannot be read, and says why', async () => {
+    await open();
+    choose('empty.csv');
+    await until(() => expect(said()).toContain('Nothing was changed. There is nothing in it.'));
+    files.read = () => Promise.reject(new HostError({ code: 'fileOtherKind', kind: '.xls' }));
+    choose('old.xls');
+    await until(() => expect(said()).toContain('Nothing was changed. The file is of the kind .xls.'));
+    files.read = () => Promise.reject(new Error('must not be read'));
+    choose('huge.xlsx', 1e9);
+    await until(() => expect(said()).toContain('holds far more than a plan'));
+    expect(desk.shown).toHaveLength(1);
   });
 
   it('asks before another plan takes the place of this one, and brings it back', async () => {

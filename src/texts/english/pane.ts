@@ -57,6 +57,13 @@ export const pane = {
     saved: 'Saved as a file, where this browser puts what it downloads.',
     ownSheets: 'Your own sheets are not in it: {sheets}.',
     noPlan: 'There is no sheet of ours in this workbook, so there is nothing to save. Fill the sheets first.',
+    open: 'Open a plan',
+    opening: 'Reading the file…',
+    opened:
+      '{file} is open, with {count} {count|plot|plots}. What was open before can be brought back below.',
+    tooManyPlots:
+      '{file} has {count} plots, and this page takes {most}. Divide it, or let npm run plan write a workbook from it.',
+    more: 'And {count} more of the kind.',
     take: 'Open what the other tab kept',
     tookOver: 'This is what the other tab kept. From now on this tab keeps it.',
     notTaken: 'Another tab has it open again, and keeps it.',
