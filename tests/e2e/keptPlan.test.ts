@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import type { Download, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { gridHands } from './gridPage/gridHands';
+import { packBook } from '../hosts/file/packedBook';
 import { openGridPage, type GridPage } from './gridPage/openGridPage';
 
 const entries = join(import.meta.dirname, '../../src/entries');
@@ -136,10 +137,32 @@ describe('the plan in the page', { timeout: 240_000 }, () => {
     return readFile(await download.path());
   };
 
-  test('is given out as an .xlsx', async () => {
+  const choose = async (name: string, buffer: Buffer): Promise<void> => {
+    const [chooser] = await Promise.all([page.waitForEvent('filechooser'), press('Open a plan')]);
+    await chooser.setFiles({ name, mimeType: 'application/octet-stream', buffer });
+  };
+
+  test('is given out as an .xlsx, which comes in again', async () => {
     const bytes = await save();
-    expect(bytes.subarray(0, 2).toString()).toBe('PK');
     await says(/Saved as a file/);
+    await rename('Changed after');
+    await choose('my plan.xlsx', bytes);
+    await says(/my plan\.xlsx is open, with 12 plots/);
+    expect(await plotName()).toBe('Taken over');
+    await isKept('Taken over');
+  });
+
+  test('stays as it is when a file cannot be read', async () => {
+    await rename('Stays');
+    await choose(
+      'bomb.xlsx',
+      Buffer.from(packBook({ 'xl/worksheets/sheet2.xml': new Uint8Array(50_000_000).fill(32) })),
+    );
+    await says(/Nothing was changed\. The file holds far more than a plan/);
+    await choose('photo.xlsx', Buffer.from([0x89, 0x50, 0x4e, 0x47]));
+    await says(/Nothing was changed\. The file is no workbook/);
+    expect(await plotName()).toBe('Stays');
+    await isKept('Stays');
     expect(open.troubles).toEqual([]);
   });
 });

@@ -17,7 +17,7 @@ export const oddNames = [
 
 export const savedPlots: readonly InputRow[] = [
   ...demoPlots,
-  ...oddNames.map((Plot) => ({ Plot, Crop: 'pumpkin', Length: 0.3, Width: 26, Germination: 0.07 })),
+  ...oddNames.map((Plot) => ({ Plot, Crop: 'pumpkin', Length: 100.3, Width: 26, Germination: 0.07 })),
 ];
 
 /** Nobody's figure: it only has to differ. */
