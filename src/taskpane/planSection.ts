@@ -181,7 +181,9 @@ function sayMoment(at: number): string {
 
 /** To where the browser puts what is downloaded. */
 function handOut(name: string, bytes: Uint8Array): void {
-  const address = URL.createObjectURL(new Blob([new Uint8Array(bytes)]));
+  const type = 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet';
+  const address = URL.createObjectURL(new Blob([new Uint8Array(bytes)], { type }));
   element('a', { href: address, download: name }).click();
-  URL.revokeObjectURL(address);
+  // Some browsers take the bytes a moment later.
+  setTimeout(() => URL.revokeObjectURL(address), 60_000);
 }

@@ -82,7 +82,7 @@ describe('a page that opens and keeps plans', () => {
     return found;
   };
   const said = (): string => root.querySelector('section')?.textContent ?? '';
-  const open = () => showPlans(root, desk, files);
+  const open = () => showPlans(root, desk, files, '');
 
   it('begins with the invented garden and says that it is invented, and until when it is kept', async () => {
     await open();
