@@ -4,6 +4,8 @@ import { english } from '../texts/english';
 import { fill } from '../texts/fill';
 import { parseNumber } from '../workbook/parseNumber';
 import { dayOfIso, serialOfDay } from '../workbook/serialDate';
+import { UsageError } from './usageError';
+import { hasWorkbookName } from './workbookName';
 
 const words = english.commands.plan;
 
@@ -14,9 +16,6 @@ export interface PlanOptions {
   /** Values of the Season form, by cell name. */
   readonly season: Readonly<Record<string, string | number>>;
 }
-
-/** What is wrong with the command line or the list, as a sentence. */
-export class UsageError extends Error {}
 
 function refuse(sentence: string, values: Readonly<Record<string, string>> = {}): never {
   throw new UsageError(fill(sentence, values));
@@ -52,9 +51,11 @@ export function readPlanOptions(args: readonly string[]): PlanOptions {
   const { plots, given } = readArguments(args);
   const out = given.get('out') ?? refuseMissing('out');
   if (!/\.xlsx$/i.test(out)) refuse(words.outExtension, { given: out });
-  const lastFrost = dateOption(given, 'last-frost');
-  const firstFrost = dateOption(given, 'first-frost');
-  if (firstFrost <= lastFrost) {
+  // A plan brings its season along.
+  const isAsked = (option: Option): boolean => !hasWorkbookName(plots) || given.has(option);
+  const lastFrost = isAsked('last-frost') ? dateOption(given, 'last-frost') : null;
+  const firstFrost = isAsked('first-frost') ? dateOption(given, 'first-frost') : null;
+  if (lastFrost !== null && firstFrost !== null && firstFrost <= lastFrost) {
     refuse(words.frostsReversed, {
       last: given.get('last-frost') ?? '',
       first: given.get('first-frost') ?? '',
@@ -69,14 +70,17 @@ export function readPlanOptions(args: readonly string[]): PlanOptions {
     replace: given.has('replace'),
     season: {
       ...(place === undefined ? {} : { PLACE: place }),
-      SEASON_YEAR: new Date(lastFrost * 86400000).getUTCFullYear(),
-      LAST_FROST: serialOfDay(lastFrost),
-      FIRST_FROST: serialOfDay(firstFrost),
-      FROST_RISK: shareOption(given, 'frost-risk'),
-      ASSURANCE: shareOption(given, 'assurance'),
-      UNITS: units,
+      ...(lastFrost === null ? {} : { SEASON_YEAR: yearOf(lastFrost), LAST_FROST: serialOfDay(lastFrost) }),
+      ...(firstFrost === null ? {} : { FIRST_FROST: serialOfDay(firstFrost) }),
+      ...(isAsked('frost-risk') ? { FROST_RISK: shareOption(given, 'frost-risk') } : {}),
+      ...(isAsked('assurance') ? { ASSURANCE: shareOption(given, 'assurance') } : {}),
+      ...(isAsked('units') ? { UNITS: units } : {}),
     },
   };
+}
+
+function yearOf(day: number): number {
+  return new Date(day * 86400000).getUTCFullYear();
 }
 
 type Given = ReadonlyMap<Option, string>;

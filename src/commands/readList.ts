@@ -1,16 +1,20 @@
-/** The text of the list, or a sentence that says why it cannot be had. */
+/** The bytes of a file, and the text of a list, or a sentence that says why they cannot be had. */
 import { english } from '../texts/english';
 import { fill } from '../texts/fill';
-import { UsageError } from './planOptions';
+import { UsageError } from './usageError';
 
 const words = english.commands.plan;
 
-/** @throws UsageError; also when the bytes are not UTF-8: guessing would lose letters */
-export function readList(file: string, readBytes: (file: string) => Uint8Array): string {
-  const bytes = attempt(
-    () => readBytes(file),
+/** @throws UsageError */
+export function readBytes(file: string, read: (file: string) => Uint8Array): Uint8Array {
+  return attempt(
+    () => read(file),
     (cause) => sayCannotRead(file, cause),
   );
+}
+
+/** @throws UsageError when the bytes are not UTF-8: guessing would lose letters */
+export function textOf(file: string, bytes: Uint8Array): string {
   return attempt(
     () => new TextDecoder('utf-8', { fatal: true }).decode(bytes),
     () => fill(words.notUtf8, { file }),

@@ -1,19 +1,18 @@
 /** The main job without a screen: a list of plots in, a workbook out, the Plots table on the screen. */
-import { allTemplates } from '../templates/sheets';
 import { plotsTemplate } from '../templates/plots';
 import { english } from '../texts/english';
 import { fill } from '../texts/fill';
 import { findFindings } from '../workbook/findFindings';
 import { fillSheets } from '../workbook/fillSheets';
 import { HostError, type ReadValue, type TableRead, type WorkbookPort } from '../workbook/port';
-import { readDelimited } from '../workbook/readDelimited';
-import { readInputs } from '../workbook/readInputs';
-import type { InputRow, TableTemplate } from '../workbook/template';
+import type { TableTemplate } from '../workbook/template';
 import { listRemarks, listToMend, type FindingOfLine } from './listToMend';
 import type { NearestNames } from './nearestNames';
-import { readPlanOptions, UsageError, type PlanOptions } from './planOptions';
+import { readPlanOptions, type PlanOptions } from './planOptions';
 import { printTable } from './printTable';
-import { readList } from './readList';
+import { readBytes } from './readList';
+import { readPlan, type PlanRead, type PlanReader } from './readPlan';
+import { UsageError } from './usageError';
 
 const words = english.commands.plan;
 const table = plotsTemplate.tables[0] as TableTemplate;
@@ -27,7 +26,7 @@ interface SavedWorkbook extends WorkbookPort {
   save(path: string, options: { replace: boolean }): Promise<void>;
 }
 
-export interface PlanTools {
+export interface PlanTools extends PlanReader {
   /** @throws Error with the machine's code */
   readBytes(file: string): Uint8Array;
   readonly nearestNames: NearestNames;
@@ -54,28 +53,26 @@ export async function runPlan(args: readonly string[], tools: PlanTools): Promis
 
 async function planList(options: PlanOptions, tools: PlanTools): Promise<0 | 1> {
   const file = options.plots;
-  const delimited = readDelimited(readList(file, tools.readBytes));
-  const read = readInputs(table, delimited);
-  const problems = [...delimited.problems, ...read.problems];
+  const read = await readPlan(file, readBytes(file, tools.readBytes), tools);
   if (read.inputs.length === 0) {
-    const lines = listToMend(file, problems, [], tools.nearestNames);
+    const lines = listToMend(file, read.problems, [], tools.nearestNames);
     // Lines that could not be taken say by themselves why there is no plot.
-    if (delimited.problems.length === 0)
-      throw new UsageError([...lines, fill(words.emptyList, { file })].join('\n'));
+    if (!read.isShortened) throw new UsageError([...lines, fill(words.emptyList, { file })].join('\n'));
     throw new UsageError(lines.join('\n'));
   }
-  const { workbook, plots, units } = await writeWorkbook(options, read.inputs, tools);
+  const { workbook, plots, units } = await writeWorkbook(options, read, tools);
   tools.say(printTable(plots, table, { units, without: sentences }));
   const found = (await findFindings(workbook, table.name, notesHeader)).map((finding): FindingOfLine => {
     const row = finding.area.row - plots.area.row - 1;
-    return { ...finding, line: delimited.rows[row]?.line ?? 0 };
+    return { ...finding, line: read.lines[row] ?? 0 };
   });
   const ofKind = (kind: FindingOfLine['kind']): FindingOfLine[] => found.filter((one) => one.kind === kind);
   const remarks = listRemarks(file, ofKind('remark'));
   if (remarks.length > 0) tools.say(`\n${words.findings}`);
   remarks.forEach((line) => tools.say(line));
   tools.say(`\n${fill(words.written, { file: options.out, count: read.inputs.length })}`);
-  const toMend = listToMend(file, problems, ofKind('error'), tools.nearestNames);
+  if (read.typedOver > 0) tools.say(fill(words.typedOver, { count: read.typedOver }));
+  const toMend = listToMend(file, read.problems, ofKind('error'), tools.nearestNames);
   if (toMend.length === 0) return 0;
   tools.warn(fill(words.toMend, { count: toMend.length, file }));
   toMend.forEach((line) => tools.warn(line));
@@ -84,16 +81,13 @@ async function planList(options: PlanOptions, tools: PlanTools): Promise<0 | 1> 
 
 async function writeWorkbook(
   options: PlanOptions,
-  inputs: readonly InputRow[],
+  { requests }: PlanRead,
   tools: PlanTools,
 ): Promise<{ workbook: WorkbookPort; plots: TableRead; units: readonly ReadValue[] }> {
   const workbook = tools.makeWorkbook();
-  const requests = allTemplates.map((template) => ({
-    template,
-    inputs: template === plotsTemplate ? inputs : [],
-    form: options.season,
-  }));
-  await fillSheets(workbook, requests, plotsTemplate.title);
+  // What the command line says goes before what the file says.
+  const asked = requests.map((request) => ({ ...request, form: { ...request.form, ...options.season } }));
+  await fillSheets(workbook, asked, plotsTemplate.title);
   await workbook.save(options.out, { replace: options.replace });
   const plots = await workbook.readTable(table.name);
   if (plots === null) throw new HostError({ code: 'noSuchTable', table: table.name });

@@ -1,13 +1,11 @@
-/** The browser workbook: the grid with the invented garden filled in, and the pane beside it. */
+/** The browser workbook: the grid with the plan kept in this browser, or the invented garden, and the pane beside it. */
 import { functions } from '../functions';
-import { openPage } from '../hosts/browser/openPage';
-import { mountPane } from '../taskpane/mountPane';
-import { demoFilling } from '../templates/demoGarden';
-import { plotsTemplate } from '../templates/plots';
+import { openDesk } from '../hosts/browser/openDesk';
+import { showPlans } from '../taskpane/showPlans';
 import { functionNamespace } from '../templates/sheets';
 import { english } from '../texts/english';
-import { fillSheets } from '../workbook/fillSheets';
 import { functionHelp } from './functions?help';
+import { filesWhenAsked } from './filesWhenAsked';
 import { switchByKey } from './switchByKey';
 import '../taskpane/pane.css';
 import './browser.css';
@@ -19,11 +17,9 @@ async function open(grid: HTMLElement, pane: HTMLElement): Promise<void> {
     firstSheet: english.sheets.scratch,
     help: functionHelp,
   };
-  const workbook = openPage(options, grid);
-  await fillSheets(workbook, demoFilling, english.pane.undo.sheets);
-  await workbook.reveal({ sheet: plotsTemplate.sheet, row: 0, column: 0, rows: 1, columns: 1 });
-  await mountPane(pane, workbook, english.pane.keys);
-  switchByKey(pane, workbook.takeFocus);
+  const desk = openDesk(options, grid, 'cucurbit-functions');
+  await showPlans(pane, desk, filesWhenAsked, english.pane.keys);
+  switchByKey(pane, desk.takeFocus);
   grid.setAttribute('aria-description', english.pane.keys);
 }
 

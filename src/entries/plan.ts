@@ -2,12 +2,14 @@
 import { readFileSync } from 'node:fs';
 import { functions } from '../functions';
 import { createFileWorkbook } from '../hosts/file/createFileWorkbook';
+import { openXlsx } from '../hosts/file/openXlsx';
 import { nearestNames } from '../calc/crops/nearestNames';
 import { runPlan } from '../commands/runPlan';
 
 void runPlan(process.argv.slice(2), {
   readBytes: (file) => readFileSync(file),
   nearestNames,
+  openXlsx,
   makeWorkbook: () => createFileWorkbook({ functions: [...functions.values()] }),
   say: (line) => process.stdout.write(`${line}\n`),
   warn: (line) => process.stderr.write(`${line}\n`),

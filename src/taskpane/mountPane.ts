@@ -11,6 +11,7 @@ import { createActions } from './actions';
 import { createCautionsSection } from './cautionsSection';
 import { element, setText } from './elements';
 import { createFindingsSection } from './findingsSection';
+import { createPlanSection, type PlanPlace } from './planSection';
 import { problemSentence } from './problemSentence';
 import { createRefresher } from './refresher';
 import { findInSeason } from './seasonFindings';
@@ -34,8 +35,14 @@ const notesHeader = english.sheets.plots.columns.notes.header;
  * Resolves when the workbook has been read once. Whatever goes wrong is said in the pane.
  *
  * @param hint what to know of the page around the pane; "" for nothing
+ * @param place where plans are opened and kept; not inside a spreadsheet program
  */
-export async function mountPane(root: HTMLElement, workbook: LiveWorkbook, hint = ''): Promise<PaneHandle> {
+export async function mountPane(
+  root: HTMLElement,
+  workbook: LiveWorkbook,
+  hint = '',
+  place?: PlanPlace,
+): Promise<PaneHandle> {
   const actions = createActions(root);
   let isOpen = true;
   const refresher = createRefresher(() => read(), pauseAfterChangeMs, actions.isBusy);
@@ -55,7 +62,10 @@ export async function mountPane(root: HTMLElement, workbook: LiveWorkbook, hint 
   const again = element('button', { type: 'button', hidden: true }, pane.readAgain);
   again.addEventListener('click', () => void refresher.now());
 
-  const links = createSectionLinks([season.element, sheets.element, findings.element]);
+  const plan = place === undefined ? [] : [createPlanSection(workbook, place, actions)];
+  const planElements = plan.map(({ element: made }) => made);
+
+  const links = createSectionLinks([...planElements, season.element, sheets.element, findings.element]);
 
   root.classList.add('cucurbit-pane');
   root.replaceChildren(
@@ -68,6 +78,7 @@ export async function mountPane(root: HTMLElement, workbook: LiveWorkbook, hint 
       trouble,
       again,
     ),
+    ...planElements,
     season.element,
     sheets.element,
     findings.element,
@@ -115,6 +126,7 @@ export async function mountPane(root: HTMLElement, workbook: LiveWorkbook, hint 
   const stops = [
     workbook.onChange(refresher.soon),
     workbook.onSelection((area) => void findings.showSelected(area)),
+    ...plan.map(({ stop }) => stop),
   ];
   await refresher.now();
   return {

@@ -287,6 +287,16 @@ export type HostProblem =
   | { readonly code: 'cutOff'; readonly action: string }
   | { readonly code: 'fileExists'; readonly file: string }
   | { readonly code: 'fileNotWritable'; readonly file: string }
+  /** Cut short, altered, or not what it says it is. */
+  | { readonly code: 'fileDamaged' }
+  /** Read no further: it goes beyond a limit. */
+  | { readonly code: 'fileTooBig' }
+  | { readonly code: 'fileEncrypted' }
+  /** Another kind of file, which its program can save as one that can be read. */
+  | { readonly code: 'fileOtherKind'; readonly kind: string }
+  | { readonly code: 'fileNoWorkbook' }
+  /** A workbook without a sheet of ours. */
+  | { readonly code: 'fileNotOurs' }
   | { readonly code: 'failed'; readonly action: string };
 
 export class HostError extends Error {

@@ -1,8 +1,7 @@
-/** Rows of a delimited text as input rows of a table template. */
-import type { CellValue } from './port';
+/** Rows of a file, texts or values of cells, as input rows of a table template. */
+import { isCellError, type CellValue, type ReadValue } from './port';
 import { dayOfIso, serialOfDay } from './serialDate';
 import { parseNumber, whyNotNumber, type NotNumber } from './parseNumber';
-import type { Delimited } from './readDelimited';
 import type { InputRow, TableColumn, TableTemplate } from './template';
 
 interface At {
@@ -18,6 +17,15 @@ export type InputProblem =
   | ({ readonly code: 'notAChoice'; readonly given: string; readonly choices: readonly string[] } & At)
   | ({ readonly code: 'sameName'; readonly given: string; readonly firstLine: number } & At);
 
+/** A list with headers. Lines count from 1. */
+export interface InputLines {
+  readonly headers: readonly string[];
+  readonly headerLine: number;
+  readonly rows: readonly { readonly line: number; readonly cells: readonly ReadValue[] }[];
+  /** Whether a number in a text may be written with a comma. */
+  readonly decimalComma: boolean;
+}
+
 export interface InputsRead {
   readonly inputs: readonly InputRow[];
   readonly problems: readonly InputProblem[];
@@ -27,18 +35,19 @@ export interface InputsRead {
  * A cell that cannot be read as its column's kind stays as the text it is: the row's functions say what is wrong
  * with it, and nothing typed is lost.
  */
-export function readInputs(table: TableTemplate, delimited: Delimited): InputsRead {
-  const columns = delimited.headers.map((header) => matchColumn(table, header));
-  const problems = problemsOfHeaders(table, delimited, columns);
+export function readInputs(table: TableTemplate, lines: InputLines): InputsRead {
+  const columns = lines.headers.map((header) => matchColumn(table, header));
+  const problems = problemsOfHeaders(table, lines, columns);
   const nameHeader = nameColumn(table);
   const hasNames = columns.some((column) => column?.header === nameHeader);
   const lineOfName = new Map<string, number>();
-  const inputs = delimited.rows.map(({ line, cells }) => {
+  const inputs = lines.rows.map(({ line, cells }) => {
     const row: Record<string, CellValue> = {};
     columns.forEach((column, index) => {
-      const text = cells[index]?.trim() ?? '';
-      if (column === undefined || text === '') return;
-      const read = readCell(column, text, delimited.decimalComma);
+      const given = cells[index] ?? null;
+      if (column === undefined || isBlank(given)) return;
+      const read = readCell(column, given, lines.decimalComma);
+      const text = textOf(given);
       if (typeof read === 'object') problems.push({ ...read, line, header: column.header, given: text });
       row[column.header] = typeof read === 'object' ? text : read;
     });
@@ -58,13 +67,13 @@ export function readInputs(table: TableTemplate, delimited: Delimited): InputsRe
 
 function problemsOfHeaders(
   table: TableTemplate,
-  { headers, headerLine: line, rows }: Delimited,
+  { headers, headerLine: line, rows }: InputLines,
   columns: readonly (TableColumn | undefined)[],
 ): InputProblem[] {
   const problems = headers.flatMap((header, index): InputProblem[] => {
     if (columns[index] !== undefined) return [];
     if (header !== '') return [{ code: 'unknownHeader', line, header }];
-    const isUsed = rows.some(({ cells }) => cells[index]?.trim() !== '');
+    const isUsed = rows.some(({ cells }) => !isBlank(cells[index] ?? null));
     return isUsed ? [{ code: 'unnamedColumn', line, column: index + 1 }] : [];
   });
   const header = nameColumn(table);
@@ -89,15 +98,30 @@ type Unreadable =
   | { readonly code: 'notAChoice'; readonly choices: readonly string[] };
 
 /** The cell's value, or why it is none of its column's. */
-function readCell(column: TableColumn, text: string, decimalComma: boolean): string | number | Unreadable {
-  const { format, choices } = column;
+export function readCell(
+  { format, choices }: Pick<TableColumn, 'format' | 'choices'>,
+  given: ReadValue,
+  decimalComma: boolean,
+): string | number | Unreadable {
+  const text = textOf(given);
   if (format === 'text') {
     const isChoice = choices.some((choice) => choice.toLowerCase() === text.toLowerCase());
     return choices.length === 0 || isChoice ? text : { code: 'notAChoice', choices };
   }
+  if (typeof given === 'number') return given;
   if (format === 'date') {
     const day = dayOfIso(text);
     return day === null ? { code: 'notADate' } : serialOfDay(day);
   }
   return parseNumber(text, decimalComma) ?? { code: whyNotNumber(text, decimalComma) };
+}
+
+/** What a person sees in the cell, about. */
+export function textOf(given: ReadValue): string {
+  if (isCellError(given)) return given.error;
+  return typeof given === 'boolean' ? String(given).toUpperCase() : String(given ?? '').trim();
+}
+
+export function isBlank(given: ReadValue): boolean {
+  return textOf(given) === '';
 }

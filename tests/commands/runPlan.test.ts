@@ -1,38 +1,50 @@
 /** The plan command: what it writes, what it says, and how it ends. */
-import { describe, expect, test } from 'vitest';
+import { beforeAll, describe, expect, test } from 'vitest';
 import { nearestNames } from '../../src/calc/crops/nearestNames';
 import { runPlan } from '../../src/commands/runPlan';
 import { functions } from '../../src/functions';
 import { createFileWorkbook } from '../../src/hosts/file/createFileWorkbook';
-import { HostError, type HostProblem } from '../../src/workbook/port';
+import { createMemoryWorkbook } from '../../src/hosts/file/createMemoryWorkbook';
+import { openXlsx } from '../../src/hosts/file/openXlsx';
+import { demoSeason } from '../../src/templates/demoGarden';
+import { fillSheets } from '../../src/workbook/fillSheets';
+import { HostError, type HostProblem, type WorkbookPort } from '../../src/workbook/port';
+import { savedPlan, savedPlots } from '../hosts/file/savedPlan';
 
 const frosts = ['--last-frost', '2026-05-02', '--first-frost', '2026-10-10'];
 
 interface Setting {
   readonly options?: readonly string[];
   readonly readBytes?: () => Uint8Array;
+  readonly file?: string;
   readonly refusal?: HostProblem;
 }
 
 /** Runs the command over a text; the file is kept in mind only. */
-async function plan(csv: string, { options = frosts, readBytes, refusal }: Setting = {}) {
+async function plan(csv: string, { options = frosts, readBytes, refusal, file = 'plots.csv' }: Setting = {}) {
   const said: string[] = [];
   const warned: string[] = [];
   const saved: string[] = [];
-  const code = await runPlan(['plots.csv', ...options, '--out', 'plan.xlsx'], {
+  const made: WorkbookPort[] = [];
+  const code = await runPlan([file, ...options, '--out', 'plan.xlsx'], {
     readBytes: readBytes ?? (() => Buffer.from(csv)),
     nearestNames,
-    makeWorkbook: () => ({
-      ...createFileWorkbook({ functions: [...functions.values()] }),
-      save: async (path) => {
-        if (refusal !== undefined) throw new HostError(refusal);
-        saved.push(path);
-      },
-    }),
+    openXlsx,
+    makeWorkbook: () => {
+      const workbook = createFileWorkbook({ functions: [...functions.values()] });
+      made.push(workbook);
+      return {
+        ...workbook,
+        save: async (path) => {
+          if (refusal !== undefined) throw new HostError(refusal);
+          saved.push(path);
+        },
+      };
+    },
     say: (line) => said.push(line),
     warn: (line) => warned.push(line),
   });
-  return { code, said: said.join('\n'), warned, saved };
+  return { code, said: said.join('\n'), warned, saved, written: made.at(-1) };
 }
 
 const header = 'Plot,Crop,Length,Width';
@@ -257,4 +269,66 @@ test('asked for help, it says how it is used and does nothing', async () => {
   const { code, said, warned, saved } = await plan('', { options: ['--help'] });
   expect([code, warned, saved]).toEqual([0, [], []]);
   expect(said).toMatch(/^Usage: npm run -s plan -- plots\.csv --last-frost/);
+});
+
+describe('a plan that comes back as an .xlsx', () => {
+  let bytes: Uint8Array;
+  beforeAll(async () => {
+    const workbook = createMemoryWorkbook({ functions: [...functions.values()] });
+    await fillSheets(workbook, savedPlan, 'plan');
+    bytes = await workbook.bytes();
+  });
+  const planned = (options: readonly string[] = []) =>
+    plan('', { readBytes: () => bytes, file: 'old plan.xlsx', options });
+  const named = async (workbook: WorkbookPort | undefined, name: string): Promise<unknown> => {
+    const area = await workbook?.locate(name);
+    return area && (await workbook?.read(area))?.values[0]?.[0];
+  };
+
+  test('is written anew with its season, plots and figures, and needs no option', async () => {
+    const { code, said, written, warned } = await planned();
+    expect([code, warned]).toEqual([0, []]);
+    expect(said).toContain(`Wrote plan.xlsx with ${savedPlots.length} plots.`);
+    expect(said).toContain('1 figure of Crops is other than ours and was taken over as typed.');
+    expect(await named(written, 'LAST_FROST')).toBe(demoSeason['LAST_FROST']);
+    expect(await named(written, 'UNITS')).toBe('metric');
+    const plots = await written?.readTable('Plots');
+    expect(plots?.rows.map(([name]) => name)).toEqual(savedPlots.map(({ Plot }) => Plot));
+  });
+
+  test('gives way to the options that are given', async () => {
+    const { written } = await planned(['--last-frost', '2028-05-05', '--first-frost', '2028-10-01']);
+    // 366 days after 2027-05-05, three days after the 46509 of the invented garden.
+    expect(await named(written, 'LAST_FROST')).toBe(46_509 + 3 + 366);
+    expect(await named(written, 'SEASON_YEAR')).toBe(2028);
+    expect(await named(written, 'UNITS')).toBe('metric');
+    expect(await named(written, 'ASSURANCE')).toBe(0.95);
+  });
+
+  test('has what wants mending named by the line of its sheet', async () => {
+    const workbook = createMemoryWorkbook({ functions: [...functions.values()] });
+    const spoiled = savedPlan.map((request) => ({
+      ...request,
+      inputs: request.inputs.map((input, index) => (index === 1 ? { ...input, Length: 'long' } : input)),
+    }));
+    await fillSheets(workbook, spoiled, 'plan');
+    const { area } = (await workbook.readTable('Plots')) ?? {};
+    const file = await workbook.bytes();
+    const { code, warned } = await plan('', { readBytes: () => file, file: 'plan.xlsx', options: [] });
+    expect(code).toBe(1);
+    // Lines count from 1, and the headers stand above the first plot.
+    expect(warned[1]).toContain(
+      `plan.xlsx, line ${(area?.row ?? 0) + 3}, column Length: "long" is not a number.`,
+    );
+  });
+
+  test.each([
+    ['plan.xls', 'The file is no workbook, whatever its name says.'],
+    ['plots.csv', 'The text of plots.csv is not UTF-8.'],
+  ])('is refused where it is something else: %s', async (file, sentence) => {
+    const picture = Uint8Array.from([0x89, 0x50, 0x4e, 0x47]);
+    const { code, warned, saved } = await plan('', { readBytes: () => picture, file });
+    expect([code, saved]).toEqual([2, []]);
+    expect(warned[0]).toContain(sentence);
+  });
 });

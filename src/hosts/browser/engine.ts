@@ -20,7 +20,7 @@ import {
 import { UniverSheetsPlugin } from '@univerjs/sheets';
 import { UniverSheetsDataValidationPlugin } from '@univerjs/sheets-data-validation';
 import { UniverSheetsDrawingPlugin } from '@univerjs/sheets-drawing';
-import { UniverSheetsFormulaPlugin } from '@univerjs/sheets-formula';
+import { CalculationMode, UniverSheetsFormulaPlugin } from '@univerjs/sheets-formula';
 import { UniverSheetsNotePlugin } from '@univerjs/sheets-note';
 import { UniverSheetsNumfmtPlugin } from '@univerjs/sheets-numfmt';
 import { UniverSheetsTablePlugin } from '@univerjs/sheets-table';
@@ -28,6 +28,7 @@ import { ErrorMessages } from './errorMessages';
 import { forgetWhole } from './forgetWhole';
 import { formatSpilled } from './formatSpilled';
 import { JoiningUndoService } from './joiningUndoService';
+import { readSnapshot, unitId } from './snapshot';
 import { SheetFunctionExecutor, type SheetFunction } from './sheetFunction';
 import { TableIndex } from './tableIndex';
 
@@ -37,6 +38,8 @@ export interface WorkbookOptions {
   readonly namespace: string;
   /** The name of the sheet that a new workbook has. */
   readonly firstSheet: string;
+  /** What `snapshot` gave: the workbook opens as it was then. */
+  readonly snapshot?: string | undefined;
   /** Called before every single write of a change; what it throws undoes the change. For tests. */
   readonly onWrite?: (step: string) => void;
 }
@@ -59,9 +62,18 @@ export interface Engine {
   readonly namespace: string;
 }
 
-const unitId = 'workbook';
+function emptyWorkbook({ firstSheet }: WorkbookOptions): Partial<IWorkbookData> {
+  return {
+    id: unitId,
+    name: '',
+    sheetOrder: ['first'],
+    sheets: { first: { id: 'first', name: firstSheet } },
+  };
+}
 
+/** @throws when the snapshot is none */
 export function startEngine(options: WorkbookOptions, shell: EngineShell | null): Engine {
+  const contents = options.snapshot === undefined ? emptyWorkbook(options) : readSnapshot(options.snapshot);
   const messages = new ErrorMessages();
   const univer = new Univer({
     locale: LocaleType.EN_US,
@@ -73,7 +85,8 @@ export function startEngine(options: WorkbookOptions, shell: EngineShell | null)
     function: [[TableIndex, FUNCTION_NAMES_LOOKUP.INDEX]],
   });
   univer.registerPlugin(UniverSheetsPlugin);
-  univer.registerPlugin(UniverSheetsFormulaPlugin);
+  // Of an opened workbook as well: what a function said about its error is in no snapshot.
+  univer.registerPlugin(UniverSheetsFormulaPlugin, { initialFormulaComputing: CalculationMode.FORCED });
   univer.registerPlugin(UniverSheetsNumfmtPlugin);
   univer.registerPlugin(UniverSheetsDataValidationPlugin);
   univer.registerPlugin(UniverSheetsNotePlugin);
@@ -91,12 +104,7 @@ export function startEngine(options: WorkbookOptions, shell: EngineShell | null)
         (each) => new SheetFunctionExecutor(`${options.namespace}${each.id}`, each, messages),
       ),
     );
-  const workbook = univer.createUnit<Partial<IWorkbookData>, Workbook>(UniverInstanceType.UNIVER_SHEET, {
-    id: unitId,
-    name: '',
-    sheetOrder: ['first'],
-    sheets: { first: { id: 'first', name: options.firstSheet } },
-  });
+  const workbook = createWorkbook(univer, contents);
   forgetWhole(injector, workbook);
   formatSpilled(injector);
   // Without a focused unit undo does nothing.
@@ -111,4 +119,13 @@ export function startEngine(options: WorkbookOptions, shell: EngineShell | null)
     messages,
     namespace: options.namespace,
   };
+}
+
+function createWorkbook(univer: Univer, contents: Partial<IWorkbookData>): Workbook {
+  try {
+    return univer.createUnit<Partial<IWorkbookData>, Workbook>(UniverInstanceType.UNIVER_SHEET, contents);
+  } catch (cause) {
+    univer.dispose();
+    throw cause;
+  }
 }

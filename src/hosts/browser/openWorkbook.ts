@@ -21,11 +21,16 @@ import { growTables } from './growTables';
 import { SetMarkMutation } from './markSteps';
 import { demandSheet, listSheets, locateName, readArea, readTable, stampOf } from './readWorkbook';
 import { reenterFormulas } from './reenterFormulas';
+import { snapshotWorkbook } from './snapshot';
 import { spanOf } from './tables';
 
 export interface BrowserWorkbook extends LiveWorkbook {
   undo(): Promise<boolean>;
   redo(): Promise<boolean>;
+  /** All of it as a text, from which a workbook can be opened again. What can be undone is not in it. */
+  snapshot(): string;
+  /** Anything that a snapshot holds has changed. */
+  onMutation(listener: () => void): () => void;
   dispose(): void;
 }
 
@@ -132,6 +137,13 @@ export function openWorkbook(engine: Engine, hooks: WorkbookHooks): BrowserWorkb
 
     undo: () => commands.executeCommand(UndoCommand.id),
     redo: () => commands.executeCommand(RedoCommand.id),
+    snapshot: () => snapshotWorkbook(engine),
+    onMutation(listener) {
+      const listening = commands.onCommandExecuted(({ type }) => {
+        if (type === CommandType.MUTATION) listener();
+      });
+      return () => listening.dispose();
+    },
     dispose() {
       calculation.dispose();
       engine.univer.dispose();

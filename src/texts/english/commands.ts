@@ -21,7 +21,8 @@ export const commands = {
       '  --units us         us or metric\n' +
       '  --assurance 0.9    the chance that the seed given is enough\n' +
       '  --place NAME       printed on the Season sheet\n' +
-      '  --replace          write over an existing file',
+      '  --replace          write over an existing file\n' +
+      'A plan.xlsx of this tool can stand where plots.csv does; its season holds where no option says otherwise.',
     unknownOption: 'There is no option {option}. npm run -s plan -- --help lists them.',
     noFile: 'Give a file with the plots, such as plots.csv. npm run -s plan -- --help shows how.',
     secondFile:
@@ -44,6 +45,8 @@ export const commands = {
     },
     nothingWritten: 'Nothing was written.',
     emptyList: '{file} has no plots: give a header line and at least one line under it.',
+    typedOver:
+      '{count} {count|figure|figures} of Crops {count|is|are} other than ours and {count|was|were} taken over as typed.',
     written: 'Wrote {file} with {count} {count|plot|plots}.',
     replaceHint: 'Or add --replace to write over it.',
     toMend: '{count} {count|thing|things} to mend in {file}:',

@@ -34,6 +34,56 @@ export const pane = {
     formulas: 'Enter our formulas again',
     copy: 'Make a values-only copy',
   },
+  /** Only in a page of our own. */
+  plan: {
+    heading: 'Your plan',
+    keeping: {
+      kept: 'Kept in this browser as you type, last at {at}.',
+      otherTab:
+        'This plan is open in another tab, which keeps it. Changes in this tab are not kept: close it, or save it as .xlsx.',
+      otherTabClosed:
+        'The other tab is closed, and changes in this tab are not kept yet. Open what the other tab kept; what is in this tab is then the plan before.',
+      storageFull:
+        'This browser has no room left, so the latest changes are not kept. Save the plan as .xlsx, then clear what other pages keep in this browser.',
+      noStorage:
+        'This browser keeps nothing for this page: it may be a private window. Save the plan as .xlsx before you close it.',
+    },
+    demo: 'This garden is invented, to look around in. Type over it, or start with an empty plan below.',
+    unreadable:
+      'The plan kept in this browser could not be opened: it is damaged, or a newer version of this page made it. It was put aside, not thrown away. This is the invented garden.',
+    save: 'Save as .xlsx',
+    fileName: 'cucurbit-plan.xlsx',
+    saving: 'Writing the file…',
+    saved: 'Saved as a file, where this browser puts what it downloads.',
+    ownSheets: 'Your own sheets are not in it: {sheets}.',
+    noPlan: 'There is no sheet of ours in this workbook, so there is nothing to save. Fill the sheets first.',
+    open: 'Open a plan',
+    opening: 'Reading the file…',
+    opened:
+      '{file} is open, with {count} {count|plot|plots}. What was open before can be brought back below.',
+    tooManyPlots:
+      '{file} has {count} plots, and this page takes {most}. Divide it, or let npm run plan write a workbook from it.',
+    more: 'And {count} more of the kind.',
+    take: 'Open what the other tab kept',
+    tookOver: 'This is what the other tab kept. From now on this tab keeps it.',
+    notTaken: 'Another tab has it open again, and keeps it.',
+    again: 'Start again',
+    againHelp:
+      'Another plan in place of this one. This one can be brought back until the next plan takes its place.',
+    demoAgain: {
+      button: 'The invented garden',
+      done: 'The invented garden is open. What was open before can be brought back below.',
+    },
+    emptyAgain: {
+      button: 'An empty plan',
+      done: 'An empty plan is open: give the frost dates, then type a line for each plot in Plots. What was open before can be brought back below.',
+    },
+    ask: 'Put this plan away? It can be brought back, until the next one is put away. What can be undone now cannot be undone then.',
+    yes: 'Yes: {action}',
+    no: 'No, go on with this one',
+    back: 'Bring back the plan before',
+    broughtBack: 'The plan before is open again.',
+  },
   season: {
     heading: 'Season',
     lead: 'The figures that every sheet reads. Change them here or in the sheet; one follows the other.',
@@ -180,6 +230,17 @@ export const pane = {
     fileExists: 'There is a file {file} already. Choose another name.',
     fileNotWritable:
       'The file {file} cannot be written. Check that its folder is there, that you may write in it, and that no other program has the file open.',
+    fileDamaged:
+      'The file cannot be read: it is damaged, or not whole. Open it in a spreadsheet program, save it as .xlsx under another name, and try that.',
+    fileTooBig:
+      'The file holds far more than a plan, so it was not read to its end. Copy the sheets of the plan into a workbook of their own, and try that.',
+    fileEncrypted:
+      'The file is locked with a password. Open it in its program, save it without the password, and try again.',
+    fileOtherKind: 'The file is of the kind {kind}. Open it in its program, save it as .xlsx, and try that.',
+    fileNoWorkbook:
+      'The file is no workbook, whatever its name says. Give an .xlsx that was saved here or written by npm run plan, or a list of plots as CSV.',
+    fileNotOurs:
+      'The workbook has no sheet of this tool. Give an .xlsx that was saved here or written by npm run plan, or a list of plots as CSV.',
     failed:
       'The spreadsheet program could not finish "{action}". Leave the cell you are typing in, then try again.',
     unforeseen:

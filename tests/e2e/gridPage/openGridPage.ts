@@ -10,6 +10,7 @@ import { openBrowser } from '../chromium';
 
 export interface GridPage {
   readonly page: Page;
+  readonly address: string;
   /** Errors that the page threw or wrote to its console. */
   readonly troubles: readonly string[];
   close(): Promise<void>;
@@ -53,10 +54,12 @@ export async function openGridPage(source = bareGrid): Promise<GridPage> {
   });
   const address = server.address();
   if (address === null || typeof address === 'string') throw new Error('the server has no port');
-  await page.goto(`http://127.0.0.1:${address.port}/page.html`);
+  const pageAddress = `http://127.0.0.1:${address.port}/page.html`;
+  await page.goto(pageAddress);
   await page.waitForSelector('canvas');
   return {
     page,
+    address: pageAddress,
     troubles,
     async close() {
       await opened.close();

@@ -18,8 +18,9 @@ export interface TypedWorkbook {
 export function openTyped(
   onWrite: (step: string) => void = () => undefined,
   functions: WorkbookOptions['functions'] = contractFunctions,
+  snapshot?: string,
 ): TypedWorkbook {
-  const engine = startEngine({ functions, namespace: 'CUCURBIT.', firstSheet: 'Kitchen' }, null);
+  const engine = startEngine({ functions, namespace: 'CUCURBIT.', firstSheet: 'Kitchen', snapshot }, null);
   const workbook = openWorkbook(engine, { onWrite, scrollTo: () => undefined });
   const commands = engine.accessor.get(ICommandService);
   let steps = 0;

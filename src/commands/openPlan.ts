@@ -1,0 +1,71 @@
+/** A plan out of a file, ready to be opened in a workbook, and what is to be said of it. */
+import { plotsTemplate } from '../templates/plots';
+import { allTemplates } from '../templates/sheets';
+import { english } from '../texts/english';
+import { fill } from '../texts/fill';
+import { fillSheets, type FillRequest } from '../workbook/fillSheets';
+import type { WorkbookPort } from '../workbook/port';
+import { readFilling, type ReadableBook } from '../workbook/readFilling';
+import { listToMend } from './listToMend';
+import type { NearestNames } from './nearestNames';
+import { readPlan, type PlanRead, type PlanReader } from './readPlan';
+import { UsageError } from './usageError';
+
+const words = english.pane.plan;
+
+/** More take the page's engine minutes. */
+export const mostPlots = 2000;
+
+export interface PlanOpener extends PlanReader {
+  readonly nearestNames: NearestNames;
+}
+
+export type PlanOpened =
+  | { readonly fill: (workbook: WorkbookPort) => Promise<unknown>; readonly said: readonly string[] }
+  /** Why nothing can be opened, and what to do. */
+  | { readonly refused: string };
+
+/** @param current what is open: a list of plots goes with its season. @throws HostError */
+export async function openPlan(
+  file: string,
+  bytes: Uint8Array,
+  current: ReadableBook,
+  opener: PlanOpener,
+): Promise<PlanOpened> {
+  try {
+    const read = await readPlan(file, bytes, opener);
+    const toMend = listToMend(file, read.problems, [], opener.nearestNames);
+    const count = read.inputs.length;
+    if (read.isList && count === 0) {
+      const none = fill(english.commands.plan.emptyList, { file });
+      return { refused: [...toMend, ...(read.isShortened ? [] : [none])].join(' ') };
+    }
+    if (count > mostPlots) return { refused: fill(words.tooManyPlots, { file, count, most: mostPlots }) };
+    const requests = read.isList ? await withSeason(read, current, opener) : read.requests;
+    return {
+      fill: (workbook) => fillSheets(workbook, requests, english.pane.undo.sheets),
+      said: [
+        fill(words.opened, { file, count }),
+        ...(read.typedOver > 0 ? [fill(english.commands.plan.typedOver, { count: read.typedOver })] : []),
+        ...toMend,
+      ],
+    };
+  } catch (cause) {
+    if (cause instanceof UsageError) return { refused: cause.message };
+    throw cause;
+  }
+}
+
+/** The plots of the list in the plan that is open, if one is. */
+async function withSeason(
+  read: PlanRead,
+  current: ReadableBook,
+  { makeWorkbook }: PlanOpener,
+): Promise<readonly FillRequest[]> {
+  const now = await readFilling(current, allTemplates, makeWorkbook);
+  return (
+    now?.requests.map((request) =>
+      request.template.id === plotsTemplate.id ? { ...request, inputs: read.inputs } : request,
+    ) ?? read.requests
+  );
+}

@@ -1,0 +1,68 @@
+/** A plan out of a file: a workbook with our sheets, or a list of plots. */
+import { plotsTemplate } from '../templates/plots';
+import { allTemplates } from '../templates/sheets';
+import type { FillRequest } from '../workbook/fillSheets';
+import { HostError, type WorkbookPort } from '../workbook/port';
+import { readDelimited } from '../workbook/readDelimited';
+import { readFilling, type ReadableBook } from '../workbook/readFilling';
+import { readInputs } from '../workbook/readInputs';
+import type { InputRow, TableTemplate } from '../workbook/template';
+import type { ListProblem } from './listToMend';
+import { textOf } from './readList';
+import { hasWorkbookName } from './workbookName';
+
+export interface PlanReader {
+  /** @throws HostError */
+  openXlsx(bytes: Uint8Array): ReadableBook;
+  /** An empty workbook that computes at once. */
+  makeWorkbook(): WorkbookPort;
+}
+
+export interface PlanRead {
+  /** For every sheet. Those of a list leave the season as the template has it. */
+  readonly requests: readonly FillRequest[];
+  readonly isList: boolean;
+  readonly inputs: readonly InputRow[];
+  /** Of the file, or of its sheet, for each of the inputs; from 1. */
+  readonly lines: readonly number[];
+  readonly problems: readonly ListProblem[];
+  /** Whether lines were left out that could not be taken as plots. */
+  readonly isShortened: boolean;
+  /** Figures of ours with something typed over them. */
+  readonly typedOver: number;
+}
+
+const table = plotsTemplate.tables[0] as TableTemplate;
+
+/** @throws HostError, UsageError */
+export async function readPlan(file: string, bytes: Uint8Array, reader: PlanReader): Promise<PlanRead> {
+  if (!isWorkbook(file, bytes)) return readPlotList(file, bytes);
+  const filling = await readFilling(reader.openXlsx(bytes), allTemplates, reader.makeWorkbook);
+  if (filling === null) throw new HostError({ code: 'fileNotOurs' });
+  return { ...filling, isList: false, isShortened: false };
+}
+
+/** By its name, or by how packed files and the older ones begin: neither is text. */
+function isWorkbook(file: string, bytes: Uint8Array): boolean {
+  const [first, second] = bytes;
+  const isPacked = (first === 0x50 && second === 0x4b) || (first === 0xd0 && second === 0xcf);
+  return isPacked || hasWorkbookName(file);
+}
+
+function readPlotList(file: string, bytes: Uint8Array): PlanRead {
+  const delimited = readDelimited(textOf(file, bytes));
+  const { inputs, problems } = readInputs(table, delimited);
+  return {
+    requests: allTemplates.map((template) => ({
+      template,
+      inputs: template === plotsTemplate ? inputs : [],
+      form: {},
+    })),
+    isList: true,
+    inputs,
+    lines: delimited.rows.map(({ line }) => line),
+    problems: [...delimited.problems, ...problems],
+    isShortened: delimited.problems.length > 0,
+    typedOver: 0,
+  };
+}

@@ -1,0 +1,25 @@
+/** Plans as files; its own part of the page, loaded when first asked for. */
+import { nearestNames } from '../calc/crops/nearestNames';
+import { openPlan, type PlanOpened } from '../commands/openPlan';
+import { functions } from '../functions';
+import { createMemoryWorkbook, type MemoryWorkbook } from '../hosts/file/createMemoryWorkbook';
+import { openXlsx } from '../hosts/file/openXlsx';
+import { allTemplates } from '../templates/sheets';
+import { english } from '../texts/english';
+import { fillSheets } from '../workbook/fillSheets';
+import type { LiveWorkbook } from '../workbook/port';
+import { readFilling } from '../workbook/readFilling';
+
+const makeWorkbook = (): MemoryWorkbook => createMemoryWorkbook({ functions: [...functions.values()] });
+
+export async function writePlan(workbook: LiveWorkbook): Promise<Uint8Array | null> {
+  const read = await readFilling({ ...workbook, daysToAdd: 0 }, allTemplates, makeWorkbook);
+  if (read === null) return null;
+  const file = makeWorkbook();
+  await fillSheets(file, read.requests, english.pane.undo.sheets);
+  return file.bytes();
+}
+
+export function readPlanFile(name: string, bytes: Uint8Array, workbook: LiveWorkbook): Promise<PlanOpened> {
+  return openPlan(name, bytes, { ...workbook, daysToAdd: 0 }, { openXlsx, makeWorkbook, nearestNames });
+}

@@ -1,0 +1,165 @@
+/** Opens one workbook after another and keeps each as it is edited. */
+import type { Desk, Filling, Keeping } from '../../workbook/desk';
+import type { BrowserWorkbook } from './openWorkbook';
+import { snapshotVersion, type Kept, type SnapshotStore } from './snapshotStore';
+import type { TabLock } from './tabLock';
+
+export interface DeskParts {
+  /** In front of the person. @throws when the snapshot is none */
+  open(snapshot: string): BrowserWorkbook;
+  /** Without a screen. */
+  openEmpty(): BrowserWorkbook;
+  /** @throws where the browser keeps nothing */
+  openStore(): Promise<SnapshotStore>;
+  /** null where the browser has no such thing. */
+  readonly lock: TabLock | null;
+  now(): number;
+}
+
+export interface PageDesk extends Desk {
+  /** Keeps at once what waits to be kept: the page may go. */
+  flush(): void;
+}
+
+/** From the first change that is not kept yet: no more than that is lost when the page dies. */
+const pauseMs = 1000;
+
+export function createDesk(parts: DeskParts): PageDesk {
+  const listeners = new Set<() => void>();
+  let workbook: BrowserWorkbook | null = null;
+  let before: string | null = null;
+  let keeping: Keeping = { code: 'noStorage' };
+  let opened: SnapshotStore | null = null;
+  /** null where nothing may be written: there is no store, or another tab has it. */
+  let store: SnapshotStore | null = null;
+  let stopListening = (): void => undefined;
+  let timer: ReturnType<typeof setTimeout> | undefined;
+
+  const set = (next: Keeping): void => {
+    keeping = next;
+    listeners.forEach((listener) => listener());
+  };
+  const keptNow = (snapshot: string): Kept => ({ version: snapshotVersion, snapshot, at: parts.now() });
+
+  async function write(slots: Parameters<SnapshotStore['write']>[0]): Promise<boolean> {
+    if (store === null) return false;
+    try {
+      await store.write(slots);
+      if (slots.current !== undefined) set({ code: 'kept', at: slots.current.at });
+      return true;
+    } catch (cause) {
+      set({ code: isFull(cause) ? 'storageFull' : 'noStorage' });
+      return false;
+    }
+  }
+
+  function flush(): void {
+    if (timer === undefined || workbook === null) return;
+    clearTimeout(timer);
+    timer = undefined;
+    void write({ current: keptNow(workbook.snapshot()) });
+  }
+
+  function show(snapshot: string): BrowserWorkbook {
+    const shown = parts.open(snapshot);
+    workbook = shown;
+    stopListening = shown.onMutation(() => {
+      if (store !== null) timer ??= setTimeout(flush, pauseMs);
+    });
+    return shown;
+  }
+
+  async function fill(filling: Filling): Promise<string> {
+    const empty = parts.openEmpty();
+    try {
+      await filling(empty);
+      return empty.snapshot();
+    } finally {
+      empty.dispose();
+    }
+  }
+
+  /** What is open becomes the one before. */
+  async function swap(next: string): Promise<BrowserWorkbook> {
+    const last = workbook?.snapshot() ?? null;
+    clearTimeout(timer);
+    timer = undefined;
+    stopListening();
+    workbook?.dispose();
+    try {
+      show(next);
+    } catch (cause) {
+      if (last !== null) show(last);
+      throw cause;
+    }
+    if (last !== null) before = last;
+    await write({ current: keptNow(next), ...(last === null ? {} : { before: keptNow(last) }) });
+    return workbook as BrowserWorkbook;
+  }
+
+  /** Opens it; null, and the store keeps it aside, when it cannot be read. */
+  async function openKept(kept: Kept | null): Promise<BrowserWorkbook | null> {
+    if (kept === null) return null;
+    try {
+      if (kept.version > snapshotVersion) throw new Error(`version ${kept.version}`);
+      return workbook === null ? show(kept.snapshot) : await swap(kept.snapshot);
+    } catch {
+      // Whoever cannot put it aside may not write over it either.
+      if (!(await write({ aside: kept }))) store = null;
+      return null;
+    }
+  }
+
+  function waitForOther(lock: TabLock): void {
+    set({ code: 'otherTab' });
+    void lock.free().then(() => set({ code: 'otherTabClosed' }));
+  }
+
+  return {
+    async start(filling) {
+      let kept: Kept | null = null;
+      let isOurs = false;
+      try {
+        opened = await parts.openStore();
+        isOurs = (await parts.lock?.claim()) ?? false;
+        if (isOurs) store = opened;
+        kept = await opened.read('current');
+        before = (await opened.read('before'))?.snapshot ?? null;
+      } catch {
+        opened = null;
+        store = null;
+      }
+      const found = await openKept(kept);
+      if (kept !== null && found !== null && store !== null) set({ code: 'kept', at: kept.at });
+      if (opened !== null && parts.lock !== null && !isOurs) waitForOther(parts.lock);
+      return {
+        workbook: found ?? (await swap(await fill(filling))),
+        found: kept === null ? 'nothing' : found === null ? 'unreadable' : 'kept',
+      };
+    },
+    replace: async (filling) => swap(await fill(filling)),
+    hasBefore: () => before !== null,
+    bringBack: () => swap(before ?? ''),
+    async takeOver() {
+      if (opened === null || parts.lock === null) return null;
+      if (!(await parts.lock.claim())) {
+        waitForOther(parts.lock);
+        return null;
+      }
+      store = opened;
+      const kept = await openKept(await opened.read('current'));
+      if (kept === null) await write({ current: keptNow(workbook?.snapshot() ?? '') });
+      return kept ?? workbook;
+    },
+    keeping: () => keeping,
+    onKeeping(listener) {
+      listeners.add(listener);
+      return () => listeners.delete(listener);
+    },
+    flush,
+  };
+}
+
+function isFull(cause: unknown): boolean {
+  return cause instanceof Error && cause.name === 'QuotaExceededError';
+}

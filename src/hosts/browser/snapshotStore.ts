@@ -1,0 +1,42 @@
+/** Snapshots in the browser's own database. A write is there whole or not at all, also when the page dies in it. */
+import { openDB, type DBSchema } from 'idb';
+
+/** `aside` is what could not be read: for whoever can. */
+export type Slot = 'current' | 'before' | 'aside';
+
+export interface Kept {
+  /** Of what `snapshot` holds. */
+  readonly version: number;
+  readonly snapshot: string;
+  /** In milliseconds since 1970. */
+  readonly at: number;
+}
+
+export const snapshotVersion = 1;
+
+export interface SnapshotStore {
+  read(slot: Slot): Promise<Kept | null>;
+  /** @throws DOMException, with the name QuotaExceededError where there is no room */
+  write(parts: Partial<Record<Slot, Kept>>): Promise<void>;
+}
+
+interface Schema extends DBSchema {
+  snapshots: { key: Slot; value: Kept };
+}
+
+/** @throws where the browser keeps nothing */
+export async function openSnapshotStore(name: string): Promise<SnapshotStore> {
+  const database = await openDB<Schema>(name, 1, {
+    upgrade: (fresh) => void fresh.createObjectStore('snapshots'),
+  });
+  return {
+    read: async (slot) => (await database.get('snapshots', slot)) ?? null,
+    async write(parts) {
+      const change = database.transaction('snapshots', 'readwrite', { durability: 'strict' });
+      const puts = Object.entries(parts).map(([slot, kept]) => change.store.put(kept, slot as Slot));
+      // At once: a page that goes takes what it has not committed along.
+      change.commit();
+      await Promise.all([...puts, change.done]);
+    },
+  };
+}

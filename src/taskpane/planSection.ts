@@ -1,0 +1,189 @@
+/** In a page of our own: whether the plan is kept, its way out as a file, and another plan in its place. */
+import type { Desk, Filling } from '../workbook/desk';
+import { mostFileBytes } from '../workbook/fileLimits';
+import { HostError, type LiveWorkbook } from '../workbook/port';
+import { english } from '../texts/english';
+import { fill } from '../texts/fill';
+import type { Actions } from './actions';
+import { element, section, setText } from './elements';
+import { createNotice } from './notice';
+import { failureSentence } from './problemSentence';
+
+const { plan: words, nothingChanged } = english.pane;
+
+/** More sentences than these are too many to take in at once. */
+const mostSaid = 8;
+
+/** Plans as files. */
+export interface PlanFiles {
+  /** The .xlsx of the plan; null where the workbook has no sheet of ours. @throws HostError */
+  write(workbook: LiveWorkbook): Promise<Uint8Array | null>;
+  /** @param workbook what is open: a list of plots goes with its season. @throws HostError */
+  read(name: string, bytes: Uint8Array, workbook: LiveWorkbook): Promise<PlanOpened>;
+}
+
+export type PlanOpened =
+  | { readonly fill: Filling; readonly said: readonly string[] }
+  /** Why nothing can be opened, and what to do. */
+  | { readonly refused: string };
+
+/** What a spreadsheet program does for its own workbooks. */
+export interface PlanPlace {
+  readonly desk: Desk;
+  readonly files: PlanFiles;
+  readonly fillDemo: Filling;
+  readonly fillEmpty: Filling;
+  /** What led to this workbook; '' where there is nothing to say. */
+  readonly said: string;
+  /** From now on the pane is over this workbook. */
+  reopen(workbook: LiveWorkbook, said: string): Promise<void>;
+}
+
+export interface PlanSection {
+  readonly element: HTMLElement;
+  /** Ends the listening. */
+  stop(): void;
+}
+
+export function createPlanSection(workbook: LiveWorkbook, place: PlanPlace, actions: Actions): PlanSection {
+  const { desk, files } = place;
+  const { element: all } = section('plan', words.heading);
+  const kept = element('p', { class: 'lead' });
+  const notKept = element('p', { role: 'alert', class: 'notice notice-bad' });
+  const notice = createNotice();
+
+  const run = (action: () => Promise<void>): void => {
+    void actions.run(() => action().catch((cause: unknown) => notice.warn(failureSentence(cause))));
+  };
+  const button = (label: string, action: () => Promise<void>): HTMLButtonElement => {
+    const made = element('button', { type: 'button' }, label);
+    actions.add(made);
+    made.addEventListener('click', () => run(action));
+    return made;
+  };
+  const save = async (): Promise<void> => {
+    notice.say(words.saving);
+    const bytes = await files.write(workbook);
+    if (bytes === null) return notice.warn(words.noPlan);
+    handOut(words.fileName, bytes);
+    const own = (await workbook.sheets()).filter(({ mark, used }) => mark === null && used !== null);
+    const sheets = own.map(({ name }) => name).join(', ');
+    notice.say(own.length === 0 ? words.saved : `${words.saved} ${fill(words.ownSheets, { sheets })}`);
+  };
+  const openFile = async (file: File): Promise<void> => {
+    notice.say(words.opening);
+    if (file.size > mostFileBytes) throw new HostError({ code: 'fileTooBig' });
+    const bytes = new Uint8Array(await file.arrayBuffer());
+    const opened = await files.read(file.name, bytes, workbook);
+    if ('refused' in opened) return notice.warn(`${nothingChanged} ${opened.refused}`);
+    await place.reopen(await desk.replace(opened.fill), saySome(opened.said));
+  };
+  const takeOver = async (): Promise<void> => {
+    const taken = await desk.takeOver();
+    if (taken === null) notice.warn(words.notTaken);
+    else await place.reopen(taken, words.tookOver);
+  };
+  const take = button(words.take, takeOver);
+  // Pressed by the button, which says what it is for.
+  const chooser = element('input', { type: 'file', accept: '.xlsx,.csv,.tsv,.txt', hidden: true });
+  const choose = element('button', { type: 'button' }, words.open);
+  actions.add(choose);
+  choose.addEventListener('click', () => {
+    if (!actions.isBusy()) chooser.click();
+  });
+  chooser.addEventListener('change', () => {
+    const file = chooser.files?.[0];
+    if (file !== undefined) run(() => openFile(file));
+    // The same file can be chosen again.
+    chooser.value = '';
+  });
+
+  const showKeeping = (): void => {
+    const keeping = desk.keeping();
+    setText(kept, keeping.code === 'kept' ? fill(words.keeping.kept, { at: sayMoment(keeping.at) }) : '');
+    kept.hidden = kept.textContent === '';
+    setText(notKept, keeping.code === 'kept' ? '' : words.keeping[keeping.code]);
+    take.hidden = keeping.code !== 'otherTabClosed';
+  };
+
+  all.append(
+    kept,
+    notKept,
+    element('div', { class: 'buttons' }, button(words.save, save), choose, take),
+    chooser,
+    notice.element,
+    createStartAgain(place, button),
+  );
+  showKeeping();
+  notice.say(place.said);
+  return { element: all, stop: desk.onKeeping(showKeeping) };
+}
+
+type MakeButton = (label: string, run: () => Promise<void>) => HTMLButtonElement;
+
+/** Another plan in place of this one; asked once more before. */
+function createStartAgain(place: PlanPlace, button: MakeButton): HTMLElement {
+  const { desk } = place;
+  const asked = element('div', { class: 'asked', hidden: true });
+  const close = (): void => {
+    asked.hidden = true;
+    asked.replaceChildren();
+  };
+  const offer = ({ button: label, done }: (typeof words)['demoAgain' | 'emptyAgain'], filling: Filling) => {
+    const start = element('button', { type: 'button' }, label);
+    const yes = button(fill(words.yes, { action: label }), async () => {
+      close();
+      await place.reopen(await desk.replace(filling), done);
+    });
+    const no = element('button', { type: 'button' }, words.no);
+    no.addEventListener('click', () => {
+      close();
+      start.focus();
+    });
+    start.addEventListener('click', () => {
+      asked.replaceChildren(
+        element('p', { role: 'alert' }, words.ask),
+        element('div', { class: 'buttons' }, yes, no),
+      );
+      asked.hidden = false;
+      no.focus();
+    });
+    return start;
+  };
+  const back = button(words.back, async () => place.reopen(await desk.bringBack(), words.broughtBack));
+  back.hidden = !desk.hasBefore();
+  return element(
+    'details',
+    {},
+    element('summary', {}, words.again),
+    element('p', { class: 'help' }, words.againHelp),
+    element(
+      'div',
+      { class: 'buttons' },
+      offer(words.demoAgain, place.fillDemo),
+      offer(words.emptyAgain, place.fillEmpty),
+      back,
+    ),
+    asked,
+  );
+}
+
+function saySome(sentences: readonly string[]): string {
+  const more = sentences.length - mostSaid;
+  return [...sentences.slice(0, mostSaid), ...(more > 0 ? [fill(words.more, { count: more })] : [])].join(
+    ' ',
+  );
+}
+
+function sayMoment(at: number): string {
+  return new Intl.DateTimeFormat('en-US', { dateStyle: 'medium', timeStyle: 'short' }).format(at);
+}
+
+/** To where the browser puts what is downloaded. */
+function handOut(name: string, bytes: Uint8Array): void {
+  const type = 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet';
+  const address = URL.createObjectURL(new Blob([new Uint8Array(bytes)], { type }));
+  element('a', { href: address, download: name }).click();
+  // Some browsers take the bytes a moment later.
+  setTimeout(() => URL.revokeObjectURL(address), 60_000);
+}

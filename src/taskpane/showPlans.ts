@@ -1,0 +1,56 @@
+/** The pane over one workbook after another, as plans are opened. */
+import type { Desk, Filling, Started } from '../workbook/desk';
+import { fillSheets, findSheet } from '../workbook/fillSheets';
+import type { LiveWorkbook } from '../workbook/port';
+import { demoFilling } from '../templates/demoGarden';
+import { plotsTemplate } from '../templates/plots';
+import { allTemplates } from '../templates/sheets';
+import { english } from '../texts/english';
+import { mountPane, type PaneHandle } from './mountPane';
+import type { PlanFiles } from './planSection';
+
+const { plan, undo } = english.pane;
+
+const sayFound: Readonly<Record<Started['found'], string>> = {
+  kept: '',
+  nothing: plan.demo,
+  unreadable: plan.unreadable,
+};
+
+const fillDemo: Filling = (workbook) => fillSheets(workbook, demoFilling, undo.sheets);
+const fillEmpty: Filling = (workbook) => {
+  const requests = allTemplates.map((template) => ({ template, inputs: [], form: {} }));
+  return fillSheets(workbook, requests, undo.sheets);
+};
+
+/**
+ * Resolves when the first workbook has been read once.
+ *
+ * @param hint what to know of the page around the pane
+ */
+export async function showPlans(
+  root: HTMLElement,
+  desk: Desk,
+  files: PlanFiles,
+  hint: string,
+): Promise<void> {
+  let handle: PaneHandle | null = null;
+  const show = async (workbook: LiveWorkbook, said: string): Promise<void> => {
+    handle?.dispose();
+    await revealPlots(workbook);
+    handle = await mountPane(root, workbook, hint, { desk, files, fillDemo, fillEmpty, said, reopen });
+  };
+  /** What was pressed is gone with the old pane: the focus goes to where the new one begins. */
+  const reopen = async (workbook: LiveWorkbook, said: string): Promise<void> => {
+    await show(workbook, said);
+    root.querySelector('h2')?.focus();
+  };
+  const { workbook, found } = await desk.start(fillDemo);
+  await show(workbook, sayFound[found]);
+}
+
+async function revealPlots(workbook: LiveWorkbook): Promise<void> {
+  const plots = findSheet(await workbook.sheets(), plotsTemplate);
+  if (plots === undefined) return;
+  await workbook.reveal({ sheet: plots.name, row: 0, column: 0, rows: 1, columns: 1 });
+}

@@ -1,0 +1,193 @@
+/**
+ * What people put into the sheets of our templates, ready to fill sheets anew elsewhere: the inputs of forms, the
+ * rows of growing tables, and what was typed over a figure of ours. All else in the workbook stays where it is.
+ */
+import { fillSheets, findSheet, type FillRequest } from './fillSheets';
+import {
+  HostError,
+  isCellError,
+  type CellContent,
+  type CellValue,
+  type Format,
+  type ReadValue,
+  type WorkbookPort,
+} from './port';
+import { isBlank, readCell, readInputs, textOf, type InputProblem } from './readInputs';
+import type { InputRow, SheetTemplate, TableColumn, TableTemplate } from './template';
+
+/** A workbook that can be read; a file on which nobody works is one too. */
+export interface ReadableBook extends Pick<WorkbookPort, 'sheets' | 'read' | 'readTable' | 'locate'> {
+  /** What is to be added to its dates: a workbook can count days from another first day. */
+  readonly daysToAdd: number;
+}
+
+export interface FillingRead {
+  /** One for each template, in their order. */
+  readonly requests: readonly FillRequest[];
+  /** The rows of all growing tables, and the line of its sheet that each stands on, from 1. */
+  readonly inputs: readonly InputRow[];
+  readonly lines: readonly number[];
+  readonly problems: readonly InputProblem[];
+  /** Figures of ours with something typed over them. */
+  readonly typedOver: number;
+}
+
+/**
+ * @param makeFresh makes an empty workbook that computes at once. A file may hold values where we compute: what is
+ * other than there is taken as typed.
+ * @returns null where no sheet is ours
+ * @throws HostError sheetDamaged
+ */
+export async function readFilling(
+  book: ReadableBook,
+  templates: readonly SheetTemplate[],
+  makeFresh: () => WorkbookPort,
+): Promise<FillingRead | null> {
+  const sheets = await book.sheets();
+  const ours = new Map(templates.map((template) => [template, findSheet(sheets, template)?.name]));
+  if ([...ours.values()].every((sheet) => sheet === undefined)) return null;
+  const form: Record<string, CellValue> = {};
+  const rows = new Map<SheetTemplate, RowsRead>();
+  for (const [template, sheet] of ours) {
+    if (sheet === undefined) continue;
+    Object.assign(form, await readFormInputs(book, template, sheet));
+    rows.set(template, await readRows(book, template, sheet));
+  }
+  const plain = templates.map((template) => ({ template, inputs: [], form }));
+  const fresh = makeFresh();
+  await fillSheets(fresh, plain, '');
+  const typed = new Map<SheetTemplate, TypedOver>();
+  for (const [template, sheet] of ours) {
+    if (sheet !== undefined) typed.set(template, await putTyped(book, fresh, template));
+  }
+  const read = [...rows.values()];
+  return {
+    requests: templates.map((template) => ({
+      template: typed.get(template)?.template ?? template,
+      inputs: rows.get(template)?.inputs ?? [],
+      form,
+    })),
+    inputs: read.flatMap(({ inputs }) => inputs),
+    lines: read.flatMap(({ lines }) => lines),
+    problems: read.flatMap(({ problems }) => problems),
+    typedOver: [...typed.values()].reduce((sum, { count }) => sum + count, 0),
+  };
+}
+
+function demand<Found>(found: Found | null, sheet: string, missing: string): Found {
+  if (found === null) throw new HostError({ code: 'sheetDamaged', sheet, missing });
+  return found;
+}
+
+/** What cannot be read as its line's kind stays as the text it is. */
+async function readFormInputs(
+  book: ReadableBook,
+  template: SheetTemplate,
+  sheet: string,
+): Promise<Record<string, CellValue>> {
+  const values: Record<string, CellValue> = {};
+  for (const line of template.form.filter(({ kind }) => kind === 'input')) {
+    const area = demand(await book.locate(line.name), sheet, line.name);
+    const given = dated(book, line.format, (await book.read(area)).values[0]?.[0] ?? null);
+    const value = isBlank(given) ? null : readCell(line, given, false);
+    values[line.name] = typeof value === 'object' && value !== null ? textOf(given) : value;
+  }
+  return values;
+}
+
+interface RowsRead {
+  readonly inputs: readonly InputRow[];
+  readonly lines: readonly number[];
+  readonly problems: readonly InputProblem[];
+}
+
+/** The rows of the template's growing table; a row of which nobody typed anything is none. */
+async function readRows(book: ReadableBook, template: SheetTemplate, sheet: string): Promise<RowsRead> {
+  const table = template.tables.find(({ rows }) => rows === null);
+  if (table === undefined) return { inputs: [], lines: [], problems: [] };
+  const { area, headers, rows } = demand(await book.readTable(table.name), sheet, table.name);
+  const columnOf = (header: string): TableColumn | undefined =>
+    table.columns.find((column) => isSameHeader(column.header, header));
+  const typed = headers.flatMap((header, index) => {
+    const column = columnOf(header);
+    return column?.kind === 'computed' ? [] : [{ header, index, format: column?.format ?? 'general' }];
+  });
+  const lines = rows
+    .map((cells, index) => ({
+      line: area.row + index + 2,
+      cells: typed.map(({ index: at, format }) => dated(book, format, cells[at] ?? null)),
+    }))
+    .filter(({ cells }) => !cells.every(isBlank));
+  const read = readInputs(table, {
+    headers: typed.map(({ header }) => header),
+    headerLine: area.row + 1,
+    rows: lines,
+    decimalComma: false,
+  });
+  return { ...read, lines: lines.map(({ line }) => line) };
+}
+
+function dated({ daysToAdd }: ReadableBook, format: Format, value: ReadValue): ReadValue {
+  return format === 'date' && typeof value === 'number' ? value + daysToAdd : value;
+}
+
+function isSameHeader(one: string, other: string): boolean {
+  return one.toLowerCase() === other.toLowerCase();
+}
+
+interface TypedOver {
+  readonly template: SheetTemplate;
+  readonly count: number;
+}
+
+/** The template with what was typed over the cells of its own rows in their place. */
+async function putTyped(
+  book: ReadableBook,
+  fresh: WorkbookPort,
+  template: SheetTemplate,
+): Promise<TypedOver> {
+  let count = 0;
+  const tables: TableTemplate[] = [];
+  for (const table of template.tables) {
+    const there = table.rows === null ? null : await book.readTable(table.name);
+    const computed = there === null ? null : await fresh.readTable(table.name);
+    if (table.rows === null || there === null || computed === null || !hasRowNames(table.rows)) {
+      tables.push(table);
+      continue;
+    }
+    const { formulas } = await book.read(there.area);
+    const rowOf = new Map(there.rows.map(([name], index) => [textOf(name ?? null), index]));
+    const columnsAt = table.columns.map(({ header }) =>
+      there.headers.findIndex((one) => isSameHeader(one, header)),
+    );
+    const rows = table.rows.map((contents, r) => {
+      const row = rowOf.get(textOf(computed.rows[r]?.[0] ?? null)) ?? -1;
+      return contents.map((content, c): CellContent => {
+        const at = columnsAt[c] ?? -1;
+        const value = there.rows[row]?.[at] ?? null;
+        const isTyped =
+          c > 0 &&
+          (formulas[row + 1]?.[at] ?? null) === null &&
+          !isBlank(value) &&
+          !isCellError(value) &&
+          !isSameValue(value, computed.rows[r]?.[c] ?? null);
+        if (!isTyped) return content;
+        count += 1;
+        return value;
+      });
+    });
+    tables.push({ ...table, rows });
+  }
+  return { template: { ...template, tables }, count };
+}
+
+/** Rows are known by their first cell, wherever somebody sorted them to. */
+function hasRowNames(rows: readonly (readonly CellContent[])[]): boolean {
+  return new Set(rows.map(([name]) => name)).size === rows.length;
+}
+
+/** A file keeps 15 to 17 digits, and programs differ in the last ones. */
+function isSameValue(one: ReadValue, other: ReadValue): boolean {
+  if (typeof one !== 'number' || typeof other !== 'number') return textOf(one) === textOf(other);
+  return one.toPrecision(12) === other.toPrecision(12);
+}

@@ -1,0 +1,100 @@
+/** A plan out of a file, to be opened in place of another. */
+import { describe, expect, test } from 'vitest';
+import { nearestNames } from '../../src/calc/crops/nearestNames';
+import { mostPlots, openPlan } from '../../src/commands/openPlan';
+import { functions } from '../../src/functions';
+import { createMemoryWorkbook } from '../../src/hosts/file/createMemoryWorkbook';
+import { openXlsx } from '../../src/hosts/file/openXlsx';
+import { fillSheets } from '../../src/workbook/fillSheets';
+import type { WorkbookPort } from '../../src/workbook/port';
+import { readForm } from '../../src/workbook/readForm';
+import { seasonTemplate } from '../../src/templates/season';
+import { savedPlan, savedPlots, typedFigure } from '../hosts/file/savedPlan';
+
+const makeWorkbook = () => createMemoryWorkbook({ functions: [...functions.values()] });
+
+async function filled() {
+  const workbook = makeWorkbook();
+  await fillSheets(workbook, savedPlan, 'plan');
+  return workbook;
+}
+
+const open = (file: string, bytes: Uint8Array | string, current: WorkbookPort) =>
+  openPlan(
+    file,
+    typeof bytes === 'string' ? new TextEncoder().encode(bytes) : bytes,
+    { ...current, daysToAdd: 0 },
+    { openXlsx, makeWorkbook, nearestNames },
+  );
+
+/** The workbook that comes of it, and what is said. */
+async function opened(file: string, bytes: Uint8Array | string, current: WorkbookPort) {
+  const plan = await open(file, bytes, current);
+  if ('refused' in plan) throw new Error(plan.refused);
+  const workbook = makeWorkbook();
+  await plan.fill(workbook);
+  return { workbook, said: plan.said };
+}
+
+const plotsIn = async (workbook: WorkbookPort) =>
+  (await workbook.readTable('Plots'))?.rows.map(([name]) => name);
+const figureIn = async (workbook: WorkbookPort) => {
+  const crops = await workbook.readTable('Crops');
+  const row = crops?.rows.find(([crop]) => crop === typedFigure.crop);
+  return row?.[crops?.headers.indexOf(typedFigure.trait) ?? -1];
+};
+
+describe('opening a plan', () => {
+  test('takes season, plots and figures out of a workbook', async () => {
+    const { workbook, said } = await opened('a.xlsx', await (await filled()).bytes(), makeWorkbook());
+    expect(await plotsIn(workbook)).toEqual(savedPlots.map(({ Plot }) => Plot));
+    expect(await figureIn(workbook)).toBe(typedFigure.value);
+    expect(said[0]).toContain(`a.xlsx is open, with ${savedPlots.length} plots.`);
+    expect(said[1]).toContain('1 figure of Crops');
+    expect(said).toHaveLength(2);
+  });
+
+  test('puts a list of plots into the season that is open, beside its figures, and names what wants mending', async () => {
+    const current = await filled();
+    const list = 'Plot,Crop,Length,Width\nLane,gourd,ten,20\n007,gourd,10,20\n';
+    const { workbook, said } = await opened('list.csv', list, current);
+    expect(await plotsIn(workbook)).toEqual(['Lane', '007']);
+    const seasons = await Promise.all([current, workbook].map((one) => readForm(one, seasonTemplate)));
+    expect(seasons[1]?.values).toEqual(seasons[0]?.values);
+    expect(await figureIn(workbook)).toBe(typedFigure.value);
+    expect(said.slice(1)).toEqual([expect.stringContaining('list.csv, line 2, column Length: "ten"')]);
+  });
+
+  test('takes a list where nothing of ours is open', async () => {
+    const { workbook } = await opened('list.csv', 'Plot,Crop\nLane,gourd\n', makeWorkbook());
+    expect(await plotsIn(workbook)).toEqual(['Lane']);
+  });
+
+  test.each([
+    ['a list without plots', 'list.csv', 'Plot,Crop\n', 'list.csv has no plots'],
+    [
+      'a list that cannot be taken',
+      'list.csv',
+      'Plot,Plot\nA,B\n',
+      'columns 1 and 2 both have the header "Plot"',
+    ],
+    ['what is no text', 'list.csv', Uint8Array.of(0xff, 0xfe), 'not UTF-8'],
+    [
+      'a list that the page cannot bear',
+      'list.csv',
+      `Plot,Crop\n${Array.from({ length: mostPlots + 1 }, (_, index) => `P${index},gourd`).join('\n')}`,
+      `has ${mostPlots + 1} plots, and this page takes ${mostPlots}`,
+    ],
+  ])('refuses %s', async (_, file, bytes, sentence) => {
+    expect(await open(file, bytes, makeWorkbook())).toMatchObject({
+      refused: expect.stringContaining(sentence),
+    });
+  });
+
+  test('passes on why a workbook is none', async () => {
+    const bytes = Uint8Array.of(1, 2, 3);
+    await expect(open('a.xlsx', bytes, makeWorkbook())).rejects.toMatchObject({
+      problem: { code: 'fileNoWorkbook' },
+    });
+  });
+});

@@ -1,0 +1,212 @@
+/** Keeping over a real (in-memory) IndexedDB; tabs are desks that share it and one lock. */
+import { IDBFactory } from 'fake-indexeddb';
+import 'fake-indexeddb/auto';
+import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
+import { createDesk, type DeskParts, type PageDesk } from '../../../src/hosts/browser/createDesk';
+import { openHeadless } from '../../../src/hosts/browser/openHeadless';
+import { openSnapshotStore, type SnapshotStore } from '../../../src/hosts/browser/snapshotStore';
+import type { TabLock } from '../../../src/hosts/browser/tabLock';
+import type { BrowserWorkbook } from '../../../src/hosts/browser/openWorkbook';
+import type { WorkbookPort } from '../../../src/workbook/port';
+import { contractFunctions } from '../../contract/contractFunctions';
+import { change } from '../../contract/contractWorkbook';
+
+const options = { functions: contractFunctions, namespace: 'CUCURBIT.', firstSheet: 'Kitchen' };
+const noon = Date.UTC(2027, 4, 2, 12);
+
+const put = (workbook: WorkbookPort, text: string): Promise<void> =>
+  workbook.apply(change({ cells: [{ sheet: 'Kitchen', row: 0, column: 0, contents: [[text]] }] }));
+const filledWith = (text: string) => (workbook: WorkbookPort) => put(workbook, text);
+const textIn = async (workbook: WorkbookPort): Promise<unknown> =>
+  (await workbook.read({ sheet: 'Kitchen', row: 0, column: 0, rows: 1, columns: 1 })).values[0]?.[0];
+
+/** What the tabs of a browser share. */
+function openBrowser() {
+  let holder: object | null = null;
+  const waiting: (() => void)[] = [];
+  const shown: BrowserWorkbook[] = [];
+  const desks: PageDesk[] = [];
+  return {
+    shown,
+    end() {
+      // No page goes on keeping after its workbook is gone.
+      desks.forEach((desk) => desk.flush());
+      shown.forEach((workbook) => workbook.dispose());
+    },
+    tab(changed: Partial<DeskParts> = {}): { desk: PageDesk; close(): void } {
+      const self = {};
+      const lock: TabLock = {
+        claim: async () => (holder ??= self) === self,
+        free: () =>
+          new Promise((resolve) => (holder === null ? resolve(null) : waiting.push(() => resolve(null)))),
+      };
+      const desk = createDesk({
+        open(snapshot) {
+          const workbook = openHeadless({ ...options, snapshot });
+          shown.push(workbook);
+          return workbook;
+        },
+        openEmpty: () => openHeadless(options),
+        openStore: () => openSnapshotStore('test'),
+        lock,
+        now: () => noon,
+        ...changed,
+      });
+      desks.push(desk);
+      return {
+        desk,
+        close() {
+          if (holder !== self) return;
+          holder = null;
+          waiting.splice(0).forEach((tell) => tell());
+        },
+      };
+    },
+  };
+}
+
+describe('the desk of a page', () => {
+  let browser: ReturnType<typeof openBrowser>;
+  beforeEach(() => {
+    globalThis.indexedDB = new IDBFactory();
+    browser = openBrowser();
+  });
+  afterEach(() => browser.end());
+
+  const failing =
+    (cause: Error): DeskParts['openStore'] =>
+    async () => {
+      const store: SnapshotStore = await openSnapshotStore('test');
+      return { ...store, write: () => Promise.reject(cause) };
+    };
+  const kept = async (): Promise<string> =>
+    (await (await openSnapshotStore('test')).read('current'))?.snapshot ?? '';
+
+  test('opens a new workbook the first time, and says that it is kept', async () => {
+    const { desk } = browser.tab();
+    const { workbook, found } = await desk.start(filledWith('new'));
+    expect(found).toBe('nothing');
+    expect(await textIn(workbook)).toBe('new');
+    expect(desk.keeping()).toEqual({ code: 'kept', at: noon });
+    expect(desk.hasBefore()).toBe(false);
+  });
+
+  test('keeps an edit by itself, and opens it the next time', async () => {
+    const first = browser.tab();
+    const { workbook } = await first.desk.start(filledWith('new'));
+    await put(workbook, 'edited');
+    await vi.waitFor(async () => expect(await kept()).toContain('edited'), { timeout: 20_000 });
+    // The page dies without another word.
+    first.close();
+    const { desk } = browser.tab();
+    const again = await desk.start(filledWith('must not be seen'));
+    expect(again.found).toBe('kept');
+    expect(await textIn(again.workbook)).toBe('edited');
+  });
+
+  test('keeps at once what waits when the page may go', async () => {
+    const { desk } = browser.tab();
+    const { workbook } = await desk.start(filledWith('new'));
+    await put(workbook, 'last words');
+    desk.flush();
+    await vi.waitFor(async () => expect(await kept()).toContain('last words'));
+  });
+
+  test('replaces what is open, keeps it as the one before, and brings it back', async () => {
+    const first = browser.tab();
+    await first.desk.start(filledWith('one'));
+    expect(await textIn(await first.desk.replace(filledWith('two')))).toBe('two');
+    first.close();
+    const { desk } = browser.tab();
+    expect(await textIn((await desk.start(filledWith('no'))).workbook)).toBe('two');
+    expect(desk.hasBefore()).toBe(true);
+    expect(await textIn(await desk.bringBack())).toBe('one');
+    expect(await textIn(await desk.bringBack())).toBe('two');
+  });
+
+  test('changes nothing when what should replace it fails', async () => {
+    const { desk } = browser.tab();
+    const { workbook } = await desk.start(filledWith('one'));
+    const failed = desk.replace(() => Promise.reject(new Error('no such plan')));
+    await expect(failed).rejects.toThrow('no such plan');
+    expect(await textIn(workbook)).toBe('one');
+    expect(browser.shown).toHaveLength(1);
+    expect(desk.hasBefore()).toBe(false);
+  });
+
+  test('a second tab shows what is kept, writes nothing, and takes over when the first is closed', async () => {
+    const first = browser.tab();
+    const one = (await first.desk.start(filledWith('one'))).workbook;
+    const second = browser.tab();
+    const two = (await second.desk.start(filledWith('no'))).workbook;
+    expect(await textIn(two)).toBe('one');
+    expect(second.desk.keeping()).toEqual({ code: 'otherTab' });
+    await put(two, 'typed in the second');
+    await second.desk.replace(filledWith('opened in the second'));
+    second.desk.flush();
+    expect(await second.desk.takeOver()).toBeNull();
+    await put(one, 'typed in the first');
+    first.desk.flush();
+    await vi.waitFor(async () => expect(await kept()).toContain('typed in the first'));
+    expect(await kept()).not.toContain('second');
+    first.close();
+    await vi.waitFor(() => expect(second.desk.keeping()).toEqual({ code: 'otherTabClosed' }));
+    const taken = await second.desk.takeOver();
+    expect(taken && (await textIn(taken))).toBe('typed in the first');
+    expect(second.desk.keeping()).toEqual({ code: 'kept', at: noon });
+    // What was typed there meanwhile is not thrown away.
+    expect(await textIn(await second.desk.bringBack())).toBe('opened in the second');
+  });
+
+  test('says when the storage is full, and when there is room again', async () => {
+    const full = Object.assign(new Error('no room'), { name: 'QuotaExceededError' });
+    let isFull = true;
+    const { desk } = browser.tab({
+      async openStore() {
+        const store = await openSnapshotStore('test');
+        return { ...store, write: (parts) => (isFull ? Promise.reject(full) : store.write(parts)) };
+      },
+    });
+    const { workbook } = await desk.start(filledWith('new'));
+    expect(desk.keeping()).toEqual({ code: 'storageFull' });
+    isFull = false;
+    await put(workbook, 'smaller');
+    desk.flush();
+    await vi.waitFor(() => expect(desk.keeping()).toEqual({ code: 'kept', at: noon }));
+  });
+
+  test.each([
+    ['no database', { openStore: () => Promise.reject(new Error('denied')) }],
+    ['no locks', { lock: null }],
+    ['a database that fails', { openStore: failing(new Error('disk')) }],
+  ])('works on without keeping where there is %s, and says so', async (_, changed) => {
+    const { desk } = browser.tab(changed);
+    const { workbook } = await desk.start(filledWith('new'));
+    expect(await textIn(workbook)).toBe('new');
+    expect(desk.keeping()).toEqual({ code: 'noStorage' });
+    expect(await textIn(await desk.replace(filledWith('other')))).toBe('other');
+    expect(await textIn(await desk.bringBack())).toBe('new');
+  });
+
+  test.each([
+    ['damaged', { version: 1, snapshot: '{"id":', at: 1 }],
+    ['of a newer version', { version: 2, snapshot: '{}', at: 1 }],
+  ])('puts aside what is %s, and opens a new workbook', async (_, record) => {
+    const store = await openSnapshotStore('test');
+    await store.write({ current: record });
+    const { desk } = browser.tab();
+    const { workbook, found } = await desk.start(filledWith('new'));
+    expect(found).toBe('unreadable');
+    expect(await textIn(workbook)).toBe('new');
+    expect(await store.read('aside')).toEqual(record);
+    expect(await kept()).toContain('new');
+  });
+
+  test('writes nothing over what it can neither read nor put aside', async () => {
+    await (await openSnapshotStore('test')).write({ current: { version: 1, snapshot: '{', at: 1 } });
+    const { desk } = browser.tab({ openStore: failing(new Error('disk')) });
+    expect((await desk.start(filledWith('new'))).found).toBe('unreadable');
+    expect(desk.keeping()).toEqual({ code: 'noStorage' });
+    expect(await kept()).toBe('{');
+  });
+});

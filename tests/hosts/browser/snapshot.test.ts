@@ -1,0 +1,76 @@
+/** A workbook opened from its snapshot is the workbook that was left. */
+import { DataValidationModel } from '@univerjs/data-validation';
+import { ISheetDrawingService } from '@univerjs/sheets-drawing';
+import { SheetsNoteModel } from '@univerjs/sheets-note';
+import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { change, newSheet, plots, png, readWhole, settleMs } from '../../contract/contractWorkbook';
+import { openTyped, type TypedWorkbook } from './typing';
+
+describe('a workbook opened from its snapshot', () => {
+  let left: TypedWorkbook;
+  let opened: TypedWorkbook | null = null;
+  beforeEach(async () => {
+    left = openTyped();
+    const picture = { sheet: 'Plots', row: 8, column: 0, png, widthPx: 64, heightPx: 48, altText: 'A dot' };
+    await left.workbook.apply(change({ newSheets: [plots, newSheet("Joe's")], pictures: [picture] }));
+    await left.type('Kitchen', 3, 0, [[{ v: '=2+2', t: 1 }], [{ f: '=SUM(Plots[Length])' }]]);
+    await left.type('Plots', 5, 0, [[{ v: 'ten' }, { v: 'ten' }]]);
+    await left.workbook.settle(settleMs);
+  });
+  afterEach(() => {
+    left.workbook.dispose();
+    opened?.workbook.dispose();
+  });
+  const reopen = async (): Promise<TypedWorkbook> => {
+    opened = openTyped(undefined, undefined, left.workbook.snapshot());
+    await opened.workbook.settle(settleMs);
+    return opened;
+  };
+
+  test('has the same cells, formulas, results and marks, and says again what an error says', async () => {
+    const before = await readWhole(left.workbook);
+    expect(JSON.stringify(before)).toContain('Length must be a number');
+    expect(await readWhole((await reopen()).workbook)).toEqual(before);
+  });
+
+  test('has the same named cells, tables, lists, notes, pictures, looks and frozen rows', async () => {
+    const parts = async ({ workbook, engine, idOf }: TypedWorkbook): Promise<object> => {
+      const sheet = idOf('Plots');
+      const config = engine.workbook.getSheetBySheetId(sheet)?.getConfig();
+      const { unitId } = engine;
+      return {
+        name: await workbook.locate('SEASON_YEAR'),
+        table: await workbook.readTable('Plots'),
+        lists: engine.accessor.get(DataValidationModel).getRules(unitId, sheet),
+        notes: [...(engine.accessor.get(SheetsNoteModel).getSheetNotes(unitId, sheet)?.values() ?? [])],
+        pictures: Object.values(engine.accessor.get(ISheetDrawingService).getDrawingData(unitId, sheet)),
+        styles: engine.workbook.getSnapshot().styles,
+        freeze: config?.freeze,
+        widths: config?.columnData,
+        heights: config?.rowData,
+      };
+    };
+    const before = await parts(left);
+    expect(before).toMatchObject({ lists: [{}], notes: [{}], pictures: [{}], freeze: { ySplit: 3 } });
+    expect(await parts(await reopen())).toEqual(before);
+  });
+
+  test('grows its table, and calculates on', async () => {
+    const { workbook, type } = await reopen();
+    await type('Plots', 6, 0, [[{ v: 'south' }, { v: 60 }]]);
+    await workbook.settle(settleMs);
+    expect(await workbook.readTable('Plots')).toMatchObject({
+      area: { rows: 5 },
+      rows: [{}, {}, {}, ['south', 60, 120]],
+    });
+    const sum = await workbook.read({ sheet: 'Kitchen', row: 4, column: 0, rows: 1, columns: 1 });
+    expect(sum.values).toEqual([[200]]);
+  });
+
+  test.each(['', '{', 'null', '[]', '{"id":"workbook"}', '{"id":"workbook","sheetOrder":["a"],"sheets":{}}'])(
+    'a text that is none is refused: %s',
+    (text) => {
+      expect(() => openTyped(undefined, undefined, text)).toThrow();
+    },
+  );
+});
