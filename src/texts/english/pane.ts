@@ -1,4 +1,4 @@
-/** What the task pane says. */
+/** What the task pane says: one long list of sentences. */
 export const pane = {
   title: 'Cucurbit planning',
   /** Where the page has no other way out of the grid, which keeps Tab for its cells. */
