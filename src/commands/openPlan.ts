@@ -3,8 +3,8 @@ import { plotsTemplate } from '../templates/plots';
 import { allTemplates } from '../templates/sheets';
 import { english } from '../texts/english';
 import { fill } from '../texts/fill';
+import type { FileRead } from '../workbook/desk';
 import { fillSheets, type FillRequest } from '../workbook/fillSheets';
-import type { WorkbookPort } from '../workbook/port';
 import { readFilling, type ReadableBook } from '../workbook/readFilling';
 import { listToMend } from './listToMend';
 import type { NearestNames } from './nearestNames';
@@ -20,18 +20,13 @@ export interface PlanOpener extends PlanReader {
   readonly nearestNames: NearestNames;
 }
 
-export type PlanOpened =
-  | { readonly fill: (workbook: WorkbookPort) => Promise<unknown>; readonly said: readonly string[] }
-  /** Why nothing can be opened, and what to do. */
-  | { readonly refused: string };
-
 /** @param current what is open: a list of plots goes with its season. @throws HostError */
 export async function openPlan(
   file: string,
   bytes: Uint8Array,
   current: ReadableBook,
   opener: PlanOpener,
-): Promise<PlanOpened> {
+): Promise<FileRead> {
   try {
     const read = await readPlan(file, bytes, opener);
     const toMend = listToMend(file, read.problems, [], opener.nearestNames);

@@ -1,11 +1,12 @@
 /** Plans as files; its own part of the page, loaded when first asked for. */
 import { nearestNames } from '../calc/crops/nearestNames';
-import { openPlan, type PlanOpened } from '../commands/openPlan';
+import { openPlan } from '../commands/openPlan';
 import { functions } from '../functions';
 import { createMemoryWorkbook, type MemoryWorkbook } from '../hosts/file/createMemoryWorkbook';
 import { openXlsx } from '../hosts/file/openXlsx';
 import { allTemplates } from '../templates/sheets';
 import { english } from '../texts/english';
+import type { FileRead } from '../workbook/desk';
 import { fillSheets } from '../workbook/fillSheets';
 import type { LiveWorkbook } from '../workbook/port';
 import { readFilling } from '../workbook/readFilling';
@@ -20,6 +21,6 @@ export async function writePlan(workbook: LiveWorkbook): Promise<Uint8Array | nu
   return file.bytes();
 }
 
-export function readPlanFile(name: string, bytes: Uint8Array, workbook: LiveWorkbook): Promise<PlanOpened> {
+export function readPlanFile(name: string, bytes: Uint8Array, workbook: LiveWorkbook): Promise<FileRead> {
   return openPlan(name, bytes, { ...workbook, daysToAdd: 0 }, { openXlsx, makeWorkbook, nearestNames });
 }

@@ -1,7 +1,8 @@
 /** In a page of our own: whether the plan is kept, its way out as a file, and another plan in its place. */
-import type { Desk, Filling } from '../workbook/desk';
+import type { Desk, FileRead, Filling } from '../workbook/desk';
 import { mostFileBytes } from '../workbook/fileLimits';
-import { HostError, type LiveWorkbook } from '../workbook/port';
+import { HostError, type LiveWorkbook, type SheetInfo } from '../workbook/port';
+import { allTemplates } from '../templates/sheets';
 import { english } from '../texts/english';
 import { fill } from '../texts/fill';
 import type { Actions } from './actions';
@@ -19,13 +20,8 @@ export interface PlanFiles {
   /** The .xlsx of the plan; null where the workbook has no sheet of ours. @throws HostError */
   write(workbook: LiveWorkbook): Promise<Uint8Array | null>;
   /** @param workbook what is open: a list of plots goes with its season. @throws HostError */
-  read(name: string, bytes: Uint8Array, workbook: LiveWorkbook): Promise<PlanOpened>;
+  read(name: string, bytes: Uint8Array, workbook: LiveWorkbook): Promise<FileRead>;
 }
-
-export type PlanOpened =
-  | { readonly fill: Filling; readonly said: readonly string[] }
-  /** Why nothing can be opened, and what to do. */
-  | { readonly refused: string };
 
 /** What a spreadsheet program does for its own workbooks. */
 export interface PlanPlace {
@@ -66,7 +62,7 @@ export function createPlanSection(workbook: LiveWorkbook, place: PlanPlace, acti
     const bytes = await files.write(workbook);
     if (bytes === null) return notice.warn(words.noPlan);
     handOut(words.fileName, bytes);
-    const own = (await workbook.sheets()).filter(({ mark, used }) => mark === null && used !== null);
+    const own = (await workbook.sheets()).filter((sheet) => sheet.used !== null && !isOurs(sheet));
     const sheets = own.map(({ name }) => name).join(', ');
     notice.say(own.length === 0 ? words.saved : `${words.saved} ${fill(words.ownSheets, { sheets })}`);
   };
@@ -111,6 +107,7 @@ export function createPlanSection(workbook: LiveWorkbook, place: PlanPlace, acti
     notKept,
     element('div', { class: 'buttons' }, button(words.save, save), choose, take),
     chooser,
+    element('p', { class: 'help' }, words.fileHelp),
     notice.element,
     createStartAgain(place, button),
   );
@@ -166,6 +163,10 @@ function createStartAgain(place: PlanPlace, button: MakeButton): HTMLElement {
     ),
     asked,
   );
+}
+
+function isOurs({ mark }: SheetInfo): boolean {
+  return allTemplates.some(({ id }) => id === mark?.template);
 }
 
 function saySome(sentences: readonly string[]): string {

@@ -24,6 +24,12 @@ export interface Started {
 /** Fills an empty workbook. */
 export type Filling = (workbook: WorkbookPort) => Promise<unknown>;
 
+/** What came of reading a file. */
+export type FileRead =
+  | { readonly fill: Filling; readonly said: readonly string[] }
+  /** Why nothing can be opened, and what to do. */
+  | { readonly refused: string };
+
 export interface Desk {
   /** Opens what is kept, or else a new workbook. To be called once, first. @throws what `filling` throws */
   start(filling: Filling): Promise<Started>;

@@ -1,6 +1,7 @@
 /** Opens one workbook after another and keeps each as it is edited. */
 import type { Desk, Filling, Keeping } from '../../workbook/desk';
 import type { BrowserWorkbook } from './openWorkbook';
+import { readSnapshot } from './snapshot';
 import { snapshotVersion, type Kept, type SnapshotStore } from './snapshotStore';
 import type { TabLock } from './tabLock';
 
@@ -79,29 +80,25 @@ export function createDesk(parts: DeskParts): PageDesk {
     }
   }
 
-  /** What is open becomes the one before. */
+  /** What is open becomes the one before. @throws when `next` is no snapshot; then nothing has changed */
   async function swap(next: string): Promise<BrowserWorkbook> {
+    readSnapshot(next);
     const last = workbook?.snapshot() ?? null;
     clearTimeout(timer);
     timer = undefined;
     stopListening();
     workbook?.dispose();
-    try {
-      show(next);
-    } catch (cause) {
-      if (last !== null) show(last);
-      throw cause;
-    }
+    const shown = show(next);
     if (last !== null) before = last;
     await write({ current: keptNow(next), ...(last === null ? {} : { before: keptNow(last) }) });
-    return workbook as BrowserWorkbook;
+    return shown;
   }
 
   /** Opens it; null, and the store keeps it aside, when it cannot be read. */
   async function openKept(kept: Kept | null): Promise<BrowserWorkbook | null> {
     if (kept === null) return null;
     try {
-      if (kept.version > snapshotVersion) throw new Error(`version ${kept.version}`);
+      if (!isOurVersion(kept)) throw new Error(`version ${kept.version}`);
       return workbook === null ? show(kept.snapshot) : await swap(kept.snapshot);
     } catch {
       // Whoever cannot put it aside may not write over it either.
@@ -124,7 +121,8 @@ export function createDesk(parts: DeskParts): PageDesk {
         isOurs = (await parts.lock?.claim()) ?? false;
         if (isOurs) store = opened;
         kept = await opened.read('current');
-        before = (await opened.read('before'))?.snapshot ?? null;
+        const last = await opened.read('before');
+        before = last !== null && isOurVersion(last) ? last.snapshot : null;
       } catch {
         opened = null;
         store = null;
@@ -158,6 +156,10 @@ export function createDesk(parts: DeskParts): PageDesk {
     },
     flush,
   };
+}
+
+function isOurVersion({ version }: Kept): boolean {
+  return version <= snapshotVersion;
 }
 
 function isFull(cause: unknown): boolean {

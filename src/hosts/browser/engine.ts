@@ -85,8 +85,11 @@ export function startEngine(options: WorkbookOptions, shell: EngineShell | null)
     function: [[TableIndex, FUNCTION_NAMES_LOOKUP.INDEX]],
   });
   univer.registerPlugin(UniverSheetsPlugin);
-  // Of an opened workbook as well: what a function said about its error is in no snapshot.
-  univer.registerPlugin(UniverSheetsFormulaPlugin, { initialFormulaComputing: CalculationMode.FORCED });
+  univer.registerPlugin(UniverSheetsFormulaPlugin, {
+    // All of an opened workbook: what a function said about its error is in no snapshot.
+    initialFormulaComputing:
+      options.snapshot === undefined ? CalculationMode.WHEN_EMPTY : CalculationMode.FORCED,
+  });
   univer.registerPlugin(UniverSheetsNumfmtPlugin);
   univer.registerPlugin(UniverSheetsDataValidationPlugin);
   univer.registerPlugin(UniverSheetsNotePlugin);

@@ -1,4 +1,4 @@
-/** What the task pane says. */
+/** What the task pane says: one long list of sentences. */
 export const pane = {
   title: 'Cucurbit planning',
   /** Where the page has no other way out of the grid, which keeps Tab for its cells. */
@@ -53,9 +53,11 @@ export const pane = {
       'The plan kept in this browser could not be opened: it is damaged, or a newer version of this page made it. It was put aside, not thrown away. This is the invented garden.',
     save: 'Save as .xlsx',
     fileName: 'cucurbit-plan.xlsx',
+    fileHelp:
+      'The file holds the season, the plots, and the crop figures that you typed over ours, all computed anew. It does not hold sheets of your own, nor what you typed over a formula in Plots.',
     saving: 'Writing the file…',
     saved: 'Saved as a file, where this browser puts what it downloads.',
-    ownSheets: 'Your own sheets are not in it: {sheets}.',
+    ownSheets: 'Not in it: {sheets}.',
     noPlan: 'There is no sheet of ours in this workbook, so there is nothing to save. Fill the sheets first.',
     open: 'Open a plan',
     opening: 'Reading the file…',

@@ -202,6 +202,28 @@ describe('the desk of a page', () => {
     expect(await kept()).toContain('new');
   });
 
+  test('goes on with what is open when what the other tab kept cannot be read, and puts that aside', async () => {
+    const first = browser.tab();
+    await first.desk.start(filledWith('one'));
+    const second = browser.tab();
+    const { workbook } = await second.desk.start(filledWith('no'));
+    const damaged = { version: 1, snapshot: '{', at: 1 };
+    const store = await openSnapshotStore('test');
+    await store.write({ current: damaged });
+    first.close();
+    expect(await second.desk.takeOver()).toBe(workbook);
+    expect(second.desk.keeping()).toEqual({ code: 'kept', at: noon });
+    expect(await store.read('aside')).toEqual(damaged);
+    expect(await kept()).toContain('one');
+  });
+
+  test('does not offer to bring back what a newer version kept', async () => {
+    await (await openSnapshotStore('test')).write({ before: { version: 2, snapshot: '{}', at: 1 } });
+    const { desk } = browser.tab();
+    await desk.start(filledWith('new'));
+    expect(desk.hasBefore()).toBe(false);
+  });
+
   test('writes nothing over what it can neither read nor put aside', async () => {
     await (await openSnapshotStore('test')).write({ current: { version: 1, snapshot: '{', at: 1 } });
     const { desk } = browser.tab({ openStore: failing(new Error('disk')) });
