@@ -24,7 +24,7 @@ import { UniverSheetsFormulaPlugin } from '@univerjs/sheets-formula';
 import { UniverSheetsNotePlugin } from '@univerjs/sheets-note';
 import { UniverSheetsNumfmtPlugin } from '@univerjs/sheets-numfmt';
 import { UniverSheetsTablePlugin } from '@univerjs/sheets-table';
-import { ErrorMessages } from './errorMessages';
+import { forgetOldMessages } from './errorMessage';
 import { forgetWhole } from './forgetWhole';
 import { formatSpilled } from './formatSpilled';
 import { JoiningUndoService } from './joiningUndoService';
@@ -55,14 +55,12 @@ export interface Engine {
   readonly unitId: string;
   readonly formulas: FormulaDataModel;
   readonly undo: JoiningUndoService;
-  readonly messages: ErrorMessages;
   readonly namespace: string;
 }
 
 const unitId = 'workbook';
 
 export function startEngine(options: WorkbookOptions, shell: EngineShell | null): Engine {
-  const messages = new ErrorMessages();
   const univer = new Univer({
     locale: LocaleType.EN_US,
     locales: shell?.locales ?? {},
@@ -87,9 +85,7 @@ export function startEngine(options: WorkbookOptions, shell: EngineShell | null)
   injector
     .get(IFunctionService)
     .registerExecutors(
-      ...options.functions.map(
-        (each) => new SheetFunctionExecutor(`${options.namespace}${each.id}`, each, messages),
-      ),
+      ...options.functions.map((each) => new SheetFunctionExecutor(`${options.namespace}${each.id}`, each)),
     );
   const workbook = univer.createUnit<Partial<IWorkbookData>, Workbook>(UniverInstanceType.UNIVER_SHEET, {
     id: unitId,
@@ -99,6 +95,7 @@ export function startEngine(options: WorkbookOptions, shell: EngineShell | null)
   });
   forgetWhole(injector, workbook);
   formatSpilled(injector);
+  forgetOldMessages(injector);
   // Without a focused unit undo does nothing.
   injector.get(IUniverInstanceService).focusUnit(unitId);
   return {
@@ -108,7 +105,6 @@ export function startEngine(options: WorkbookOptions, shell: EngineShell | null)
     unitId,
     formulas: injector.get(FormulaDataModel),
     undo: injector.get(IUndoRedoService) as JoiningUndoService,
-    messages,
     namespace: options.namespace,
   };
 }
