@@ -37,6 +37,11 @@ export class SheetFunctionExecutor extends BaseFunction {
     super(name);
   }
 
+  /** Left to itself the engine makes numbers of written texts that look like dates, in the order of the US. */
+  override isArgumentsIgnoreNumberPattern(): boolean {
+    return true;
+  }
+
   /** Never throws: the engine would stop calculating for good. */
   override calculate(...variants: BaseValueObject[]): BaseValueObject {
     try {
