@@ -1,6 +1,6 @@
 /** Findings on the page: errors before remarks, each under the row it belongs to, each a button that goes there. */
 import type { Area } from '../workbook/port';
-import type { Finding } from '../workbook/findFindings';
+import { isBareError, type Finding } from '../workbook/findFindings';
 import { english } from '../texts/english';
 import { fill } from '../texts/fill';
 import { element } from './elements';
@@ -91,8 +91,14 @@ function rowName(finding: Finding | undefined): string {
   return finding.row === '' ? fill(words.unnamedRow, { row: finding.area.row + 1 }) : finding.row;
 }
 
-function sayFinding({ kind, header, text }: Finding): string {
-  return kind === 'remark' ? text.trim() : fill(words.item, { header, text });
+function sayFinding(finding: Finding): string {
+  const text = adviseOn(finding);
+  return finding.kind === 'remark' ? text : fill(words.item, { header: finding.header, text });
+}
+
+/** An error that says nothing itself is told with what can be done about it. */
+export function adviseOn({ text }: Pick<Finding, 'text'>): string {
+  return isBareError(text) ? fill(words.noMessage, { error: text }) : text.trim();
 }
 
 function keyOf({ kind, area }: Finding): string {

@@ -48,7 +48,12 @@ export async function findFindings(
  * cell it depends on has no message of its own; of such errors alone the first stands for all.
  */
 export function causesAmong(errors: readonly Finding[]): readonly Finding[] {
-  const explained = errors.filter((error) => !error.text.startsWith('#'));
+  const explained = errors.filter((error) => !isBareError(error.text));
   if (explained.length === 0) return errors.slice(0, 1);
   return explained.filter(({ text }, index) => explained.findIndex((other) => other.text === text) === index);
+}
+
+/** Whether the text of a finding is the code of an error, because nothing is known about it. */
+export function isBareError(text: string): boolean {
+  return text.startsWith('#');
 }

@@ -128,7 +128,8 @@ export const pane = {
     heading: 'To look at',
     headingCount: 'To look at ({count})',
     selected: 'Selected cell {cell}: {message}',
-    noMessage: '{error}. A cell that this one reads is in error, or the formula was changed.',
+    noMessage:
+      '{error}. If the program says no more at the cell, a cell that it reads is in error, or its formula was changed.',
     errors: 'Errors',
     remarks: 'Remarks',
     group: '{heading} ({count})',
