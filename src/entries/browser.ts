@@ -8,7 +8,7 @@ import { functionNamespace } from '../templates/sheets';
 import { english } from '../texts/english';
 import { fillSheets } from '../workbook/fillSheets';
 import { functionHelp } from './functions?help';
-import { switchByKey } from './switchByKey';
+import { listenForKeys } from './pageKeys';
 import '../taskpane/pane.css';
 import './browser.css';
 
@@ -21,9 +21,10 @@ async function open(grid: HTMLElement, pane: HTMLElement): Promise<void> {
   };
   const workbook = openPage(options, grid);
   await fillSheets(workbook, demoFilling, english.pane.undo.sheets);
+  workbook.forgetUndo();
   await workbook.reveal({ sheet: plotsTemplate.sheet, row: 0, column: 0, rows: 1, columns: 1 });
   await mountPane(pane, workbook, english.pane.keys);
-  switchByKey(pane, workbook.takeFocus);
+  listenForKeys(pane, workbook);
   grid.setAttribute('aria-description', english.pane.keys);
 }
 

@@ -26,6 +26,8 @@ import { spanOf } from './tables';
 export interface BrowserWorkbook extends LiveWorkbook {
   undo(): Promise<boolean>;
   redo(): Promise<boolean>;
+  /** What has been done so far cannot be undone. */
+  forgetUndo(): void;
   dispose(): void;
 }
 
@@ -132,6 +134,7 @@ export function openWorkbook(engine: Engine, hooks: WorkbookHooks): BrowserWorkb
 
     undo: () => commands.executeCommand(UndoCommand.id),
     redo: () => commands.executeCommand(RedoCommand.id),
+    forgetUndo: () => engine.undo.clearUndoRedo(engine.unitId),
     dispose() {
       calculation.dispose();
       engine.univer.dispose();

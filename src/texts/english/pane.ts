@@ -2,7 +2,7 @@
 export const pane = {
   title: 'Cucurbit planning',
   /** Where the page has no other way out of the grid, which keeps Tab for its cells. */
-  keys: 'F6 leads from the grid to this pane and back.',
+  keys: 'F6 leads from the grid to this pane and back. Ctrl+Z undoes in both, but in a text field only its text.',
   /** Names the list of links to the sections. */
   parts: 'Parts of this pane',
   /** Until the workbook is there, and when it does not come. */

@@ -47,6 +47,17 @@ describe('a change is one undo step', () => {
     pictures: [{ ...picture, altText: 'another' }],
   });
 
+  test('nothing goes back behind what is to be forgotten', async () => {
+    await typed.workbook.apply(first);
+    typed.workbook.forgetUndo();
+    const opened = await whole();
+    expect(await typed.workbook.undo()).toBe(false);
+    await typed.workbook.apply(second);
+    await typed.workbook.undo();
+    await typed.workbook.undo();
+    expect(await whole()).toEqual(opened);
+  });
+
   test('undone and done again, in any depth', async () => {
     const states = [await whole()];
     for (const each of [first, second]) {
