@@ -30,12 +30,12 @@ export function createFindingsList(reveal: (area: Area) => void): FindingsList {
   };
 
   const createKind = (
-    kind: Finding['kind'],
+    kind: 'error' | 'remark',
     heading: string,
     findings: readonly Finding[],
     room: number,
   ): Node[] => {
-    const ofKind = findings.filter((finding) => finding.kind === kind);
+    const ofKind = findings.filter((finding) => (finding.kind === 'error') === (kind === 'error'));
     if (ofKind.length === 0) return [];
     const groups = groupByRow(ofKind.slice(0, room)).map((group) =>
       element(
@@ -92,13 +92,19 @@ function rowName(finding: Finding | undefined): string {
 }
 
 function sayFinding(finding: Finding): string {
-  const text = adviseOn(finding);
-  return finding.kind === 'remark' ? text : fill(words.item, { header: finding.header, text });
+  const text = sayText(finding);
+  return finding.kind === 'error' ? fill(words.item, { header: finding.header, text }) : text;
+}
+
+/** What is said of the cell, without its header. */
+export function sayText({ kind, text, area }: Finding): string {
+  if (kind === 'stray') return fill(words.stray, { row: area.row + 1, sheet: area.sheet });
+  return kind === 'error' ? sayError(text) : text.trim();
 }
 
 /** An error that says nothing itself is told with what can be done about it. */
-export function adviseOn({ text }: Pick<Finding, 'text'>): string {
-  return isBareError(text) ? fill(words.noMessage, { error: text }) : text.trim();
+export function sayError(text: string): string {
+  return isBareError(text) ? fill(words.noMessage, { error: text }) : text;
 }
 
 function keyOf({ kind, area }: Finding): string {

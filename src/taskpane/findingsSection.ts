@@ -5,7 +5,7 @@ import { cellAddress } from '../workbook/cellAddress';
 import { english } from '../texts/english';
 import { fill } from '../texts/fill';
 import { element, section, setText } from './elements';
-import { adviseOn, createFindingsList } from './findingsList';
+import { createFindingsList, sayError, sayText } from './findingsList';
 import { createNotice } from './notice';
 import { problemSentence } from './problemSentence';
 
@@ -55,8 +55,9 @@ export function createFindingsSection(workbook: LiveWorkbook): FindingsSection {
       const error = area === null ? null : await errorIn(workbook, area);
       // A later selection has overtaken this one.
       if (asked !== latest) return;
-      const text = error === null ? findingAt(area, shown)?.text : (error.message ?? error.error);
-      setText(selected, area === null || text === undefined ? '' : saySelected(area, text));
+      const found = shown.find((finding) => isAt(finding, area));
+      const said = error === null ? found && sayText(found) : sayError(error.message ?? error.error);
+      setText(selected, area === null || said === undefined ? '' : saySelected(area, said));
     },
   };
 }
@@ -71,15 +72,12 @@ async function errorIn(workbook: LiveWorkbook, area: Area): Promise<CellError | 
   }
 }
 
-function findingAt(area: Area | null, findings: readonly Finding[]): Finding | undefined {
-  return findings.find(
-    (each) =>
-      each.area.sheet === area?.sheet && each.area.row === area.row && each.area.column === area.column,
-  );
+function isAt({ area: { sheet, row, column } }: Finding, area: Area | null): boolean {
+  return sheet === area?.sheet && row === area.row && column === area.column;
 }
 
-function saySelected({ row, column }: Area, text: string): string {
-  return fill(words.selected, { cell: cellAddress(row, column), message: adviseOn({ text }) });
+function saySelected({ row, column }: Area, message: string): string {
+  return fill(words.selected, { cell: cellAddress(row, column), message });
 }
 
 function sayCount(findings: readonly Finding[]): string {

@@ -112,6 +112,22 @@ describe('what to look at', () => {
     expect(workbook.revealed).toEqual([workbook.named('YEAR_CHECK')]);
   });
 
+  it('says of a line typed too low that it is not in the table, and leads there', async () => {
+    const pane = await withFindings();
+    const last = pane.workbook.cell('Plots', 1, 'Plot');
+    const low = { ...last, row: last.row + 2 };
+    pane.workbook.type(low, 'Lane');
+    const said =
+      `Row ${low.row + 1} of Plots is not in the table, so nothing is computed for it. ` +
+      'If it is a plot, move it up under the last line.';
+    await until(() => expect(buttonsOf(pane)).toContain(said));
+    expect(pane.spoken()).toContain('To look at: 1 error, 3 remarks.');
+    pane.button(said).click();
+    expect(pane.workbook.revealed).toEqual([low]);
+    pane.workbook.select(low);
+    await until(() => expect(pane.spoken()).toContain(`: ${said}`));
+  });
+
   it('names a row without a name by its number', async () => {
     const pane = await openPane(async (workbook) => {
       await fillFake(workbook, [{ Crop: 'gourd' }]);

@@ -130,6 +130,8 @@ export const pane = {
     selected: 'Selected cell {cell}: {message}',
     noMessage:
       '{error}. If the program says no more at the cell, a cell that it reads is in error, or its formula was changed.',
+    stray:
+      'Row {row} of {sheet} is not in the table, so nothing is computed for it. If it is a plot, move it up under the last line.',
     errors: 'Errors',
     remarks: 'Remarks',
     group: '{heading} ({count})',
