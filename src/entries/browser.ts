@@ -6,7 +6,7 @@ import { functionNamespace } from '../templates/sheets';
 import { english } from '../texts/english';
 import { functionHelp } from './functions?help';
 import { filesWhenAsked } from './filesWhenAsked';
-import { switchByKey } from './switchByKey';
+import { listenForKeys } from './pageKeys';
 import '../taskpane/pane.css';
 import './browser.css';
 
@@ -19,7 +19,7 @@ async function open(grid: HTMLElement, pane: HTMLElement): Promise<void> {
   };
   const desk = openDesk(options, grid, 'cucurbit-functions');
   await showPlans(pane, desk, filesWhenAsked, english.pane.keys);
-  switchByKey(pane, desk.takeFocus);
+  listenForKeys(pane, desk);
   grid.setAttribute('aria-description', english.pane.keys);
 }
 

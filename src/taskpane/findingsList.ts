@@ -1,6 +1,6 @@
 /** Findings on the page: errors before remarks, each under the row it belongs to, each a button that goes there. */
 import type { Area } from '../workbook/port';
-import type { Finding } from '../workbook/findFindings';
+import { isBareError, type Finding } from '../workbook/findFindings';
 import { english } from '../texts/english';
 import { fill } from '../texts/fill';
 import { element } from './elements';
@@ -30,12 +30,12 @@ export function createFindingsList(reveal: (area: Area) => void): FindingsList {
   };
 
   const createKind = (
-    kind: Finding['kind'],
+    kind: 'error' | 'remark',
     heading: string,
     findings: readonly Finding[],
     room: number,
   ): Node[] => {
-    const ofKind = findings.filter((finding) => finding.kind === kind);
+    const ofKind = findings.filter((finding) => (finding.kind === 'error') === (kind === 'error'));
     if (ofKind.length === 0) return [];
     const groups = groupByRow(ofKind.slice(0, room)).map((group) =>
       element(
@@ -91,8 +91,20 @@ function rowName(finding: Finding | undefined): string {
   return finding.row === '' ? fill(words.unnamedRow, { row: finding.area.row + 1 }) : finding.row;
 }
 
-function sayFinding({ kind, header, text }: Finding): string {
-  return kind === 'remark' ? text.trim() : fill(words.item, { header, text });
+function sayFinding(finding: Finding): string {
+  const text = sayText(finding);
+  return finding.kind === 'error' ? fill(words.item, { header: finding.header, text }) : text;
+}
+
+/** What is said of the cell, without its header. */
+export function sayText({ kind, text, area }: Finding): string {
+  if (kind === 'stray') return fill(words.stray, { row: area.row + 1, sheet: area.sheet });
+  return kind === 'error' ? sayError(text) : text.trim();
+}
+
+/** An error that says nothing itself is told with what can be done about it. */
+export function sayError(text: string): string {
+  return isBareError(text) ? fill(words.noMessage, { error: text }) : text;
 }
 
 function keyOf({ kind, area }: Finding): string {

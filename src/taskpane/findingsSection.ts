@@ -1,11 +1,11 @@
-/** What the person should look at before planting, and what the selected cell's error says. */
+/** What the person should look at before planting, and what is to be said of the selected cell. */
 import type { Finding } from '../workbook/findFindings';
 import { isCellError, type Area, type CellError, type LiveWorkbook } from '../workbook/port';
 import { cellAddress } from '../workbook/cellAddress';
 import { english } from '../texts/english';
 import { fill } from '../texts/fill';
 import { element, section, setText } from './elements';
-import { createFindingsList } from './findingsList';
+import { createFindingsList, sayError, sayText } from './findingsList';
 import { createNotice } from './notice';
 import { problemSentence } from './problemSentence';
 
@@ -15,7 +15,7 @@ export interface FindingsSection {
   readonly element: HTMLElement;
   /** null while there is no sheet to look at. */
   show(findings: readonly Finding[] | null, unsettled: number): void;
-  /** Says what the error in the selected cell says. */
+  /** Says what the selected cell's error says, or what is said of the cell in the list. */
   showSelected(area: Area | null): Promise<void>;
 }
 
@@ -35,25 +35,29 @@ export function createFindingsSection(workbook: LiveWorkbook): FindingsSection {
   });
   all.append(selected, announced, state, notice.element, list.element);
   let latest = 0;
+  let shown: readonly Finding[] = [];
 
   return {
     element: all,
     show(findings, unsettled) {
-      const count = findings?.length ?? 0;
+      shown = findings ?? [];
+      const count = shown.length;
       setText(heading, count === 0 ? words.heading : fill(words.headingCount, { count }));
       const wait = unsettled > 0 ? fill(words.unsettled, { count: unsettled }) : '';
       const calm = findings === null ? words.noSheet : count === 0 ? words.nothing : '';
       setText(state, wait === '' ? calm : wait);
       state.hidden = state.textContent === '';
       setText(announced, findings === null || wait !== '' ? '' : sayCount(findings));
-      list.show(findings ?? []);
+      list.show(shown);
     },
     async showSelected(area) {
       const asked = ++latest;
       const error = area === null ? null : await errorIn(workbook, area);
       // A later selection has overtaken this one.
       if (asked !== latest) return;
-      setText(selected, area === null || error === null ? '' : saySelected(area, error));
+      const found = shown.find((finding) => isAt(finding, area));
+      const said = error === null ? found && sayText(found) : sayError(error.message ?? error.error);
+      setText(selected, area === null || said === undefined ? '' : saySelected(area, said));
     },
   };
 }
@@ -68,9 +72,12 @@ async function errorIn(workbook: LiveWorkbook, area: Area): Promise<CellError | 
   }
 }
 
-function saySelected({ row, column }: Area, { error, message }: CellError): string {
-  const said = message ?? fill(words.noMessage, { error });
-  return fill(words.selected, { cell: cellAddress(row, column), message: said });
+function isAt({ area: { sheet, row, column } }: Finding, area: Area | null): boolean {
+  return sheet === area?.sheet && row === area.row && column === area.column;
+}
+
+function saySelected({ row, column }: Area, message: string): string {
+  return fill(words.selected, { cell: cellAddress(row, column), message });
 }
 
 function sayCount(findings: readonly Finding[]): string {

@@ -2,11 +2,12 @@
 import { isCellError, type Area, type WorkbookPort } from './port';
 
 export interface Finding {
-  readonly kind: 'error' | 'remark';
+  /** A stray row stands under the table and is no part of it. */
+  readonly kind: 'error' | 'remark' | 'stray';
   /** The row's name: its first column. */
   readonly row: string;
   readonly header: string;
-  /** An error's message, or its code where the host kept no message. */
+  /** An error's message, or its code where the host kept no message; of a stray row what stands in the cell. */
   readonly text: string;
   readonly area: Area;
 }
@@ -40,7 +41,22 @@ export async function findFindings(
     });
     found.push(...causesAmong(errors));
   });
-  return found;
+  return [...found, ...(await findStrays(port, table.area))];
+}
+
+/** Rows under the table with something typed in its columns, each at the first such cell. */
+async function findStrays(port: WorkbookPort, table: Area): Promise<readonly Finding[]> {
+  const { used } = (await port.sheets()).find(({ name }) => name === table.sheet) ?? {};
+  const first = table.row + table.rows;
+  const rows = (used?.rows ?? 0) - first;
+  if (rows <= 0) return [];
+  const { values, formulas } = await port.read({ ...table, row: first, rows });
+  return values.flatMap((cells, index): Finding[] => {
+    const typed = cells.findIndex((value, column) => value !== null && formulas[index]?.[column] == null);
+    if (typed < 0) return [];
+    const area = { ...table, row: first + index, column: table.column + typed, rows: 1, columns: 1 };
+    return [{ kind: 'stray', row: String(cells[0] ?? ''), header: '', text: String(cells[typed]), area }];
+  });
 }
 
 /**
@@ -48,7 +64,12 @@ export async function findFindings(
  * cell it depends on has no message of its own; of such errors alone the first stands for all.
  */
 export function causesAmong(errors: readonly Finding[]): readonly Finding[] {
-  const explained = errors.filter((error) => !error.text.startsWith('#'));
+  const explained = errors.filter((error) => !isBareError(error.text));
   if (explained.length === 0) return errors.slice(0, 1);
   return explained.filter(({ text }, index) => explained.findIndex((other) => other.text === text) === index);
+}
+
+/** Whether the text of a finding is the code of an error, because nothing is known about it. */
+export function isBareError(text: string): boolean {
+  return text.startsWith('#');
 }

@@ -37,6 +37,11 @@ describe('formula', () => {
     ]);
   });
 
+  test('every cell that a formula may name is empty: as if the argument were left out', async () => {
+    const formulas = ['=CUCURBIT.SEED.NEEDED(100,0.8,A1)', '=CUCURBIT.HARVEST.YIELD(400,138,A1:A1)'];
+    expect(await said(...formulas)).toEqual(['125', '552']);
+  });
+
   test.each([
     [
       '=CUCURBIT.PLANT.DENSITY(2,36)',

@@ -57,6 +57,13 @@ describe('the browser workbook', () => {
     expect(open.troubles).toEqual([]);
   });
 
+  test('the filling that the page opens with cannot be undone', async () => {
+    await hands.goTo('A8');
+    await hands.press('Control+z');
+    await hands.press('Control+z');
+    await show('Creek 1', { 'Set out or sow': '2027-05-16' });
+  });
+
   test('a frost date changed in the pane moves the dates in Plots', async () => {
     // Last frost 2 May: out 14 days later, started 3 weeks before that.
     await show('Creek 1', { 'Start transplants': '2027-04-25', 'Set out or sow': '2027-05-16' });
@@ -65,6 +72,18 @@ describe('the browser workbook', () => {
     await show('Creek 1', { 'Start transplants': '2027-05-05', 'Set out or sow': '2027-05-26' });
     await show('Creek 2', { 'Start transplants': '', 'Set out or sow': '2027-05-19' });
     await says('2027-05-26');
+  });
+
+  test('what the pane put into the sheet is undone and done again from the pane', async () => {
+    const frost = (): Promise<string> => pane().getByLabel('Last frost of spring').inputValue();
+    await pane().getByRole('button', { name: 'Refresh the sheets' }).focus();
+    await hands.press('Control+z');
+    await expect.poll(frost, { timeout: 60_000 }).toBe('2027-05-02');
+    await show('Creek 1', { 'Set out or sow': '2027-05-16' });
+    await pane().getByRole('button', { name: 'Refresh the sheets' }).focus();
+    await hands.press('Control+y');
+    await expect.poll(frost, { timeout: 60_000 }).toBe('2027-05-12');
+    await show('Creek 1', { 'Set out or sow': '2027-05-26' });
   });
 
   test('frosts the wrong way round are refused beside the field, and nothing is written', async () => {

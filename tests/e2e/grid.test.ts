@@ -2,6 +2,7 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import type { Area, Change, CellsRead, LiveWorkbook, TableRead } from '../../src/workbook/port';
 import { change, formulaSheet, newSheet, plots, png, sumOfLengths } from '../contract/contractWorkbook';
+import { gridHands } from './gridPage/gridHands';
 import { openGridPage, type GridPage } from './gridPage/openGridPage';
 
 declare global {
@@ -123,6 +124,25 @@ describe('the grid in a page', () => {
     });
     expect(heard.areas.at(-1)).toEqual({ sheet: 'Totals', row: 2, column: 1, rows: 2, columns: 2 });
     expect(heard.changes).toBeGreaterThan(0);
+  });
+
+  test('a cell that is shown stands whole beside a wider frozen column', async () => {
+    const wide = newSheet('Wide', { widths: [20, ...Array.from({ length: 40 }, () => 9)], frozenColumns: 1 });
+    await apply(change({ newSheets: [wide] }));
+    for (const column of [35, 7]) await select({ ...cell(9, column), sheet: 'Wide' });
+    const hands = gridHands(grid.page);
+    expect(await hands.where()).toBe('H10');
+    /** The columns met every 10 pixels along a row. */
+    const met: string[] = [];
+    for (let x = 60; x < 400; x += 10) {
+      await grid.page.mouse.click(x, 400);
+      await grid.page.waitForTimeout(100);
+      met.push((await hands.where()).replace(/\d+/, ''));
+    }
+    const clicksOn = (name: string): number => met.filter((each) => each === name).length;
+    // As wide as the next, give or take where the clicks fall.
+    expect(Math.abs(clicksOn('H') - clicksOn('I'))).toBeLessThanOrEqual(1);
+    expect(clicksOn('I')).toBeGreaterThan(4);
   });
 
   test('a picture, a note and a new sheet are drawn, and nothing in the page complains', async () => {

@@ -39,6 +39,16 @@ describe('what to look at', () => {
     expect(pane.spoken()).toContain('To look at: 1 error, 2 remarks.');
   });
 
+  it('gives advice on an error that says nothing itself', async () => {
+    const pane = await openPane(async (workbook) => {
+      await fillFake(workbook, plots);
+      workbook.compute(workbook.cell('Plots', 1, 'Plants'), { error: '#N/A', message: null });
+    });
+    expect(buttonsOf(pane)).toEqual([
+      'Plants: #N/A. If the program says no more at the cell, a cell that it reads is in error, or its formula was changed.',
+    ]);
+  });
+
   it('goes to the cell', async () => {
     const pane = await withFindings();
     pane.button('Plants: No row fits.').click();
@@ -100,6 +110,22 @@ describe('what to look at', () => {
     );
     pane.button(doubt).click();
     expect(workbook.revealed).toEqual([workbook.named('YEAR_CHECK')]);
+  });
+
+  it('says of a line typed too low that it is not in the table, and leads there', async () => {
+    const pane = await withFindings();
+    const last = pane.workbook.cell('Plots', 1, 'Plot');
+    const low = { ...last, row: last.row + 2 };
+    pane.workbook.type(low, 'Lane');
+    const said =
+      `Row ${low.row + 1} of Plots is not in the table, so nothing is computed for it. ` +
+      'If it is a plot, move it up under the last line.';
+    await until(() => expect(buttonsOf(pane)).toContain(said));
+    expect(pane.spoken()).toContain('To look at: 1 error, 3 remarks.');
+    pane.button(said).click();
+    expect(pane.workbook.revealed).toEqual([low]);
+    pane.workbook.select(low);
+    await until(() => expect(pane.spoken()).toContain(`: ${said}`));
   });
 
   it('names a row without a name by its number', async () => {
@@ -164,7 +190,15 @@ describe('the selected cell', () => {
     pane.workbook.select(pane.workbook.cell('Plots', 0, 'Plants'));
     await until(() => expect(pane.spoken()).not.toContain('Selected cell'));
     pane.workbook.select(pane.workbook.cell('Plots', 1, 'Seed to sow'));
-    await until(() => expect(pane.spoken()).toContain('#VALUE!. A cell that this one reads is in error'));
+    await until(() => expect(pane.spoken()).toContain('#VALUE!. If the program says no more at the cell'));
+  });
+
+  it('says what is remarked on it', async () => {
+    const pane = await withFindings();
+    pane.workbook.select(pane.workbook.cell('Plots', 0, 'Notes'));
+    await until(() => expect(pane.spoken()).toMatch(/Selected cell [A-Z]+\d+: Choose a quicker type\.( |$)/));
+    pane.workbook.compute(pane.workbook.cell('Plots', 0, 'Notes'), '');
+    await until(() => expect(pane.spoken()).not.toContain('Selected cell'));
   });
 
   it('forgets an answer that a later selection has overtaken', async () => {

@@ -35,6 +35,22 @@ const spoiled: readonly InputRow[] = [
   { Plot: 'no crop', Length: 50, Width: 20 },
   { Plot: 'seedless', Crop: 'seedless watermelon', Length: 90, Width: 40 },
   { Plot: 'covered', Crop: 'English cucumber', Length: 40, Width: 20, 'Row spacing': 4, 'Plant spacing': 18 },
+  { Plot: 'no gap', Crop: 'zucchini', Layout: 'rows', Length: 50, Width: 20, 'Plant spacing': 0 },
+  { Plot: 'narrow', Crop: 'zucchini', Length: 50, Width: 2 },
+  { Plot: 'no hill', Crop: 'pumpkin', Layout: 'hills', Length: 50, Width: 40, 'Hill spacing': 0 },
+  { Plot: 'narrow hills', Crop: 'pumpkin', Layout: 'hills', Length: 50, Width: 2 },
+  { Plot: 'no bed', Crop: 'zucchini', Layout: 'beds', Length: 50, Width: 20, 'Path width': 2 },
+  {
+    Plot: 'narrow beds',
+    Crop: 'zucchini',
+    Layout: 'beds',
+    Length: 50,
+    Width: 2,
+    'Bed width': 4,
+    'Path width': 2,
+    'Rows per bed': 1,
+    'Plant spacing': 0,
+  },
   {},
 ];
 

@@ -1,16 +1,33 @@
 import { describe, expect, it } from 'vitest';
 import { findFindings } from '../../src/workbook/findFindings';
-import type { ReadValue, WorkbookPort } from '../../src/workbook/port';
+import type { Area, ReadValue, WorkbookPort } from '../../src/workbook/port';
 
 const headers = ['Name', 'First', 'Second', 'Third', 'Remarks'];
 const area = { sheet: 'Sheet', row: 3, column: 1, rows: 2, columns: headers.length };
 const passedOn = { error: '#N/A', message: null };
 const said = (message: string) => ({ error: '#VALUE!', message });
 
+/** `under` stands below the table, in its columns; a text with "=" is a formula. */
+function portOver(rows: ReadValue[][], under: ReadValue[][] = []): WorkbookPort {
+  const end = area.row + area.rows;
+  const port = {
+    readTable: async () => ({ name: 'Things', area, headers, rows }),
+    sheets: async () => [
+      { name: 'Other', used: { sheet: 'Other', row: 0, column: 0, rows: 99, columns: 99 } },
+      { name: 'Sheet', used: { sheet: 'Sheet', row: 0, column: 0, rows: end + under.length, columns: 9 } },
+    ],
+    read: async (asked: Area) => {
+      expect(asked).toEqual({ ...area, row: end, rows: under.length });
+      const isFormula = (value: ReadValue): boolean => typeof value === 'string' && value.startsWith('=');
+      return { values: under, formulas: under.map((row) => row.map((v) => (isFormula(v) ? v : null))) };
+    },
+  };
+  return port as unknown as WorkbookPort;
+}
+
 /** The findings in a table of one row, as [header, text]. */
 async function findingsOf(...row: ReadValue[]) {
-  const readTable = async () => ({ name: 'Things', area, headers, rows: [['A', ...row]] });
-  const found = await findFindings({ readTable } as unknown as WorkbookPort, 'Things', 'Remarks');
+  const found = await findFindings(portOver([['A', ...row]]), 'Things', 'Remarks');
   return found.map(({ header, text }) => [header, text]);
 }
 
@@ -37,11 +54,22 @@ describe('findFindings', () => {
       ['A', 1, 2, 3, ''],
       ['B', passedOn, 2, 3, 'Look.'],
     ];
-    const readTable = async () => ({ name: 'Things', area, headers, rows });
-    const found = await findFindings({ readTable } as unknown as WorkbookPort, 'Things', 'Remarks');
-    expect(found).toEqual([
+    expect(await findFindings(portOver(rows), 'Things', 'Remarks')).toEqual([
       { kind: 'remark', row: 'B', header: 'Remarks', text: 'Look.', area: cell(5, 5) },
       { kind: 'error', row: 'B', header: 'First', text: '#N/A', area: cell(5, 2) },
+    ]);
+  });
+
+  it('has every row under the table with something typed in its columns', async () => {
+    const under = [
+      [null, null, null, null, null],
+      ['B', 4, null, null, null],
+      [null, null, '=SUM(Things[First])', null, null],
+      [null, 7, '=1', null, null],
+    ];
+    expect(await findFindings(portOver([['A', 1, 2, 3, '']], under), 'Things', 'Remarks')).toEqual([
+      { kind: 'stray', row: 'B', header: '', text: 'B', area: cell(6, 1) },
+      { kind: 'stray', row: '', header: '', text: '7', area: cell(8, 2) },
     ]);
   });
 

@@ -1,7 +1,6 @@
 /** Knows whether results are still to come. The engine starts calculating a moment after a write. */
-import { ICommandService, ObjectMatrix } from '@univerjs/core';
+import { ICommandService } from '@univerjs/core';
 import { IActiveDirtyManagerService, SetFormulaCalculationStartMutation } from '@univerjs/engine-formula';
-import { SetRangeValuesMutation, type ISetRangeValuesMutationParams } from '@univerjs/sheets';
 import { FormulaCalculationSessionService } from '@univerjs/sheets-formula';
 import type { Unsettled } from '../../workbook/port';
 import { isComputedCell } from './cellData';
@@ -21,10 +20,8 @@ export function watchCalculation(engine: Engine): Calculation {
   const listening = commands.onCommandExecuted((command, options) => {
     if (command.id === SetFormulaCalculationStartMutation.id) {
       isStartDue = false;
-      engine.messages.startCalculation();
     } else if (dirt.get(command.id) !== undefined && options?.onlyLocal !== true) {
       isStartDue = true;
-      if (command.id === SetRangeValuesMutation.id) forgetWritten(engine, command.params);
     }
   });
 
@@ -51,11 +48,6 @@ export function watchCalculation(engine: Engine): Calculation {
     },
     dispose: () => listening.dispose(),
   };
-}
-
-function forgetWritten({ messages }: Engine, params: unknown): void {
-  const { unitId: unit, subUnitId: sheet, cellValue } = params as ISetRangeValuesMutationParams;
-  new ObjectMatrix(cellValue).forValue((row, column) => messages.forget({ unit, sheet, row, column }));
 }
 
 /** Formula cells without a result. */

@@ -3,6 +3,7 @@ import { CellValueType, type ICellData, type Nullable } from '@univerjs/core';
 import { ERROR_TYPE_SET, type ErrorType } from '@univerjs/engine-formula';
 import { printFormula, type Dialect } from '../../workbook/printFormula';
 import type { CellContent, ReadValue } from '../../workbook/port';
+import { messageIn } from './errorMessage';
 
 /** Empties a cell but for its look. */
 const nothing = { v: null, t: null, f: null, si: null, p: null } as const;
@@ -38,11 +39,7 @@ export function hasContent(cell: Nullable<ICellData>): boolean {
   return isComputedCell(cell) || cell.p != null || (cell.v != null && cell.v !== '');
 }
 
-/** `messageOf` says what one of our functions said about the error in this cell. */
-export function toReadValue(
-  cell: Nullable<ICellData>,
-  messageOf: (error: string) => string | null,
-): ReadValue {
+export function toReadValue(cell: Nullable<ICellData>): ReadValue {
   if (cell == null) return null;
   if (cell.p != null) return (cell.p.body?.dataStream ?? '').replace(/\r\n$/, '');
   const { v, t } = cell;
@@ -51,7 +48,7 @@ export function toReadValue(
   if (t === CellValueType.STRING || t === CellValueType.FORCE_STRING || typeof v === 'string') {
     // A text typed by a person may read like an error; a computed one is an error.
     if (isComputedCell(cell) && ERROR_TYPE_SET.has(v as ErrorType)) {
-      return { error: String(v), message: messageOf(String(v)) };
+      return { error: String(v), message: messageIn(cell) };
     }
     return t === CellValueType.NUMBER ? Number(v) : String(v);
   }

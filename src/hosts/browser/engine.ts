@@ -24,7 +24,7 @@ import { CalculationMode, UniverSheetsFormulaPlugin } from '@univerjs/sheets-for
 import { UniverSheetsNotePlugin } from '@univerjs/sheets-note';
 import { UniverSheetsNumfmtPlugin } from '@univerjs/sheets-numfmt';
 import { UniverSheetsTablePlugin } from '@univerjs/sheets-table';
-import { ErrorMessages } from './errorMessages';
+import { forgetOldMessages } from './errorMessage';
 import { forgetWhole } from './forgetWhole';
 import { formatSpilled } from './formatSpilled';
 import { JoiningUndoService } from './joiningUndoService';
@@ -58,7 +58,6 @@ export interface Engine {
   readonly unitId: string;
   readonly formulas: FormulaDataModel;
   readonly undo: JoiningUndoService;
-  readonly messages: ErrorMessages;
   readonly namespace: string;
 }
 
@@ -74,7 +73,6 @@ function emptyWorkbook({ firstSheet }: WorkbookOptions): Partial<IWorkbookData> 
 /** @throws when the snapshot is none */
 export function startEngine(options: WorkbookOptions, shell: EngineShell | null): Engine {
   const contents = options.snapshot === undefined ? emptyWorkbook(options) : readSnapshot(options.snapshot);
-  const messages = new ErrorMessages();
   const univer = new Univer({
     locale: LocaleType.EN_US,
     locales: shell?.locales ?? {},
@@ -103,13 +101,12 @@ export function startEngine(options: WorkbookOptions, shell: EngineShell | null)
   injector
     .get(IFunctionService)
     .registerExecutors(
-      ...options.functions.map(
-        (each) => new SheetFunctionExecutor(`${options.namespace}${each.id}`, each, messages),
-      ),
+      ...options.functions.map((each) => new SheetFunctionExecutor(`${options.namespace}${each.id}`, each)),
     );
   const workbook = createWorkbook(univer, contents);
   forgetWhole(injector, workbook);
   formatSpilled(injector);
+  forgetOldMessages(injector);
   // Without a focused unit undo does nothing.
   injector.get(IUniverInstanceService).focusUnit(unitId);
   return {
@@ -119,7 +116,6 @@ export function startEngine(options: WorkbookOptions, shell: EngineShell | null)
     unitId,
     formulas: injector.get(FormulaDataModel),
     undo: injector.get(IUndoRedoService) as JoiningUndoService,
-    messages,
     namespace: options.namespace,
   };
 }

@@ -8,6 +8,9 @@ import { tabLock } from './tabLock';
 export interface GridDesk extends PageDesk {
   /** Gives the keyboard to the grid. */
   takeFocus(): void;
+  /** In the workbook that is open. */
+  undo(): Promise<unknown>;
+  redo(): Promise<unknown>;
 }
 
 /** @param name of what is kept, in this browser at this address */
@@ -31,5 +34,10 @@ export function openDesk(options: PageOptions, container: HTMLElement, name: str
     if (document.visibilityState === 'hidden') desk.flush();
   });
   window.addEventListener('pagehide', desk.flush);
-  return { ...desk, takeFocus: () => shown?.takeFocus() };
+  return {
+    ...desk,
+    takeFocus: () => shown?.takeFocus(),
+    undo: async () => shown?.undo(),
+    redo: async () => shown?.redo(),
+  };
 }

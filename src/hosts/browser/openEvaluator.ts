@@ -16,18 +16,22 @@ export interface Evaluator {
 }
 
 const timeoutMs = 20000;
+/** Column ALM of the first row, with room for a list beside it: nobody's A1 is the formula's own cell. */
+const column = 1000;
+const columnCount = 1100;
 
 export function openEvaluator(options: WorkbookOptions): Evaluator {
   const engine = startEngine(options, null);
   const workbook = openWorkbook(engine, { onWrite: () => undefined, scrollTo: () => undefined });
   const sheet = engine.workbook.getActiveSheet();
   const sheetId = sheet.getSheetId();
+  sheet.setColumnCount(columnCount);
 
   const putFormula = (cell: { f: string } | null): void => {
     engine.accessor.get(ICommandService).syncExecuteCommand(SetRangeValuesMutation.id, {
       unitId: engine.unitId,
       subUnitId: sheetId,
-      cellValue: { 0: { 0: cell } },
+      cellValue: { 0: { [column]: cell } },
     });
   };
 
@@ -36,10 +40,10 @@ export function openEvaluator(options: WorkbookOptions): Evaluator {
       putFormula({ f: withSign(formula) });
       const unsettled = await workbook.settle(timeoutMs);
       if (unsettled.length > 0) throw new HostError({ code: 'failed', action: formula });
-      const spill = engine.formulas.getArrayFormulaRange()[engine.unitId]?.[sheetId]?.[0]?.[0];
+      const spill = engine.formulas.getArrayFormulaRange()[engine.unitId]?.[sheetId]?.[0]?.[column];
       const rows = spill == null ? 1 : spill.endRow - spill.startRow + 1;
       const columns = spill == null ? 1 : spill.endColumn - spill.startColumn + 1;
-      const area = { sheet: sheet.getName(), row: 0, column: 0, rows, columns };
+      const area = { sheet: sheet.getName(), row: 0, column, rows, columns };
       const { values } = await workbook.read(area);
       putFormula(null);
       await workbook.settle(timeoutMs);

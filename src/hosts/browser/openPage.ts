@@ -1,11 +1,4 @@
-import {
-  ICommandService,
-  LifecycleService,
-  LifecycleStages,
-  LocaleType,
-  mergeLocales,
-  type ILocales,
-} from '@univerjs/core';
+import { LifecycleService, LifecycleStages, LocaleType, mergeLocales, type ILocales } from '@univerjs/core';
 import { UniverDocsPlugin } from '@univerjs/docs';
 import { UniverDocsDrawingPlugin } from '@univerjs/docs-drawing';
 import { UniverDocsUIPlugin } from '@univerjs/docs-ui';
@@ -16,7 +9,7 @@ import { UniverSheetsDrawingUIPlugin } from '@univerjs/sheets-drawing-ui';
 import { UniverSheetsFormulaUIPlugin } from '@univerjs/sheets-formula-ui';
 import { UniverSheetsNoteUIPlugin } from '@univerjs/sheets-note-ui';
 import { UniverSheetsNumfmtUIPlugin } from '@univerjs/sheets-numfmt-ui';
-import { ScrollToRangeOperation, UniverSheetsUIPlugin } from '@univerjs/sheets-ui';
+import { UniverSheetsUIPlugin } from '@univerjs/sheets-ui';
 import { ILayoutService, UniverUIPlugin } from '@univerjs/ui';
 import dataValidation from '@univerjs/sheets-data-validation-ui/locale/en-US';
 import dataValidationCore from '@univerjs/sheets-data-validation/locale/en-US';
@@ -45,6 +38,7 @@ import '@univerjs/sheets-drawing-ui/lib/index.css';
 import { describeFunctions, type FunctionHelp } from './describeFunctions';
 import { startEngine, type EngineShell, type WorkbookOptions } from './engine';
 import { openWorkbook, type BrowserWorkbook } from './openWorkbook';
+import { scrollIntoSight } from './scrollIntoSight';
 
 export interface PageWorkbook extends BrowserWorkbook {
   /** Gives the keyboard to the grid. */
@@ -59,12 +53,11 @@ export interface PageOptions extends WorkbookOptions {
 export function openPage(options: PageOptions, container: HTMLElement): PageWorkbook {
   const engine = startEngine(options, pageShell(container));
   describeFunctions(engine, options.help);
-  const commands = engine.accessor.get(ICommandService);
   // What scrolls is there only when the grid has been drawn once.
   const drawn = engine.accessor.get(LifecycleService).onStage(LifecycleStages.Rendered);
   const workbook = openWorkbook(engine, {
     onWrite: options.onWrite ?? (() => undefined),
-    scrollTo: (range) => void drawn.then(() => commands.executeCommand(ScrollToRangeOperation.id, { range })),
+    scrollTo: (range) => void drawn.then(() => scrollIntoSight(engine.accessor, engine.workbook, range)),
   });
   return { ...workbook, takeFocus: () => engine.accessor.get(ILayoutService).focus() };
 }

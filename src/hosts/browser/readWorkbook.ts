@@ -66,12 +66,7 @@ function spilledCells(
 }
 
 export function readValue(engine: Engine, worksheet: Worksheet, row: number, column: number): ReadValue {
-  return toReadValue(storedCell(engine, worksheet, row, column), (error) => {
-    // Another formula may have come into the cell since.
-    const formula = readFormula(engine, worksheet, row, column)?.toUpperCase();
-    if (!formula?.includes(engine.namespace.toUpperCase())) return null;
-    return engine.messages.find({ unit: engine.unitId, sheet: worksheet.getSheetId(), row, column }, error);
-  });
+  return toReadValue(storedCell(engine, worksheet, row, column));
 }
 
 function readFormula(engine: Engine, worksheet: Worksheet, row: number, column: number): string | null {

@@ -9,7 +9,7 @@ import {
   StringValueObject,
   type BaseValueObject,
 } from '@univerjs/engine-formula';
-import type { ErrorMessages } from './errorMessages';
+import { packMessage } from './errorMessage';
 
 type Scalar = number | string | boolean;
 
@@ -33,34 +33,34 @@ export class SheetFunctionExecutor extends BaseFunction {
   constructor(
     name: string,
     private readonly sheetFunction: SheetFunction,
-    private readonly messages: ErrorMessages,
   ) {
     super(name);
   }
 
+  /** Left to itself the engine makes numbers of written texts that look like dates, in the order of the US. */
+  override isArgumentsIgnoreNumberPattern(): boolean {
+    return true;
+  }
+
   /** Never throws: the engine would stop calculating for good. */
   override calculate(...variants: BaseValueObject[]): BaseValueObject {
-    const place = {
-      unit: this.unitId ?? '',
-      sheet: this.subUnitId ?? '',
-      row: this.row,
-      column: this.column,
-    };
-    this.messages.ran(place);
     try {
       const failed = variants.map(single).find((variant) => variant.isError());
       if (failed !== undefined) return failed;
       const outcome = this.sheetFunction.run(variants.map(argumentOf));
-      if ('error' in outcome) {
-        this.messages.keep(place, outcome.error, outcome.message);
-        return ErrorValueObject.create(errorTypes[outcome.error]);
-      }
+      if ('error' in outcome) return errorResult(errorTypes[outcome.error], outcome.message);
       return resultOf(outcome.value, outcome.pattern);
     } catch (error) {
-      this.messages.keep(place, ErrorType.VALUE, String(error));
-      return ErrorValueObject.create(ErrorType.VALUE);
+      return errorResult(ErrorType.VALUE, String(error));
     }
   }
+}
+
+/** An object of its own: `create` hands out one object for all errors of a kind. */
+function errorResult(type: ErrorType, message: string): ErrorValueObject {
+  const error = new ErrorValueObject(type);
+  error.withCustomData(packMessage(message));
+  return error;
 }
 
 /** A reference to one cell comes as an array of one; it is that cell. */

@@ -2,7 +2,7 @@
 export const pane = {
   title: 'Cucurbit planning',
   /** Where the page has no other way out of the grid, which keeps Tab for its cells. */
-  keys: 'F6 leads from the grid to this pane and back.',
+  keys: 'F6 leads from the grid to this pane and back. Ctrl+Z undoes in both, but in a text field only its text.',
   /** Names the list of links to the sections. */
   parts: 'Parts of this pane',
   /** Until the workbook is there, and when it does not come. */
@@ -180,7 +180,10 @@ export const pane = {
     heading: 'To look at',
     headingCount: 'To look at ({count})',
     selected: 'Selected cell {cell}: {message}',
-    noMessage: '{error}. A cell that this one reads is in error, or the formula was changed.',
+    noMessage:
+      '{error}. If the program says no more at the cell, a cell that it reads is in error, or its formula was changed.',
+    stray:
+      'Row {row} of {sheet} is not in the table, so nothing is computed for it. If it is a plot, move it up under the last line.',
     errors: 'Errors',
     remarks: 'Remarks',
     group: '{heading} ({count})',

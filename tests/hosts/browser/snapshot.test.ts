@@ -55,6 +55,13 @@ describe('a workbook opened from its snapshot', () => {
     expect(await parts(await reopen())).toEqual(before);
   });
 
+  test('has nothing to undo: what filled it cannot be taken back by a slip', async () => {
+    const { workbook } = await reopen();
+    const before = await readWhole(workbook);
+    expect(await workbook.undo()).toBe(false);
+    expect(await readWhole(workbook)).toEqual(before);
+  });
+
   test('grows its table, and calculates on', async () => {
     const { workbook, type } = await reopen();
     await type('Plots', 6, 0, [[{ v: 'south' }, { v: 60 }]]);

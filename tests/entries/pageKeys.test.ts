@@ -1,0 +1,54 @@
+// @vitest-environment jsdom
+import { beforeEach, expect, test, vi } from 'vitest';
+import { listenForKeys } from '../../src/entries/pageKeys';
+
+const workbook = { takeFocus: vi.fn(), undo: vi.fn(async () => true), redo: vi.fn(async () => true) };
+document.body.innerHTML =
+  '<div id="grid" tabindex="0"></div><main id="pane" tabindex="-1">' +
+  '<button></button><input type="text"><input type="date"><textarea></textarea>' +
+  '<input type="checkbox"><select></select></main>';
+const pane = document.getElementById('pane') as HTMLElement;
+listenForKeys(pane, workbook);
+beforeEach(() => vi.clearAllMocks());
+
+/** What the key did, and whether it is left to whatever else listens. */
+function press(where: string, key: string, held: KeyboardEventInit = {}): string {
+  const element = document.querySelector<HTMLElement>(where);
+  element?.focus();
+  const event = new KeyboardEvent('keydown', { key, bubbles: true, cancelable: true, ...held });
+  const isLeft = element?.dispatchEvent(event);
+  const done = Object.entries(workbook).flatMap(([name, { mock }]) => mock.calls.map(() => name));
+  return [...done, ...(isLeft === true ? ['left'] : [])].join();
+}
+
+test.each([
+  ['z', { ctrlKey: true }, 'undo'],
+  ['z', { metaKey: true }, 'undo'],
+  ['Z', { ctrlKey: true, shiftKey: true }, 'redo'],
+  ['Z', { metaKey: true, shiftKey: true }, 'redo'],
+  ['y', { ctrlKey: true }, 'redo'],
+  ['Y', { ctrlKey: true }, 'redo'],
+  ['z', {}, 'left'],
+  ['z', { ctrlKey: true, altKey: true }, 'left'],
+  ['a', { ctrlKey: true }, 'left'],
+])('%s with %o on a button of the pane', (key, held, expected) => {
+  expect(press('#pane button', key, held)).toBe(expected);
+});
+
+test.each([
+  ['#pane', 'undo'],
+  ['[type=checkbox]', 'undo'],
+  ['select', 'undo'],
+  ['[type=text]', 'left'],
+  ['[type=date]', 'left'],
+  ['textarea', 'left'],
+  ['#grid', 'left'],
+])('Ctrl+Z at %s', (where, expected) => {
+  expect(press(where, 'z', { ctrlKey: true })).toBe(expected);
+});
+
+test('F6 leads to the grid, and back to what had the keyboard in the pane', () => {
+  expect(press('select', 'F6')).toBe('takeFocus');
+  expect(press('#grid', 'F6')).toBe('takeFocus');
+  expect(document.activeElement?.tagName).toBe('SELECT');
+});
