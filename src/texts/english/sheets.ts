@@ -217,7 +217,10 @@ export const sheets = {
         header: 'Keep apart',
         note: 'From Crop and Flower type of all plots: clear, or what pollen does and what to do. CUCURBIT.FLOWER.ISOLATE',
       },
-      yield: { header: 'Yield', note: 'Marketable. lb or kg. CUCURBIT.HARVEST.YIELD' },
+      yield: {
+        header: 'Yield',
+        note: 'Marketable. lb or kg. Of the whole row: among seedless melons it counts the pollenizers too. CUCURBIT.HARVEST.YIELD',
+      },
       income: { header: 'Income', note: 'Yield x price.' },
       assumed: {
         header: 'Assumed',
@@ -239,9 +242,9 @@ export const sheets = {
         'Germination below the federal standard: such seed is sold marked Below Standard. Test it.',
       pollenizerSeed:
         'Seed to sow counts the pollenizers too: for their share order seed of a seeded watermelon.',
-      noStandard: 'No federal germination standard for this crop: put in your own germination.',
+      pollenizerYield: 'Yield is that of the whole row: the pollenizers’ share of it is seeded melons.',
       wideYield: 'Published yields differ more than threefold and the low end is used: put in your own.',
-      noYield: 'No published yield: put in your own.',
+      noFigure: 'The reference has no {figure} for this crop: fill in {header}.',
     },
   },
   crops: {
