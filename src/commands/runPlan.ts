@@ -1,6 +1,6 @@
 /** The main job without a screen: a list of plots in, a workbook out, the Plots table on the screen. */
 import { allTemplates } from '../templates/sheets';
-import { plotsTemplate } from '../templates/plots';
+import { causesInPlots, plotsTemplate } from '../templates/plots';
 import { english } from '../texts/english';
 import { fill } from '../texts/fill';
 import { findFindings } from '../workbook/findFindings';
@@ -66,10 +66,12 @@ async function planList(options: PlanOptions, tools: PlanTools): Promise<0 | 1> 
   }
   const { workbook, plots, units } = await writeWorkbook(options, read.inputs, tools);
   tools.say(printTable(plots, table, { units, without: sentences }));
-  const found = (await findFindings(workbook, table.name, notesHeader)).map((finding): FindingOfLine => {
-    const row = finding.area.row - plots.area.row - 1;
-    return { ...finding, line: delimited.rows[row]?.line ?? 0 };
-  });
+  const found = (await findFindings(workbook, table.name, notesHeader, causesInPlots)).map(
+    (finding): FindingOfLine => {
+      const row = finding.area.row - plots.area.row - 1;
+      return { ...finding, line: delimited.rows[row]?.line ?? 0 };
+    },
+  );
   const ofKind = (kind: FindingOfLine['kind']): FindingOfLine[] => found.filter((one) => one.kind === kind);
   const remarks = listRemarks(file, ofKind('remark'));
   if (remarks.length > 0) tools.say(`\n${words.findings}`);
