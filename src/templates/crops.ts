@@ -8,7 +8,9 @@ import type {
 } from '../workbook/template';
 import { call, column, input, native, operate, when } from '../workbook/expressions';
 import { crops, traits, type Trait } from '../reference/crops';
+import { practice } from '../reference/practice';
 import { english } from '../texts/english';
+import { fill } from '../texts/fill';
 
 const words = english.sheets.crops;
 const names = words.columns;
@@ -109,6 +111,23 @@ const understood: TableTemplate = {
   rows: crops.flatMap((crop) => [crop.name, ...crop.synonyms].map((name) => [name, crop.name])),
 };
 
+/** "6 to 8", "2", "10%": as it stands in a sentence. */
+const sayPractice = (figure: (typeof practice)[keyof typeof practice]): string => {
+  if ('value' in figure) return figure.unit === 'share' ? `${figure.value * 100}%` : String(figure.value);
+  return figure.low === figure.high ? String(figure.low) : fill(words.range, figure);
+};
+const practiceValues = Object.fromEntries(
+  Object.entries(practice).map(([name, figure]) => [name, sayPractice(figure)]),
+);
+
+const growingNotes: TableTemplate = {
+  name: 'CropNotes',
+  heading: words.practice,
+  grows: false,
+  columns: [columnOf(names.of, 22), columnOf(names.note, 13)],
+  rows: words.practiceNotes.map(([of, note]) => [of, fill(note, practiceValues)]),
+};
+
 const ranges: TableTemplate = {
   name: 'CropFigures',
   heading: '',
@@ -143,7 +162,7 @@ export const cropsTemplate: SheetTemplate = {
   lead: words.lead,
   cautions: [],
   form: [],
-  tables: [usualFigures, understood],
+  tables: [usualFigures, growingNotes, understood],
   page: { landscape: true, pagesWide: 2, repeatFirstColumn: true },
 };
 

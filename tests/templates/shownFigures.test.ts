@@ -37,6 +37,17 @@ test('the ranges have at most two decimals', async () => {
   expect(lowOf('slicing cucumber', 'seeds per weight')).toBe(35.3);
 });
 
+test('the growing notes stand under their ground, with every figure put in', async () => {
+  const { rows } = await metricTable('CropNotes');
+  const notes = rows.map(([of, note]) => `${String(of)}: ${String(note)}`);
+  // Common practice, no source.
+  expect(notes).toContain('Vining types: 6 to 8 ft (about 2 m) of room a plant.');
+  expect(notes).toContain('Hills of transplants: 3 in a hill, about 3 in (8 cm) apart.');
+  expect(notes).toContain('Sowing in pots: 1 to 2 seeds to a plantable pot, 1 in (2.5 cm) deep.');
+  expect(notes).toContain('Gynoecious seed: About 10% of a lot is monoecious seed, often dyed.');
+  expect(notes.join()).not.toMatch(/[{}]/);
+});
+
 test('the figures that Plots computes on are exact, in columns that show them short', async () => {
   const { rows, headers } = await metricTable('Crops');
   const slicing = rows.find(([name]) => name === 'slicing cucumber');

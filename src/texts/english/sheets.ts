@@ -261,6 +261,21 @@ export const sheets = {
       '"Common practice, no source" and "judgement" are what they say; "from memory" wants checking.',
     ],
     names: 'Names that are understood',
+    range: '{low} to {high}',
+    practice: 'Growing notes: common practice, no source',
+    /** What each is of, and the note. */
+    practiceNotes: [
+      ['Vining types', '{viningRoom} ft (about 2 m) of room a plant.'],
+      ['Bush types', '{bushRoom} ft (60 to 90 cm) of room a plant.'],
+      ['Hills', '{hillWidth} ft (60 cm) across and {hillHeight} in (15 to 20 cm) high.'],
+      ['Hills of transplants', '{hillTransplants} in a hill, about {hillTransplantGap} in (8 cm) apart.'],
+      ['Sowing in pots', '{seedsPerPot} seeds to a plantable pot, {pottingDepth} in (2.5 cm) deep.'],
+      [
+        'Age of transplants',
+        'First true leaf at about {firstTrueLeaf} weeks; about {leavesAtSettingOut} leaves at setting out.',
+      ],
+      ['Gynoecious seed', 'About {gynoeciousPollenizers} of a lot is monoecious seed, often dyed.'],
+    ],
     noFigure: 'type your own',
     columns: {
       crop: 'Crop',
@@ -270,6 +285,8 @@ export const sheets = {
       unit: 'Unit',
       source: 'Source',
       name: 'Name',
+      of: 'Of',
+      note: 'Growing note',
       yieldHigh: 'yield per 100, high',
     },
   },
