@@ -4,7 +4,7 @@ import { english } from '../texts/english';
 import { fill } from '../texts/fill';
 import type { Finding } from '../workbook/findFindings';
 import type { DelimitedProblem } from '../workbook/readDelimited';
-import type { InputProblem } from '../workbook/readInputs';
+import { doubtMark, type InputProblem } from '../workbook/readInputs';
 import type { NearestNames } from './nearestNames';
 
 const words = english.commands.plan;
@@ -57,7 +57,9 @@ function lineOf(problem: ListProblem): number {
 /** Whether the error only passes on, or says again, what is wrong with a cell of its line. */
 function followsFrom({ line, text }: FindingOfLine, problem: ListProblem): boolean {
   if (!('given' in problem) || problem.code === 'sameName' || problem.line !== line) return false;
-  return problem.code === 'notAChoice' || text.startsWith('#') || text.includes(`"${problem.given}"`);
+  return (
+    problem.code === 'notAChoice' || text.startsWith('#') || text.includes(`"${problem.given}${doubtMark}"`)
+  );
 }
 
 function sayPlace({ row, header, text }: FindingOfLine): string {

@@ -1,5 +1,6 @@
 /** The options of `plan`, read and checked before anything is done. */
 import { parseArgs } from 'node:util';
+import { mostSeasonDays } from '../templates/season';
 import { english } from '../texts/english';
 import { fill } from '../texts/fill';
 import { parseNumber } from '../workbook/parseNumber';
@@ -59,6 +60,13 @@ export function readPlanOptions(args: readonly string[]): PlanOptions {
     refuse(words.frostsReversed, {
       last: given.get('last-frost') ?? '',
       first: given.get('first-frost') ?? '',
+    });
+  }
+  if (firstFrost - lastFrost > mostSeasonDays) {
+    refuse(words.frostsApart, {
+      last: given.get('last-frost') ?? '',
+      first: given.get('first-frost') ?? '',
+      days: String(firstFrost - lastFrost),
     });
   }
   const units = given.get('units') ?? 'us';

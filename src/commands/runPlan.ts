@@ -1,5 +1,5 @@
 /** The main job without a screen: a list of plots in, a workbook out, the Plots table on the screen. */
-import { plotsTemplate } from '../templates/plots';
+import { causesInPlots, plotsTemplate } from '../templates/plots';
 import { english } from '../texts/english';
 import { fill } from '../texts/fill';
 import { findFindings } from '../workbook/findFindings';
@@ -62,10 +62,12 @@ async function planList(options: PlanOptions, tools: PlanTools): Promise<0 | 1> 
   }
   const { workbook, plots, units } = await writeWorkbook(options, read, tools);
   tools.say(printTable(plots, table, { units, without: sentences }));
-  const found = (await findFindings(workbook, table.name, notesHeader)).map((finding): FindingOfLine => {
-    const row = finding.area.row - plots.area.row - 1;
-    return { ...finding, line: read.lines[row] ?? 0 };
-  });
+  const found = (await findFindings(workbook, table.name, notesHeader, causesInPlots)).map(
+    (finding): FindingOfLine => {
+      const row = finding.area.row - plots.area.row - 1;
+      return { ...finding, line: read.lines[row] ?? 0 };
+    },
+  );
   const ofKind = (kind: FindingOfLine['kind']): FindingOfLine[] => found.filter((one) => one.kind === kind);
   const remarks = listRemarks(file, ofKind('remark'));
   if (remarks.length > 0) tools.say(`\n${words.findings}`);

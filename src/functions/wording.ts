@@ -63,9 +63,12 @@ export function sayProblem(problem: Problem): string {
     values['percent'] = sayNumber(problem.value * 100);
     values['fraction'] = sayNumber(problem.value / 100);
   }
-  const key =
-    'nearest' in problem && problem.nearest.length === 0
-      ? (`${problem.code}NoneNear` as const)
-      : problem.code;
-  return fill(texts.errors[key], values);
+  return fill(texts.errors[sentenceOf(problem)], values);
+}
+
+function sentenceOf(problem: Problem): keyof typeof texts.errors {
+  // 1.2 was meant as 120 %, not as 1.2 %.
+  if (problem.code === 'percentForShare' && problem.value <= 2) return 'shareOverAll';
+  if ('nearest' in problem && problem.nearest.length === 0) return `${problem.code}NoneNear`;
+  return problem.code;
 }

@@ -2,7 +2,7 @@
 import { findFindings } from '../workbook/findFindings';
 import type { LiveWorkbook } from '../workbook/port';
 import { readForm } from '../workbook/readForm';
-import { plotsTemplate } from '../templates/plots';
+import { causesInPlots, plotsTemplate } from '../templates/plots';
 import { seasonTemplate } from '../templates/season';
 import { allTemplates } from '../templates/sheets';
 import { english } from '../texts/english';
@@ -14,7 +14,7 @@ import { createFindingsSection } from './findingsSection';
 import { createPlanSection, type PlanPlace } from './planSection';
 import { problemSentence } from './problemSentence';
 import { createRefresher } from './refresher';
-import { findInSeason } from './seasonFindings';
+import { findInSeason, withoutFollowers } from './seasonFindings';
 import { createSectionLinks } from './sectionLinks';
 import { createSeasonSection, type SeasonState } from './seasonSection';
 import { createSheetsSection } from './sheetsSection';
@@ -105,13 +105,13 @@ export async function mountPane(
     const unsettled = await attempt(() => workbook.settle(settleMs));
     const there = await attempt(() => workbook.sheets());
     const form = await readSeason();
-    const found = await attempt(() => findFindings(workbook, plotsTable, notesHeader));
+    const found = await attempt(() => findFindings(workbook, plotsTable, notesHeader, causesInPlots));
     const selection = await attempt(() => workbook.selection());
     if (!isOpen) return;
     if (there !== 'unreadable') sheets.show(there);
     season.show(form);
     const inSeason = typeof form === 'object' ? findInSeason(seasonTemplate, form) : [];
-    const inPlots = found === 'unreadable' ? [] : found;
+    const inPlots = found === 'unreadable' ? [] : withoutFollowers(found, inSeason);
     const isEmpty = form === 'absent' && inPlots.length === 0;
     findings.show(
       isEmpty ? null : [...inSeason, ...inPlots],

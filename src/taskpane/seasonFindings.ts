@@ -23,3 +23,12 @@ export function findInSeason(template: SheetTemplate, read: FormRead): Finding[]
   }
   return [...causesAmong(errors), ...remarks];
 }
+
+/** What is found in the plots, without errors that say nothing of their own while the season has one that does. */
+export function withoutFollowers(
+  inPlots: readonly Finding[],
+  inSeason: readonly Finding[],
+): readonly Finding[] {
+  if (!inSeason.some(({ kind }) => kind === 'error')) return inPlots;
+  return inPlots.filter(({ kind, text }) => kind === 'remark' || !text.startsWith('#'));
+}

@@ -2,6 +2,7 @@
 import type { FormLine } from '../workbook/template';
 import { isoOfDay, dayOfSerial } from '../workbook/serialDate';
 import type { CellValue } from '../workbook/port';
+import { mostSeasonDays } from '../templates/season';
 import { english } from '../texts/english';
 import { fill } from '../texts/fill';
 
@@ -51,7 +52,6 @@ export function isSeldomChanged(line: FormLine): boolean {
 /** The field that the advice stands at. */
 export const frostsField = 'FIRST_FROST';
 const otherFrostsField = 'LAST_FROST';
-const mostDays = 366;
 
 /** What is wrong with the two frost dates together; null also where one of them is missing. */
 export function checkFrosts(values: Readonly<Record<string, CellValue>>): string | null {
@@ -59,7 +59,7 @@ export function checkFrosts(values: Readonly<Record<string, CellValue>>): string
   const firstFrost = dayOf(values[frostsField]);
   if (lastFrost === null || firstFrost === null) return null;
   const days = firstFrost - lastFrost;
-  if (days > mostDays) return fill(pane.wrong.frostsApart, { days });
+  if (days > mostSeasonDays) return fill(pane.wrong.frostsApart, { days });
   if (days > 0) return null;
   return fill(pane.wrong.frostsReversed, {
     lastFrost: isoOfDay(lastFrost),

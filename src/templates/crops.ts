@@ -1,7 +1,16 @@
-import type { CellContent, SheetTemplate, TableColumn, TableTemplate } from '../workbook/template';
-import { call, column, input, operate, when } from '../workbook/expressions';
+import type {
+  CellContent,
+  Expression,
+  Format,
+  SheetTemplate,
+  TableColumn,
+  TableTemplate,
+} from '../workbook/template';
+import { call, column, input, native, operate, when } from '../workbook/expressions';
 import { crops, traits, type Trait } from '../reference/crops';
+import { practice } from '../reference/practice';
 import { english } from '../texts/english';
+import { fill } from '../texts/fill';
 
 const words = english.sheets.crops;
 const names = words.columns;
@@ -22,18 +31,49 @@ const unitOf = (trait: Trait): CellContent => {
   return metric === undefined ? us : { compute: when(operate(units, '=', 'metric'), metric, us) };
 };
 
+type Kind = (typeof traits)[Trait]['kind'];
 const traitNames = Object.keys(traits) as Trait[];
 
 /** Yields start from the low end; all else from the middle of the range. */
-const figure = (trait: Trait, bound: 'low' | 'mid' | 'high'): CellContent => ({
+const figure = (trait: Trait, bound: 'low' | 'mid' | 'high'): { readonly compute: Expression } => ({
   compute: call('CROP.VALUE', column(names.crop), trait, bound, units),
 });
 
-const columnOf = (header: string, width: number, unit: CellContent = null): TableColumn => ({
+/** Decimals that a figure of the kind is worth showing in either system: what is converted comes with a dozen. */
+const decimals: Partial<Record<Kind, 0 | 1 | 2>> = {
+  length: 2,
+  spacing: 2,
+  seedCount: 1,
+  temperature: 0,
+  yield: 0,
+};
+const formats = ['whole', 'tenth', 'hundredth'] as const;
+
+/** Plots computes on the figures of the Crops sheet, so they are shown short and kept exact. */
+const formatOf = (trait: Trait): Format => {
+  const { kind } = traits[trait];
+  const places = decimals[kind];
+  if (places !== undefined) return formats[places];
+  return kind === 'share' ? 'percent' : 'general';
+};
+
+/** For reading alone: one column holds figures of every kind. */
+const shortFigure = (trait: Trait, bound: 'low' | 'high'): CellContent => {
+  const places = decimals[traits[trait].kind];
+  const exact = figure(trait, bound);
+  return places === undefined ? exact : { compute: native('ROUND', exact.compute, places) };
+};
+
+const columnOf = (
+  header: string,
+  width: number,
+  unit: CellContent = null,
+  format: Format = 'general',
+): TableColumn => ({
   header,
   kind: 'computed',
   compute: null,
-  format: 'general',
+  format,
   width,
   choices: [],
   note: '',
@@ -49,8 +89,8 @@ const usualFigures: TableTemplate = {
   grows: false,
   columns: [
     columnOf(names.crop, 22),
-    ...traitNames.map((trait) => columnOf(trait, wordWidths[trait] ?? 13, unitOf(trait))),
-    columnOf(names.yieldHigh, 13, unitOf('yield per 100')),
+    ...traitNames.map((trait) => columnOf(trait, wordWidths[trait] ?? 13, unitOf(trait), formatOf(trait))),
+    columnOf(names.yieldHigh, 13, unitOf('yield per 100'), formatOf('yield per 100')),
   ],
   rows: crops.map((crop) => [
     crop.name,
@@ -71,6 +111,23 @@ const understood: TableTemplate = {
   rows: crops.flatMap((crop) => [crop.name, ...crop.synonyms].map((name) => [name, crop.name])),
 };
 
+/** "6 to 8", "2", "10%": as it stands in a sentence. */
+const sayPractice = (figure: (typeof practice)[keyof typeof practice]): string => {
+  if ('value' in figure) return figure.unit === 'share' ? `${figure.value * 100}%` : String(figure.value);
+  return figure.low === figure.high ? String(figure.low) : fill(words.range, figure);
+};
+const practiceValues = Object.fromEntries(
+  Object.entries(practice).map(([name, figure]) => [name, sayPractice(figure)]),
+);
+
+const growingNotes: TableTemplate = {
+  name: 'CropNotes',
+  heading: words.practice,
+  grows: false,
+  columns: [columnOf(names.of, 22), columnOf(names.note, 13)],
+  rows: words.practiceNotes.map(([of, note]) => [of, fill(note, practiceValues)]),
+};
+
 const ranges: TableTemplate = {
   name: 'CropFigures',
   heading: '',
@@ -89,8 +146,8 @@ const ranges: TableTemplate = {
       .map((trait) => [
         crop.name,
         trait,
-        figure(trait, 'low'),
-        figure(trait, 'high'),
+        shortFigure(trait, 'low'),
+        shortFigure(trait, 'high'),
         unitOf(trait),
         { compute: call('CROP.SOURCE', column(names.crop), trait) },
       ]),
@@ -105,7 +162,7 @@ export const cropsTemplate: SheetTemplate = {
   lead: words.lead,
   cautions: [],
   form: [],
-  tables: [usualFigures, understood],
+  tables: [usualFigures, growingNotes, understood],
   page: { landscape: true, pagesWide: 2, repeatFirstColumn: true },
 };
 

@@ -13,9 +13,11 @@ import {
   operate,
   when,
 } from '../workbook/expressions';
-import { crops, flowerTypes } from '../reference/crops';
+import { crops, flowerTypes, type Trait } from '../reference/crops';
 import { practice } from '../reference/practice';
 import { english } from '../texts/english';
+import { fill } from '../texts/fill';
+import type { Cause } from '../workbook/findFindings';
 
 const words = english.sheets.plots;
 const headers = words.columns;
@@ -29,7 +31,19 @@ const cell = (key: ColumnKey): Expression => column(headers[key].header);
 
 /** The crop's figure of the Crops sheet. */
 const cropFigure = (trait: string): Expression => lookUp(cell('takenAs'), 'Crops', 'Crop', trait);
-const givenOrCrop = (key: ColumnKey, trait: string): Expression => givenOr(cell(key), cropFigure(trait));
+
+/** The crop has no figure to stand in. */
+const isLacking = (trait: Trait): Expression =>
+  operate(cropFigure(trait), '=', english.sheets.crops.noFigure);
+const mayLack = (trait: Trait): boolean => crops.some(({ figures }) => figures[trait] === undefined);
+
+/** Where the crop has none it is not given: the words that stand there in the Crops sheet are no figure. */
+const givenOrCrop = (key: ColumnKey, trait: Trait): Expression =>
+  givenOr(cell(key), mayLack(trait) ? when(isLacking(trait), '', cropFigure(trait)) : cropFigure(trait));
+
+/** Left blank, and the crop has no figure to stand in. */
+const isWanting = (key: ColumnKey, trait: Trait): Expression =>
+  native('AND', isBlank(cell(key)), isLacking(trait));
 
 /** Where the look-up finds nothing, our function says why and names what is near. */
 const takenAs = native(
@@ -49,6 +63,13 @@ const daysToMaturity = givenOrCrop('daysToMaturity', 'days to maturity');
 const harvestDays = givenOrCrop('harvestDays', 'harvest days');
 const yieldPer100 = givenOrCrop('yieldPer100', 'yield per 100');
 const frostMargin = givenOr(input('FROST_MARGIN'), cropFigure('frost margin'));
+
+/** While the frosts are no season, the Season sheet says why, and no date here stands on them. */
+const firstFrost = when(
+  native('ISERROR', input('FROST_FREE_DAYS')),
+  input('FROST_FREE_DAYS'),
+  input('FIRST_FROST'),
+);
 
 const gynoeciousShare = givenOr(cell('pollenizerShare'), practice.gynoeciousPollenizers.value);
 
@@ -140,16 +161,45 @@ const surely = (condition: Expression): Expression => native('IFERROR', conditio
 const remark = (condition: Expression, sentence: string): Expression =>
   when(surely(condition), `${sentence} `, '');
 
-const assumable: readonly [Expression, string][] = [
-  [native('AND', isBlank(cell('rowSpacing')), isNot(isBeds)), headers.rowSpacing.header],
-  [native('AND', isBlank(cell('plantSpacing')), isNot(isHills)), headers.plantSpacing.header],
-  [native('AND', isBlank(cell('hillSpacing')), isHills), headers.hillSpacing.header],
-  [native('AND', isBlank(cell('plantsPerHill')), isHills), headers.plantsPerHill.header],
-  [isBlank(cell('germination')), headers.germination.header],
-  [isBlank(cell('flowerType')), headers.flowerType.header],
-  [isBlank(cell('daysToMaturity')), headers.daysToMaturity.header],
-  [isBlank(cell('harvestDays')), headers.harvestDays.header],
-  [isBlank(cell('yieldPer100')), headers.yieldPer100.header],
+interface StandIn {
+  readonly key: ColumnKey;
+  readonly trait: Trait;
+  /** Whether the plot asks for it at all. */
+  readonly asked?: Expression;
+  /** The argument of our functions that cannot do without it. */
+  readonly demandedAs?: keyof typeof english.quantities;
+}
+
+/** Figures of the crop that stand in for blanks. */
+const standIns: readonly StandIn[] = [
+  { key: 'rowSpacing', trait: 'row spacing', asked: isRows },
+  { key: 'rowSpacing', trait: 'hill row spacing', asked: isHills },
+  { key: 'plantSpacing', trait: 'plant spacing', asked: isNot(isHills) },
+  { key: 'hillSpacing', trait: 'hill spacing', asked: isHills, demandedAs: 'hill_spacing' },
+  { key: 'plantsPerHill', trait: 'plants per hill', asked: isHills, demandedAs: 'plants_per_hill' },
+  { key: 'germination', trait: 'germination standard', demandedAs: 'germination' },
+  { key: 'flowerType', trait: 'flower type' },
+  { key: 'daysToMaturity', trait: 'days to maturity', demandedAs: 'days_to_maturity' },
+  { key: 'harvestDays', trait: 'harvest days', demandedAs: 'harvest_days' },
+  { key: 'yieldPer100', trait: 'yield per 100' },
+];
+const lackable = standIns.filter(({ trait }) => mayLack(trait));
+
+const sayWanting = ({ key, trait }: StandIn): string =>
+  fill(remarks.noFigure, { figure: trait, header: headers[key].header });
+
+/** Remarks that say why a plot is not computed: each with the cell to fill in and the refusal that follows. */
+export const causesInPlots: readonly Cause[] = [
+  { remark: remarks.noCrop, header: headers.crop.header, follows: null },
+  ...lackable.flatMap((standIn) =>
+    standIn.demandedAs === undefined
+      ? []
+      : {
+          remark: sayWanting(standIn),
+          header: headers[standIn.key].header,
+          follows: fill(english.errors.missing, { name: english.quantities[standIn.demandedAs] }),
+        },
+  ),
 ];
 
 /** A column of its own: it reads every plot, and a new frost date need not ask it again. */
@@ -164,19 +214,26 @@ const keepApart = call(
 const join = (parts: readonly Expression[]): Expression =>
   parts.reduce((left, right) => operate(left, '&', right));
 
-const assumed = join([
-  ...assumable.map(([blank, header]) => when(blank, `${header}. `, '')),
-  when(native('AND', isBlank(cell('fieldEmergence')), isSeed), `${words.noFieldLoss}. `, ''),
-]);
-
-/** Left blank, and the crop has no figure to stand in. */
-const isWanting = (key: ColumnKey, trait: string): Expression =>
-  native(
-    'AND',
-    isBlank(cell(key)),
-    isNot(native('ISNUMBER', cropFigure(trait))),
-    isNot(native('ISERROR', cell('takenAs'))),
-  );
+/** Nothing is assumed of a crop that is not known, nor where the crop has no figure. */
+const assumed = when(
+  native('ISERROR', cell('takenAs')),
+  '',
+  join([
+    ...standIns.map(({ key, trait, asked: isAsked }) =>
+      when(
+        native(
+          'AND',
+          isBlank(cell(key)),
+          ...(isAsked === undefined ? [] : [isAsked]),
+          ...(mayLack(trait) ? [isNot(isLacking(trait))] : []),
+        ),
+        `${headers[key].header}. `,
+        '',
+      ),
+    ),
+    when(native('AND', isBlank(cell('fieldEmergence')), isSeed), `${words.noFieldLoss}. `, ''),
+  ]),
+);
 
 const notes = join([
   remark(native('ISERROR', cell('takenAs')), remarks.cropUnknown),
@@ -186,6 +243,16 @@ const notes = join([
   ),
   remark(isNot(native('OR', isHills, isBeds, isRows)), remarks.layoutUnknown),
   remark(isNot(native('OR', isTransplant, isSeed)), remarks.startUnknown),
+  ...lackable.map((standIn) =>
+    remark(
+      native(
+        'AND',
+        isWanting(standIn.key, standIn.trait),
+        ...(standIn.asked === undefined ? [] : [standIn.asked]),
+      ),
+      sayWanting(standIn),
+    ),
+  ),
   remark(operate(cell('daysToSpare'), '<', 0), remarks.shortSeason),
   remark(native('AND', isSeed, operate(cell('setOutOrSow'), '>', cell('lastSowing'))), remarks.sowsTooLate),
   native(
@@ -204,7 +271,7 @@ const notes = join([
     remarks.belowStandard,
   ),
   remark(isFlowerType('triploid'), remarks.pollenizerSeed),
-  remark(isWanting('germination', 'germination standard'), remarks.noStandard),
+  remark(isFlowerType('triploid'), remarks.pollenizerYield),
   remark(
     native(
       'AND',
@@ -217,7 +284,6 @@ const notes = join([
     ),
     remarks.wideYield,
   ),
-  remark(isWanting('yieldPer100', 'yield per 100'), remarks.noYield),
 ]);
 
 const asked = (
@@ -333,21 +399,21 @@ export const plotsTemplate: SheetTemplate = {
           'date',
           12,
         ),
-        computed(
-          'lastPick',
-          call('DATE.LASTPICK', cell('firstPick'), harvestDays, input('FIRST_FROST')),
-          'date',
-          12,
-        ),
+        computed('lastPick', call('DATE.LASTPICK', cell('firstPick'), harvestDays, firstFrost), 'date', 12),
         computed(
           'lastSowing',
-          call(
-            'DATE.LASTSOWING',
-            input('FIRST_FROST'),
-            daysToMaturity,
-            harvestDays,
-            cropFigure('fall days'),
-            frostMargin,
+          // Without harvest days the function would take a number of its own.
+          when(
+            isWanting('harvestDays', 'harvest days'),
+            native('NA'),
+            call(
+              'DATE.LASTSOWING',
+              firstFrost,
+              daysToMaturity,
+              harvestDays,
+              cropFigure('fall days'),
+              frostMargin,
+            ),
           ),
           'date',
           12,
@@ -357,7 +423,7 @@ export const plotsTemplate: SheetTemplate = {
           call(
             'SEASON.SPARE',
             input('LAST_FROST'),
-            input('FIRST_FROST'),
+            firstFrost,
             operate(operate(cell('firstPick'), '-', input('LAST_FROST')), '+', harvestDays),
           ),
           'whole',
@@ -366,15 +432,7 @@ export const plotsTemplate: SheetTemplate = {
         ),
         computed(
           'yield',
-          when(
-            native(
-              'AND',
-              isBlank(cell('yieldPer100')),
-              isNot(native('ISNUMBER', cropFigure('yield per 100'))),
-            ),
-            '',
-            call('HARVEST.YIELD', rowLength, yieldPer100),
-          ),
+          when(isWanting('yieldPer100', 'yield per 100'), '', call('HARVEST.YIELD', rowLength, yieldPer100)),
           'whole',
           10,
           unit('lb', 'kg'),

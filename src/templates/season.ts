@@ -43,6 +43,9 @@ const scaledWait = (daysAtMean: number): CellContent => ({
 const lastFrostMonth = native('MONTH', input('LAST_FROST'));
 const lastFrostYear = native('YEAR', input('LAST_FROST'));
 
+/** A leap year. Two frosts of one season cannot be further apart. */
+export const mostSeasonDays = 366;
+
 export const seasonTemplate: SheetTemplate = {
   id: 'season',
   version: 1,

@@ -12,32 +12,54 @@ export interface Finding {
   readonly area: Area;
 }
 
+/** A remark that says why its row is not computed. */
+export interface Cause {
+  readonly remark: string;
+  /** The column to fill in: there the finding stands, as an error. */
+  readonly header: string;
+  /** The message of the errors that only follow from it; null where none has one. */
+  readonly follows: string | null;
+}
+
 /** @param remarkHeader the column whose texts are remarks */
 export async function findFindings(
   port: WorkbookPort,
   tableName: string,
   remarkHeader: string,
+  causes: readonly Cause[] = [],
 ): Promise<readonly Finding[]> {
   const table = await port.readTable(tableName);
   if (table === null) return [];
   const found: Finding[] = [];
   table.rows.forEach((cells, index) => {
     const row = String(cells[0] ?? '');
-    const errors: Finding[] = [];
-    cells.forEach((value, column) => {
-      const header = table.headers[column] ?? '';
-      const area: Area = {
+    const placeOf = (column: number): Omit<Finding, 'kind' | 'text'> => ({
+      row,
+      header: table.headers[column] ?? '',
+      area: {
         sheet: table.area.sheet,
         row: table.area.row + 1 + index,
         column: table.area.column + column,
         rows: 1,
         columns: 1,
-      };
-      if (isCellError(value)) {
-        errors.push({ kind: 'error', row, header, text: value.message ?? value.error, area });
-      } else if (header === remarkHeader && typeof value === 'string' && value !== '') {
-        found.push({ kind: 'remark', row, header, text: value, area });
-      }
+      },
+    });
+    const remarkColumn = table.headers.indexOf(remarkHeader);
+    const said = cells[remarkColumn];
+    const remark = typeof said === 'string' ? said : '';
+    const present = causes.filter((cause) => remark.includes(cause.remark));
+    const rest = present.reduce((text, cause) => without(text, cause.remark), remark);
+    if (rest !== '') found.push({ ...placeOf(remarkColumn), kind: 'remark', text: rest });
+
+    const errors = present.map(({ remark: text, header }): Finding => {
+      const column = table.headers.indexOf(header);
+      return { ...placeOf(column < 0 ? remarkColumn : column), kind: 'error', text };
+    });
+    cells.forEach((value, column) => {
+      if (!isCellError(value)) return;
+      const text = value.message ?? value.error;
+      if (present.some(({ follows }) => follows === text)) return;
+      errors.push({ ...placeOf(column), kind: 'error', text });
     });
     found.push(...causesAmong(errors));
   });
@@ -57,6 +79,14 @@ async function findStrays(port: WorkbookPort, table: Area): Promise<readonly Fin
     const area = { ...table, row: first + index, column: table.column + typed, rows: 1, columns: 1 };
     return [{ kind: 'stray', row: String(cells[0] ?? ''), header: '', text: String(cells[typed]), area }];
   });
+}
+
+function without(text: string, sentence: string): string {
+  return text
+    .split(sentence)
+    .map((part) => part.trim())
+    .filter((part) => part !== '')
+    .join(' ');
 }
 
 /**

@@ -1,9 +1,9 @@
 /** Numbers as people type them into a text file or a field. */
 
-const numberPattern = /^[+-]?(\d+(\.\d+)?|\.\d+)\s*(%?)$/;
+const numberPattern = /^[+-]?(?:\d+\.?\d*|\.\d+)(?:e[+-]?\d+)?\s*(%?)$/i;
 
 /**
- * The number that a cell says beyond doubt, or null. Digits with one decimal point, or a decimal comma where
+ * The number that a cell says beyond doubt, or null: as our functions read a text, or with a decimal comma where
  * `decimalComma`; per cent gives the fraction. There "1.234" and "1,234" may be a thousand, so they are refused.
  */
 export function parseNumber(text: string, decimalComma: boolean): number | null {
@@ -12,7 +12,7 @@ export function parseNumber(text: string, decimalComma: boolean): number | null 
   const parts = numberPattern.exec(decimalComma ? trimmed.replace(',', '.') : trimmed);
   if (!parts) return null;
   const number = Number(parts[0].replace(/[\s%]/g, ''));
-  return parts[3] ? shiftPercent(number) : number;
+  return parts[1] ? shiftPercent(number) : number;
 }
 
 export type NotNumber = 'currencySign' | 'commaInNumber' | 'maybeThousands' | 'notANumber';

@@ -65,6 +65,7 @@ export type NativeFunction =
   | 'DATE'
   | 'YEAR'
   | 'MONTH'
+  | 'ROUND'
   | 'ROUNDUP';
 
 export type Operator = '+' | '-' | '*' | '/' | '=' | '<>' | '<' | '<=' | '>' | '>=' | '&';

@@ -32,8 +32,14 @@ export interface InputsRead {
 }
 
 /**
- * A cell that cannot be read as its column's kind stays as the text it is: the row's functions say what is wrong
- * with it, and nothing typed is lost.
+ * Put after what cannot be read as a number, which else stays as it was typed. Spreadsheet programs take "$5" or
+ * "1,000" for numbers all the same; no program takes "$5?".
+ */
+export const doubtMark = '?';
+
+/**
+ * A cell that cannot be read as its column's kind stays as a text: the row's functions say what is wrong with it, and
+ * nothing typed is lost.
  */
 export function readInputs(table: TableTemplate, lines: InputLines): InputsRead {
   const columns = lines.headers.map((header) => matchColumn(table, header));
@@ -49,7 +55,7 @@ export function readInputs(table: TableTemplate, lines: InputLines): InputsRead 
       const read = readCell(column, given, lines.decimalComma);
       const text = textOf(given);
       if (typeof read === 'object') problems.push({ ...read, line, header: column.header, given: text });
-      row[column.header] = typeof read === 'object' ? text : read;
+      row[column.header] = typeof read === 'object' ? standIn(text, read) : read;
     });
     const name = String(row[nameHeader] ?? '');
     const firstLine = lineOfName.get(name.toLowerCase());
@@ -96,6 +102,10 @@ function matchColumn(table: TableTemplate, header: string): TableColumn | undefi
 type Unreadable =
   | { readonly code: NotNumber | 'notADate' }
   | { readonly code: 'notAChoice'; readonly choices: readonly string[] };
+
+function standIn(text: string, { code }: Unreadable): string {
+  return code === 'notAChoice' || code === 'notADate' ? text : text + doubtMark;
+}
 
 /** The cell's value, or why it is none of its column's. */
 export function readCell(

@@ -67,6 +67,16 @@ describe('readPlanOptions', () => {
       ['--first-frost', '2026-04-30'],
       '--first-frost (2026-04-30) must come after --last-frost (2026-05-02).',
     ],
+    [
+      ['--first-frost', '2029-10-10'],
+      // 161 days in 2026, and three years with one leap day, 2028-02-29: 161 + 3 * 365 + 1.
+      '--first-frost (2029-10-10) is 1257 days after --last-frost (2026-05-02). Check the year of each:',
+    ],
+    // 366 days: from before a leap day to the same day of the next year. One more is too many.
+    [
+      ['--last-frost', '2027-05-02', '--first-frost', '2028-05-03'],
+      '--first-frost (2028-05-03) is 367 days after',
+    ],
     [['--frost-risk', '0'], '--frost-risk is "0". Give a number above 0 and below 1, such as 0.5.'],
     [['--frost-risk', '1'], '--frost-risk is "1". Give a number above 0 and below 1'],
     [['--frost-risk', 'abc'], '--frost-risk is "abc". Give a number above 0 and below 1'],
@@ -79,6 +89,12 @@ describe('readPlanOptions', () => {
     ],
   ])('%j is refused in a sentence', (given, sentence) => {
     expect(() => readPlanOptions([...complete, ...given])).toThrow(sentence);
+  });
+
+  test('a whole year between the frosts is taken', () => {
+    // 2027-05-02 to 2028-05-02: 366 days, for 2028-02-29 lies between.
+    const { season } = readPlanOptions([...complete, '--last-frost=2027-05-02', '--first-frost=2028-05-02']);
+    expect(Number(season['FIRST_FROST']) - Number(season['LAST_FROST'])).toBe(366);
   });
 
   test.each([

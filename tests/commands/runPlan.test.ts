@@ -8,7 +8,7 @@ import { createMemoryWorkbook } from '../../src/hosts/file/createMemoryWorkbook'
 import { openXlsx } from '../../src/hosts/file/openXlsx';
 import { demoSeason } from '../../src/templates/demoGarden';
 import { fillSheets } from '../../src/workbook/fillSheets';
-import { HostError, type HostProblem, type WorkbookPort } from '../../src/workbook/port';
+import { HostError, isCellError, type HostProblem, type WorkbookPort } from '../../src/workbook/port';
 import { savedPlan, savedPlots } from '../hosts/file/savedPlan';
 
 const frosts = ['--last-frost', '2026-05-02', '--first-frost', '2026-10-10'];
@@ -18,10 +18,14 @@ interface Setting {
   readonly readBytes?: () => Uint8Array;
   readonly file?: string;
   readonly refusal?: HostProblem;
+  readonly seeWorkbook?: (workbook: WorkbookPort) => void;
 }
 
 /** Runs the command over a text; the file is kept in mind only. */
-async function plan(csv: string, { options = frosts, readBytes, refusal, file = 'plots.csv' }: Setting = {}) {
+async function plan(
+  csv: string,
+  { options = frosts, readBytes, refusal, file = 'plots.csv', seeWorkbook }: Setting = {},
+) {
   const said: string[] = [];
   const warned: string[] = [];
   const saved: string[] = [];
@@ -33,6 +37,7 @@ async function plan(csv: string, { options = frosts, readBytes, refusal, file = 
     makeWorkbook: () => {
       const workbook = createFileWorkbook({ functions: [...functions.values()] });
       made.push(workbook);
+      seeWorkbook?.(workbook);
       return {
         ...workbook,
         save: async (path) => {
@@ -125,6 +130,12 @@ describe('a plot to mend spoils nothing else and is named by line, with what to 
       ',slicing cucumber,100,20',
       'line 2, column Plot: the plot has no name. Give each plot a name of its own.',
     ],
+    ['no crop', 'A,,100,20', 'line 2, A, Crop: Choose a crop.'],
+    [
+      'no figure for a blank',
+      'A,gourd,100,20',
+      'line 2, A, Germination: The reference has no germination standard for this crop: fill in Germination.',
+    ],
     [
       'a negative length',
       'A,slicing cucumber,-100,20',
@@ -180,6 +191,36 @@ describe('a plot to mend spoils nothing else and is named by line, with what to 
       'plots.csv, line 3, column Price: take th',
       'plots.csv, line 3, A, Plants: The length'.replace('A', 'B'),
     ]);
+  });
+
+  test('a number with a power of ten is a number', async () => {
+    const { code, warned, said } = await plan(`${header},Row spacing\nA,slicing cucumber,1e2,20,5e0\n`);
+    // Hand computed: 4 rows 5 ft apart, 100 plants a foot apart in each.
+    expect([code, warned]).toEqual([0, []]);
+    expect(said).toMatch(/A\s+400 /);
+  });
+
+  test.each([
+    [
+      'Length',
+      'A;slicing cucumber;1.234;20;',
+      'line 2, column Length: "1.234" may mean thousands.',
+      'Plants',
+    ],
+    [
+      'Price',
+      'A;slicing cucumber;100;20;1,234',
+      'line 2, column Price: "1,234" may mean thousands.',
+      'Income',
+    ],
+    ['Price', 'A;slicing cucumber;100;20;$5', 'line 2, column Price: take the currency sign out', 'Income'],
+  ])('a %s in doubt is not used, and said once: %s', async (_column, line, wanted, spoiled) => {
+    let workbook: WorkbookPort | undefined;
+    const csv = `${header},Price`.replaceAll(',', ';');
+    const { warned } = await plan(`${csv}\n${line}\n`, { seeWorkbook: (one) => (workbook = one) });
+    expect(warned.slice(1)).toEqual([expect.stringContaining(wanted)]);
+    const plots = await workbook?.readTable('Plots');
+    expect(isCellError(plots?.rows[0]?.[plots.headers.indexOf(spoiled)])).toBe(true);
   });
 
   test('columns that are not asked for', async () => {

@@ -212,12 +212,10 @@ export function changeCases(subject: Subject, makeHost: MakeHost): void {
       expect((await subject.port.sheets()).map(({ name }) => name)).toContain('Plots');
     });
 
-    test('settling is quick when there is nothing to wait for', async () => {
+    test('settling comes to an end where there is nothing to wait for', async () => {
       await subject.port.apply(change({ newSheets: [plots] }));
       expect(await subject.port.settle(settleMs)).toEqual([]);
-      const start = performance.now();
       expect(await subject.port.settle(settleMs)).toEqual([]);
-      expect(performance.now() - start).toBeLessThan(1000);
     });
   });
 }

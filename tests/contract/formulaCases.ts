@@ -240,12 +240,13 @@ export function formulaCases(subject: Subject): void {
           native('YEAR', 46144),
           native('MONTH', 46144),
           native('ROUNDUP', 2.01, 0),
+          native('ROUND', -2.345, 2),
           operate('a', '&', 1),
           operate('a', '<>', 'A'),
           operate(operate(7, '-', operate(3, '-', 2)), '*', 2),
           native('INDEX', allOf('Plots', 'Plot'), 2),
         ),
-      ).toEqual(['yes', false, true, 1, 3, 100, 46144, 2026, 5, 3, 'a1', false, 12, '007']);
+      ).toEqual(['yes', false, true, 1, 3, 100, 46144, 2026, 5, 3, -2.35, 'a1', false, 12, '007']);
     });
   });
 }

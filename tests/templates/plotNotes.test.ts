@@ -10,6 +10,7 @@ import { fillSheets } from '../../src/workbook/fillSheets';
 import type { InputRow } from '../../src/workbook/template';
 
 const { remarks } = english.sheets.plots;
+const noStandard = 'The reference has no germination standard for this crop: fill in Germination.';
 
 async function notesOf(plot: InputRow): Promise<string> {
   const workbook = createFileWorkbook({ functions: [...functions.values()] });
@@ -34,7 +35,7 @@ describe('germination against the federal standard (7 CFR 201.31: muskmelon 75 %
     ['at it', { Crop: 'muskmelon', Germination: 0.75 }, ''],
     ['left blank', { Crop: 'muskmelon' }, ''],
     ['of a crop without one', { Crop: 'gourd', Germination: 0.3 }, ''],
-    ['of a crop without one, left blank', { Crop: 'gourd' }, remarks.noStandard],
+    ['of a crop without one, left blank', { Crop: 'gourd' }, noStandard],
     ['of a crop that is not known', { Crop: 'gord', Germination: 0.3 }, remarks.cropUnknown],
   ])('%s', async (_, plot, expected) => {
     expect((await notesOf(plot)).trim()).toBe(expected);
@@ -44,7 +45,9 @@ describe('germination against the federal standard (7 CFR 201.31: muskmelon 75 %
 describe('a triploid watermelon', () => {
   it('alone is told of pollen and of the seed for its pollenizers, in words that go together', async () => {
     const notes = await notesOf({ Crop: 'seedless watermelon', Germination: 0.9 });
-    expect(notes).toBe(`${english.verdicts['no pollenizer']} ${remarks.pollenizerSeed} `);
+    expect(notes).toBe(
+      `${english.verdicts['no pollenizer']} ${remarks.pollenizerSeed} ${remarks.pollenizerYield} `,
+    );
     expect(notes).not.toMatch(/Add one/);
   });
 });

@@ -37,11 +37,11 @@ describe('readInputs', () => {
     });
   });
 
-  it('keeps what cannot be read as the text it is, and names line and column', () => {
+  it('keeps what cannot be read, marked where programs might read a number, and names line and column', () => {
     const { inputs, problems } = read('Name,Kind,Size,Day\nA,square,"1,000",2 May\nB,long,$5,\n');
     expect(inputs).toEqual([
-      { Name: 'A', Kind: 'square', Size: '1,000', Day: '2 May' },
-      { Name: 'B', Kind: 'long', Size: '$5' },
+      { Name: 'A', Kind: 'square', Size: '1,000?', Day: '2 May' },
+      { Name: 'B', Kind: 'long', Size: '$5?' },
     ]);
     expect(problems).toEqual([
       { code: 'notAChoice', line: 2, header: 'Kind', given: 'square', choices: ['Round', 'Long'] },

@@ -3,7 +3,7 @@ import { isCellError } from '../../workbook/port';
 import { toNumber, toTruth } from './coerceValue';
 import { countMatches, findPosition } from './lookUp';
 import { allValues, errorOf, plainValue, singleValue, withoutMessage, type Operand } from './operand';
-import { roundUp } from './roundUp';
+import { round, roundUp } from './rounding';
 import { dateSerial, yearAndMonth } from './spreadsheetDate';
 
 type Evaluate = (expression: Expression) => Operand;
@@ -75,6 +75,8 @@ function evaluateEager(
       return mapValue(toNumber(single(0)), (serial) =>
         mapValue(yearAndMonth(serial), (date) => (name === 'YEAR' ? date.year : date.month)),
       );
+    case 'ROUND':
+      return mapValue(numbersOf(operands), ([number = 0, places = 0]) => round(number, places));
     case 'ROUNDUP':
       return mapValue(numbersOf(operands), ([number = 0, places = 0]) => roundUp(number, places));
   }

@@ -32,6 +32,8 @@ export const commands = {
     badDate: '{option} is "{given}". Give a day of the calendar as year-month-day, such as {example}.',
     frostsReversed:
       '--first-frost ({first}) must come after --last-frost ({last}). South of the equator the first frost of fall is in the next year: give its year too.',
+    frostsApart:
+      '--first-frost ({first}) is {days} days after --last-frost ({last}). Check the year of each: the first frost of fall is the next one after the last frost.',
     badShare: '{option} is "{given}". Give a number above 0 and below 1, such as {example}.',
     badUnits: '--units is "{given}". Give us (feet, inches, pounds) or metric.',
     outExtension: '--out is "{given}". Give a name that ends in .xlsx.',

@@ -217,7 +217,10 @@ export const sheets = {
         header: 'Keep apart',
         note: 'From Crop and Flower type of all plots: clear, or what pollen does and what to do. CUCURBIT.FLOWER.ISOLATE',
       },
-      yield: { header: 'Yield', note: 'Marketable. lb or kg. CUCURBIT.HARVEST.YIELD' },
+      yield: {
+        header: 'Yield',
+        note: 'Marketable. lb or kg. Of the whole row: among seedless melons it counts the pollenizers too. CUCURBIT.HARVEST.YIELD',
+      },
       income: { header: 'Income', note: 'Yield x price.' },
       assumed: {
         header: 'Assumed',
@@ -239,9 +242,9 @@ export const sheets = {
         'Germination below the federal standard: such seed is sold marked Below Standard. Test it.',
       pollenizerSeed:
         'Seed to sow counts the pollenizers too: for their share order seed of a seeded watermelon.',
-      noStandard: 'No federal germination standard for this crop: put in your own germination.',
+      pollenizerYield: 'Yield is that of the whole row: the pollenizers’ share of it is seeded melons.',
       wideYield: 'Published yields differ more than threefold and the low end is used: put in your own.',
-      noYield: 'No published yield: put in your own.',
+      noFigure: 'The reference has no {figure} for this crop: fill in {header}.',
     },
   },
   crops: {
@@ -258,6 +261,21 @@ export const sheets = {
       '"Common practice, no source" and "judgement" are what they say; "from memory" wants checking.',
     ],
     names: 'Names that are understood',
+    range: '{low} to {high}',
+    practice: 'Growing notes: common practice, no source',
+    /** What each is of, and the note. */
+    practiceNotes: [
+      ['Vining types', '{viningRoom} ft (about 2 m) of room a plant.'],
+      ['Bush types', '{bushRoom} ft (60 to 90 cm) of room a plant.'],
+      ['Hills', '{hillWidth} ft (60 cm) across and {hillHeight} in (15 to 20 cm) high.'],
+      ['Hills of transplants', '{hillTransplants} in a hill, about {hillTransplantGap} in (8 cm) apart.'],
+      ['Sowing in pots', '{seedsPerPot} seeds to a plantable pot, {pottingDepth} in (2.5 cm) deep.'],
+      [
+        'Age of transplants',
+        'First true leaf at about {firstTrueLeaf} weeks; about {leavesAtSettingOut} leaves at setting out.',
+      ],
+      ['Gynoecious seed', 'About {gynoeciousPollenizers} of a lot is monoecious seed, often dyed.'],
+    ],
     noFigure: 'type your own',
     columns: {
       crop: 'Crop',
@@ -267,6 +285,8 @@ export const sheets = {
       unit: 'Unit',
       source: 'Source',
       name: 'Name',
+      of: 'Of',
+      note: 'Growing note',
       yieldHigh: 'yield per 100, high',
     },
   },

@@ -102,15 +102,15 @@ describe('cheapestPacks', () => {
     );
   });
 
-  test('the most seeds and the most packs are answered in seconds', () => {
+  test('the most seeds and the most packs are answered: a trial of all orders would never end', () => {
     const sizes = Array.from({ length: 20 }, (_, i) => 7 + 13 * i);
-    const start = performance.now();
     const order = cheapestPacks(
       1_000_000,
       sizes,
       sizes.map((size) => (3 * size + (size % 5)) / 100),
     );
-    expect(performance.now() - start).toBeLessThan(5000);
+    // No seed is cheaper than 0.03, and 50,000 packs of 20 at 0.60 cost just that.
+    expect(order.cost).toBeCloseTo(30_000, 9);
     const held = order.packs.reduce((sum, { size, count }) => sum + size * count, 0);
     expect(held).toBeGreaterThanOrEqual(1_000_000);
   });

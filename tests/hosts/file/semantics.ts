@@ -222,6 +222,18 @@ export const semantics: Readonly<Record<string, readonly Case[]>> = {
     [native('YEAR', '2026-05-02'), 2026],
     [native('MONTH', 'x'), '#VALUE!'],
   ],
+  "ROUND takes a half away from zero (the first seven from Excel's documentation, from memory)": [
+    [native('ROUND', 2.15, 1), 2.2],
+    [native('ROUND', 2.149, 1), 2.1],
+    [native('ROUND', -1.475, 2), -1.48],
+    [native('ROUND', 21.5, -1), 20],
+    [native('ROUND', 626.3, -3), 1000],
+    [native('ROUND', 1.98, -1), 0],
+    [native('ROUND', -50.55, -2), -100],
+    [native('ROUND', operate(operate(60, '-', 32), '/', 1.8), 0), 16],
+    [native('ROUND', 'x', 0), '#VALUE!'],
+    [native('ROUND', 2.5, division), '#DIV/0!'],
+  ],
   "ROUNDUP goes away from zero (the first four from Excel's documentation)": [
     [native('ROUNDUP', 3.2, 0), 4],
     [native('ROUNDUP', 3.14159, 3), 3.142],

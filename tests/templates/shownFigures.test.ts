@@ -1,0 +1,62 @@
+/** How the figures of the Crops sheets look in metric units: short to read, and exact where Plots computes on them. */
+import { expect, test } from 'vitest';
+import { functions } from '../../src/functions';
+import { createFileWorkbook } from '../../src/hosts/file/createFileWorkbook';
+import { demoFilling, demoSeason } from '../../src/templates/demoGarden';
+import { cropsTemplate } from '../../src/templates/crops';
+import { fillSheets } from '../../src/workbook/fillSheets';
+import { formatCodes } from '../../src/workbook/appearance';
+import type { ReadValue } from '../../src/workbook/port';
+
+async function metricTable(name: string) {
+  const workbook = createFileWorkbook({ functions: [...functions.values()] });
+  const form = { ...demoSeason, UNITS: 'metric' };
+  await fillSheets(
+    workbook,
+    demoFilling.map((request) => ({ ...request, form })),
+    'test',
+  );
+  const table = await workbook.readTable(name);
+  if (table === null) throw new Error(`no table ${name}`);
+  return table;
+}
+
+test('the ranges have at most two decimals', async () => {
+  const { rows } = await metricTable('CropFigures');
+  const figures = rows.map((row) => row.slice(2, 4)).flat();
+  expect(
+    figures.filter((value) => typeof value === 'number' && !/^\d+(\.\d{1,2})?$/.test(String(value))),
+  ).toEqual([]);
+  const lowOf = (crop: string, trait: string): ReadValue | undefined =>
+    rows.find(([name, figure]) => name === crop && figure === trait)?.[2];
+  // 60 °F (Ohio State University): 28 / 1.8 = 15.6.
+  expect(lowOf('slicing cucumber', 'soil minimum')).toBe(16);
+  // 4 ft (University of Illinois) x 0.3048.
+  expect(lowOf('slicing cucumber', 'row spacing')).toBe(1.22);
+  // 1,000 an ounce (North Carolina AG-552) / 28.3495.
+  expect(lowOf('slicing cucumber', 'seeds per weight')).toBe(35.3);
+});
+
+test('the growing notes stand under their ground, with every figure put in', async () => {
+  const { rows } = await metricTable('CropNotes');
+  const notes = rows.map(([of, note]) => `${String(of)}: ${String(note)}`);
+  // Common practice, no source.
+  expect(notes).toContain('Vining types: 6 to 8 ft (about 2 m) of room a plant.');
+  expect(notes).toContain('Hills of transplants: 3 in a hill, about 3 in (8 cm) apart.');
+  expect(notes).toContain('Sowing in pots: 1 to 2 seeds to a plantable pot, 1 in (2.5 cm) deep.');
+  expect(notes).toContain('Gynoecious seed: About 10% of a lot is monoecious seed, often dyed.');
+  expect(notes.join()).not.toMatch(/[{}]/);
+});
+
+test('the figures that Plots computes on are exact, in columns that show them short', async () => {
+  const { rows, headers } = await metricTable('Crops');
+  const slicing = rows.find(([name]) => name === 'slicing cucumber');
+  // 1,000 / 28.349523125 g.
+  expect(slicing?.[headers.indexOf('seeds per weight')]).toBeCloseTo(35.27396194958, 10);
+  const long = headers.filter((_, column) =>
+    rows.some((row) => typeof row[column] === 'number' && String(row[column]).length > 6),
+  );
+  expect(long).toContain('soil minimum');
+  const formats = new Map(cropsTemplate.tables[0]?.columns.map(({ header, format }) => [header, format]));
+  for (const header of long) expect(formatCodes[formats.get(header) ?? 'general'], header).toMatch(/^#,##0/);
+});
