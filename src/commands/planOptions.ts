@@ -56,18 +56,11 @@ export function readPlanOptions(args: readonly string[]): PlanOptions {
   const isAsked = (option: Option): boolean => !hasWorkbookName(plots) || given.has(option);
   const lastFrost = isAsked('last-frost') ? dateOption(given, 'last-frost') : null;
   const firstFrost = isAsked('first-frost') ? dateOption(given, 'first-frost') : null;
-  if (lastFrost !== null && firstFrost !== null && firstFrost <= lastFrost) {
-    refuse(words.frostsReversed, {
-      last: given.get('last-frost') ?? '',
-      first: given.get('first-frost') ?? '',
-    });
-  }
-  if (firstFrost - lastFrost > mostSeasonDays) {
-    refuse(words.frostsApart, {
-      last: given.get('last-frost') ?? '',
-      first: given.get('first-frost') ?? '',
-      days: String(firstFrost - lastFrost),
-    });
+  if (lastFrost !== null && firstFrost !== null) {
+    const days = firstFrost - lastFrost;
+    const typed = { last: given.get('last-frost') ?? '', first: given.get('first-frost') ?? '' };
+    if (days <= 0) refuse(words.frostsReversed, typed);
+    if (days > mostSeasonDays) refuse(words.frostsApart, { ...typed, days: String(days) });
   }
   const units = given.get('units') ?? 'us';
   if (units !== 'us' && units !== 'metric') refuse(words.badUnits, { given: units });
