@@ -1,12 +1,13 @@
 /** The browser workbook: the grid with the plan kept in this browser, or the invented garden, and the pane beside it. */
 import { functions } from '../functions';
 import { openDesk } from '../hosts/browser/openDesk';
+import { listenForKeys } from '../taskpane/pageKeys';
 import { showPlans } from '../taskpane/showPlans';
 import { functionNamespace } from '../templates/sheets';
 import { english } from '../texts/english';
 import { functionHelp } from './functions?help';
 import { filesWhenAsked } from './filesWhenAsked';
-import { listenForKeys } from './pageKeys';
+
 import '../taskpane/pane.css';
 import './browser.css';
 

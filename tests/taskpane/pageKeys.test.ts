@@ -1,6 +1,6 @@
 // @vitest-environment jsdom
 import { beforeEach, expect, test, vi } from 'vitest';
-import { listenForKeys } from '../../src/entries/pageKeys';
+import { listenForKeys } from '../../src/taskpane/pageKeys';
 
 const workbook = { takeFocus: vi.fn(), undo: vi.fn(async () => true), redo: vi.fn(async () => true) };
 document.body.innerHTML =
