@@ -58,7 +58,10 @@ function lineOf(problem: ListProblem): number {
 function followsFrom({ line, text }: FindingOfLine, problem: ListProblem): boolean {
   if (!('given' in problem) || problem.code === 'sameName' || problem.line !== line) return false;
   return (
-    problem.code === 'notAChoice' || text.startsWith('#') || text.includes(`"${problem.given}${doubtMark}"`)
+    problem.code === 'notAChoice' ||
+    text.startsWith('#') ||
+    text.includes(`"${problem.given}"`) ||
+    text.includes(`"${problem.given}${doubtMark}"`)
   );
 }
 

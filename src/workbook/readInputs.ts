@@ -104,7 +104,9 @@ type Unreadable =
   | { readonly code: 'notAChoice'; readonly choices: readonly string[] };
 
 function standIn(text: string, { code }: Unreadable): string {
-  return code === 'notAChoice' || code === 'notADate' ? text : text + doubtMark;
+  // Words, and what came back marked already, no program takes for a number.
+  const isDoubtful = /\d/.test(text) && !text.endsWith(doubtMark);
+  return code === 'notAChoice' || code === 'notADate' || !isDoubtful ? text : text + doubtMark;
 }
 
 /** The cell's value, or why it is none of its column's. */
