@@ -5,7 +5,7 @@ import { printFormula, type Dialect } from '../../workbook/printFormula';
 import type { CellContent, ReadValue } from '../../workbook/port';
 
 /** Empties a cell but for its look. */
-const nothing = { v: null, t: null, f: null, si: null, p: null } as const;
+export const nothing = { v: null, t: null, f: null, si: null, p: null } as const;
 
 /** Replaces whatever stands in the cell; its look stays. */
 export function toCellData(content: CellContent, dialect: Dialect): ICellData {
