@@ -2,6 +2,7 @@
 import { findFindings } from '../workbook/findFindings';
 import type { LiveWorkbook } from '../workbook/port';
 import { readForm } from '../workbook/readForm';
+import type { TableTemplate } from '../workbook/template';
 import { plotsTemplate } from '../templates/plots';
 import { seasonTemplate } from '../templates/season';
 import { allTemplates } from '../templates/sheets';
@@ -11,6 +12,7 @@ import { createActions } from './actions';
 import { createCautionsSection } from './cautionsSection';
 import { element, setText } from './elements';
 import { createFindingsSection } from './findingsSection';
+import { createPlotsSection, readPlots } from './plotsSection';
 import { problemSentence } from './problemSentence';
 import { createRefresher } from './refresher';
 import { findInSeason } from './seasonFindings';
@@ -27,7 +29,7 @@ export interface PaneHandle {
 
 const pauseAfterChangeMs = 250;
 const settleMs = 15000;
-const plotsTable = plotsTemplate.tables[0]?.name ?? '';
+const plotsTable = plotsTemplate.tables[0] as TableTemplate;
 const notesHeader = english.sheets.plots.columns.notes.header;
 
 /**
@@ -50,12 +52,13 @@ export async function mountPane(root: HTMLElement, workbook: LiveWorkbook, hint 
     seasonValues: season.valuesForNewSheet,
     refresh: refresher.now,
   });
+  const plots = createPlotsSection(workbook, plotsTable, actions);
   const findings = createFindingsSection(workbook);
   const trouble = element('p', { role: 'alert', class: 'notice notice-bad' });
   const again = element('button', { type: 'button', hidden: true }, pane.readAgain);
   again.addEventListener('click', () => void refresher.now());
 
-  const links = createSectionLinks([season.element, sheets.element, findings.element]);
+  const links = createSectionLinks([season.element, sheets.element, plots.element, findings.element]);
 
   root.classList.add('cucurbit-pane');
   root.replaceChildren(
@@ -70,6 +73,7 @@ export async function mountPane(root: HTMLElement, workbook: LiveWorkbook, hint 
     ),
     season.element,
     sheets.element,
+    plots.element,
     findings.element,
     createCautionsSection(Object.values(english.cautions)),
   );
@@ -94,11 +98,13 @@ export async function mountPane(root: HTMLElement, workbook: LiveWorkbook, hint 
     const unsettled = await attempt(() => workbook.settle(settleMs));
     const there = await attempt(() => workbook.sheets());
     const form = await readSeason();
-    const found = await attempt(() => findFindings(workbook, plotsTable, notesHeader));
+    const lines = await attempt(() => readPlots(workbook, plotsTable));
+    const found = await attempt(() => findFindings(workbook, plotsTable.name, notesHeader));
     const selection = await attempt(() => workbook.selection());
     if (!isOpen) return;
     if (there !== 'unreadable') sheets.show(there);
     season.show(form);
+    plots.show(lines);
     const inSeason = typeof form === 'object' ? findInSeason(seasonTemplate, form) : [];
     const inPlots = found === 'unreadable' ? [] : found;
     const isEmpty = form === 'absent' && inPlots.length === 0;

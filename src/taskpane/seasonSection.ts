@@ -8,7 +8,7 @@ import type { Actions } from './actions';
 import { element, section, setText } from './elements';
 import { createNotice } from './notice';
 import { failureSentence } from './problemSentence';
-import { createSeasonField, type SeasonField } from './seasonField';
+import { createFormField, type FormField } from './formField';
 import { createSeasonResults } from './seasonResults';
 import { checkFrosts, frostsField, isSeldomChanged } from './seasonRules';
 
@@ -33,7 +33,7 @@ export function createSeasonSection(
   refresh: () => Promise<void>,
 ): SeasonSection {
   const inputs = template.form.filter((line) => line.kind === 'input');
-  const fields = inputs.map((line) => createSeasonField(line, () => showState()));
+  const fields = inputs.map((line) => createFormField(line, () => showState()));
   const results = createSeasonResults(template.form.filter((line) => line.kind === 'computed'));
   const { element: all, heading } = section('season', words.heading);
   const put = element('button', { type: 'submit', class: 'main' }, words.put);
@@ -47,7 +47,7 @@ export function createSeasonSection(
 
   let state: SeasonState = 'absent';
   const isInSheet = (): boolean => typeof state === 'object';
-  const touched = (): SeasonField[] => fields.filter((field) => field.isTouched());
+  const touched = (): FormField[] => fields.filter((field) => field.isTouched());
 
   const showState = (): void => {
     for (const [field, wrong] of findWrong(fields)) field.markWrong(field.isDone() ? wrong : null);
@@ -97,7 +97,7 @@ export function createSeasonSection(
       return notice.warn(words.otherMeanwhile);
     }
     const kept = await writeForm(workbook, read, values, pane.undo.season);
-    const isKept = ({ line }: SeasonField): boolean => kept.includes(line.name);
+    const isKept = ({ line }: FormField): boolean => kept.includes(line.name);
     const written = mine.filter((field) => !isKept(field));
     show({ ...read, values: { ...read.values, ...valuesOf(written) } });
     const said = [
@@ -131,13 +131,13 @@ export function createSeasonSection(
 
 function createForm(
   labelledBy: string,
-  fields: readonly SeasonField[],
+  fields: readonly FormField[],
   hint: HTMLElement,
   buttons: readonly HTMLElement[],
 ): HTMLFormElement {
   const seldom = fields.filter((field) => isSeldomChanged(field.line));
   const often = fields.filter((field) => !seldom.includes(field));
-  const grid = (some: readonly SeasonField[]): HTMLElement =>
+  const grid = (some: readonly FormField[]): HTMLElement =>
     element('div', { class: 'fields' }, ...some.map((field) => field.element));
   const more = element(
     'details',
@@ -149,13 +149,13 @@ function createForm(
   return element('form', { novalidate: true, 'aria-labelledby': labelledBy }, grid(often), more, hint, row);
 }
 
-function labelsOf(fields: readonly SeasonField[]): string {
+function labelsOf(fields: readonly FormField[]): string {
   return fields.map((field) => field.line.label).join(', ');
 }
 
 /** Every field with what is wrong with it; null where nothing is. */
-function findWrong(fields: readonly SeasonField[]): Map<SeasonField, string | null> {
-  const found = new Map<SeasonField, string | null>();
+function findWrong(fields: readonly FormField[]): Map<FormField, string | null> {
+  const found = new Map<FormField, string | null>();
   for (const field of fields) {
     const checked = field.check();
     found.set(field, 'wrong' in checked ? checked.wrong : null);
@@ -166,7 +166,7 @@ function findWrong(fields: readonly SeasonField[]): Map<SeasonField, string | nu
 }
 
 /** A field that is wrong has no value. */
-function valuesOf(fields: readonly SeasonField[]): Record<string, CellValue> {
+function valuesOf(fields: readonly FormField[]): Record<string, CellValue> {
   const values: Record<string, CellValue> = {};
   for (const field of fields) {
     const checked = field.check();

@@ -29,7 +29,26 @@ const cell = (key: ColumnKey): Expression => column(headers[key].header);
 
 /** The crop's figure of the Crops sheet. */
 const cropFigure = (trait: string): Expression => lookUp(cell('takenAs'), 'Crops', 'Crop', trait);
-const givenOrCrop = (key: ColumnKey, trait: string): Expression => givenOr(cell(key), cropFigure(trait));
+
+/** Which figure of the Crops sheet stands in where a cell is left blank. */
+export interface StandIn {
+  readonly header: string;
+  readonly figure: string;
+  /** The layouts that read it. */
+  readonly layouts: readonly string[];
+}
+
+const [rows, hilled, beds] = words.layouts;
+const standsIn = (
+  key: ColumnKey,
+  figure: string,
+  layouts: readonly string[] = words.layouts,
+): StandIn & { readonly value: Expression } => ({
+  header: headers[key].header,
+  figure,
+  layouts,
+  value: givenOr(cell(key), cropFigure(figure)),
+});
 
 /** Where the look-up finds nothing, our function says why and names what is near. */
 const takenAs = native(
@@ -38,16 +57,30 @@ const takenAs = native(
   call('CROP.VALUE', cell('crop'), 'species'),
 );
 
-const rowSpacing = givenOrCrop('rowSpacing', 'row spacing');
-const plantSpacing = givenOrCrop('plantSpacing', 'plant spacing');
-const hillSpacing = givenOrCrop('hillSpacing', 'hill spacing');
-const hillRowSpacing = givenOrCrop('rowSpacing', 'hill row spacing');
-const plantsPerHill = givenOrCrop('plantsPerHill', 'plants per hill');
-const germination = givenOrCrop('germination', 'germination standard');
-const flowerType = givenOrCrop('flowerType', 'flower type');
-const daysToMaturity = givenOrCrop('daysToMaturity', 'days to maturity');
-const harvestDays = givenOrCrop('harvestDays', 'harvest days');
-const yieldPer100 = givenOrCrop('yieldPer100', 'yield per 100');
+const standIns = {
+  rowSpacing: standsIn('rowSpacing', 'row spacing', [rows]),
+  hillRowSpacing: standsIn('rowSpacing', 'hill row spacing', [hilled]),
+  plantSpacing: standsIn('plantSpacing', 'plant spacing', [rows, beds]),
+  hillSpacing: standsIn('hillSpacing', 'hill spacing', [hilled]),
+  plantsPerHill: standsIn('plantsPerHill', 'plants per hill', [hilled]),
+  germination: standsIn('germination', 'germination standard'),
+  flowerType: standsIn('flowerType', 'flower type'),
+  daysToMaturity: standsIn('daysToMaturity', 'days to maturity'),
+  harvestDays: standsIn('harvestDays', 'harvest days'),
+  yieldPer100: standsIn('yieldPer100', 'yield per 100'),
+};
+export const plotStandIns: readonly StandIn[] = Object.values(standIns);
+
+const rowSpacing = standIns.rowSpacing.value;
+const plantSpacing = standIns.plantSpacing.value;
+const hillSpacing = standIns.hillSpacing.value;
+const hillRowSpacing = standIns.hillRowSpacing.value;
+const plantsPerHill = standIns.plantsPerHill.value;
+const germination = standIns.germination.value;
+const flowerType = standIns.flowerType.value;
+const daysToMaturity = standIns.daysToMaturity.value;
+const harvestDays = standIns.harvestDays.value;
+const yieldPer100 = standIns.yieldPer100.value;
 const frostMargin = givenOr(input('FROST_MARGIN'), cropFigure('frost margin'));
 
 const gynoeciousShare = givenOr(cell('pollenizerShare'), practice.gynoeciousPollenizers.value);

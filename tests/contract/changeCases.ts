@@ -157,6 +157,9 @@ export function changeCases(subject: Subject, makeHost: MakeHost): void {
         columns: 1,
       } as Area);
       expect(formulas.map(([formula]) => formula !== null)).toEqual([true, false, true, false]);
+      await put(3, [[null, null]]);
+      await put(4, [[{ carriedFrom: 3 }, { carriedFrom: 3 }]]);
+      expect((await subject.port.readTable('Plots'))?.rows[1]).toEqual(['north', null, null]);
     });
 
     test('a stamp changes with a value or a formula of its sheet, and with nothing else', async () => {

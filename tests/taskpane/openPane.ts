@@ -1,15 +1,15 @@
 /** A pane over a workbook in memory, and how a person finds their way in it. */
 import { vi } from 'vitest';
 import { fillSheets } from '../../src/workbook/fillSheets';
-import type { CellValue } from '../../src/workbook/port';
+import type { CellValue, LiveWorkbook } from '../../src/workbook/port';
 import type { InputRow } from '../../src/workbook/template';
 import { allTemplates } from '../../src/templates/sheets';
 import { mountPane, type PaneHandle } from '../../src/taskpane/mountPane';
 import { createFakeWorkbook, type FakeWorkbook } from './fakeWorkbook';
 
-export interface OpenPane {
+export interface OpenPane<Workbook extends LiveWorkbook = FakeWorkbook> {
   readonly root: HTMLElement;
-  readonly workbook: FakeWorkbook;
+  readonly workbook: Workbook;
   readonly handle: PaneHandle;
   field(label: string): HTMLInputElement;
   button(text: string): HTMLButtonElement;
@@ -28,7 +28,7 @@ export const season: Readonly<Record<string, CellValue>> = {
   FIRST_FROST: 46670,
 };
 
-export async function fillFake(workbook: FakeWorkbook, plots: readonly InputRow[]): Promise<void> {
+export async function fillFake(workbook: LiveWorkbook, plots: readonly InputRow[]): Promise<void> {
   const requests = allTemplates.map((template) => ({
     template,
     inputs: template.id === 'plots' ? plots : [],
@@ -40,6 +40,12 @@ export async function fillFake(workbook: FakeWorkbook, plots: readonly InputRow[
 export async function openPane(prepare?: (workbook: FakeWorkbook) => Promise<void>): Promise<OpenPane> {
   const workbook = createFakeWorkbook();
   await prepare?.(workbook);
+  return openPaneOver(workbook);
+}
+
+export async function openPaneOver<Workbook extends LiveWorkbook>(
+  workbook: Workbook,
+): Promise<OpenPane<Workbook>> {
   const root = document.createElement('main');
   document.body.replaceChildren(root);
   const handle = await mountPane(root, workbook);

@@ -14,6 +14,6 @@ export function carryCell(
 ): ICellData {
   const formula = readFormula(engine, worksheet, fromRow, column);
   if (formula !== null) return formulaData(carryFormula(formula, fromRow, toRow));
-  const { v, t, p } = worksheet.getCellMatrix().getValue(fromRow, column) ?? nothing;
+  const { v = null, t = null, p = null } = worksheet.getCellMatrix().getValue(fromRow, column) ?? nothing;
   return { ...nothing, v, t, p };
 }

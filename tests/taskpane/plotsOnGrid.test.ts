@@ -1,0 +1,190 @@
+// @vitest-environment jsdom
+/** The plots of the pane over the real browser workbook, with its engine and our functions, and somebody typing in it. */
+import { ICommandService } from '@univerjs/core';
+import { SetRangeValuesCommand } from '@univerjs/sheets';
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { functions } from '../../src/functions';
+import { startEngine, type Engine } from '../../src/hosts/browser/engine';
+import { openWorkbook, type BrowserWorkbook } from '../../src/hosts/browser/openWorkbook';
+import { findSheet } from '../../src/hosts/browser/readWorkbook';
+import { functionNamespace } from '../../src/templates/sheets';
+import type { ReadValue } from '../../src/workbook/port';
+import { run } from '../functions/run';
+import { enter, fillFake, openPaneOver, until, type OpenPane } from './openPane';
+
+let engine: Engine;
+let workbook: BrowserWorkbook;
+let pane: OpenPane<BrowserWorkbook>;
+
+const plots = [
+  { Plot: 'Creek', Crop: 'slicing cucumber', Length: 100, Width: 20, Price: 1.1 },
+  { Plot: 'Hill', Crop: 'zucchini', Layout: 'hills', Length: 60, Width: 26 },
+  { Plot: '007', Crop: 'gourd', Length: 30, Width: 10 },
+];
+/** Title, two leads, one caution, a gap, units, headers. */
+const firstRow = 7;
+
+beforeEach(async () => {
+  engine = startEngine(
+    { functions: [...functions.values()], namespace: functionNamespace, firstSheet: 'Scratch' },
+    null,
+  );
+  workbook = openWorkbook(engine, { onWrite: () => undefined, scrollTo: () => undefined });
+  await fillFake(workbook, plots);
+  pane = await openPaneOver(workbook);
+}, 120_000);
+afterEach(() => {
+  pane.handle.dispose();
+  workbook.dispose();
+});
+
+const table = async () => {
+  expect(await workbook.settle(20_000)).toEqual([]);
+  const read = await workbook.readTable('Plots');
+  if (read === null) throw new Error('no Plots');
+  return read;
+};
+const column = async (header: string): Promise<readonly ReadValue[]> => {
+  const { headers, rows } = await table();
+  return rows.map((row) => row[headers.indexOf(header)] ?? null);
+};
+const names = (): Promise<readonly ReadValue[]> => column('Plot');
+const columnIndex = async (header: string): Promise<number> => (await table()).headers.indexOf(header);
+const type = async (row: number, at: number, cell: { v?: string | number; f?: string }): Promise<void> => {
+  await engine.accessor.get(ICommandService).executeCommand(SetRangeValuesCommand.id, {
+    unitId: engine.unitId,
+    subUnitId: findSheet(engine, 'Plots')?.getSheetId(),
+    range: { startRow: firstRow + row, endRow: firstRow + row, startColumn: at, endColumn: at },
+    value: [[cell]],
+  });
+};
+const radios = (): HTMLInputElement[] => [...pane.root.querySelectorAll<HTMLInputElement>('[type=radio]')];
+const choose = (index: number): void => radios()[index]?.click();
+const shown = (): string[] =>
+  [...pane.root.querySelectorAll('.line')].map((line) => line.textContent?.replace(/\s+/g, ' ').trim() ?? '');
+const says = (text: string): Promise<void> => until(() => expect(pane.spoken()).toContain(text));
+const press = async (text: string, said: string): Promise<void> => {
+  pane.button(text).click();
+  await says(said);
+};
+
+describe('the list', () => {
+  it('shows each plot with its crop, size, plants and seed, and what wants looking at', () => {
+    const plants = run(
+      'PLANTS.INROWS',
+      100,
+      20,
+      run('CROP.VALUE', 'slicing cucumber', 'row spacing'),
+      run('CROP.VALUE', 'slicing cucumber', 'plant spacing'),
+    );
+    expect(shown()).toHaveLength(3);
+    expect(shown()[0]).toMatch(
+      new RegExp(`^Creek .*slicing cucumber, 100 × 20 ft, ${String(plants)} plants, \\d+ seeds$`),
+    );
+    expect(shown()[2]).toMatch(/^007 to mend gourd, 30 × 10 ft/);
+  });
+
+  it('follows what is typed in the grid', async () => {
+    await type(0, 0, { v: 'Brook' });
+    await type(3, 0, { v: 'Lane' });
+    await until(() =>
+      expect(shown().map((line) => line.split(' ')[0])).toEqual(['Brook', 'Hill', '007', 'Lane']),
+    );
+  });
+});
+
+describe('a plot', () => {
+  it('is added under the last, computed, and undone in one step', async () => {
+    pane.button('New plot').click();
+    await until(() => expect(document.activeElement).toBe(pane.field('Plot')));
+    enter(pane.field('Plot'), 'Lane');
+    enter(pane.field('Crop'), 'pickling cucumber');
+    enter(pane.field('Length'), '50');
+    enter(pane.field('Width'), '10');
+    enter(pane.field('Germination'), '85');
+    await press('Put the new plot into the sheet', '"Lane" was added.');
+    expect(await names()).toEqual(['Creek', 'Hill', '007', 'Lane']);
+    expect((await column('Germination'))[3]).toBe(0.85);
+    expect((await column('Row spacing'))[3]).toBeNull();
+    expect((await column('Plants'))[3]).toBe(
+      run(
+        'PLANTS.INROWS',
+        50,
+        10,
+        run('CROP.VALUE', 'pickling cucumber', 'row spacing'),
+        run('CROP.VALUE', 'pickling cucumber', 'plant spacing'),
+      ),
+    );
+    expect(radios().findIndex(({ checked }) => checked)).toBe(3);
+    await workbook.undo();
+    expect(await names()).toEqual(['Creek', 'Hill', '007']);
+  });
+
+  it('is changed where it was changed, and a formula in an input is left', async () => {
+    const width = await columnIndex('Width');
+    await type(0, width, { f: '=10+12' });
+    await until(() => expect(shown()[0]).toContain('100 × 22'));
+    choose(0);
+    pane.button('Change').click();
+    await until(() => expect(pane.field('Length').value).toBe('100'));
+    enter(pane.field('Length'), '90');
+    enter(pane.field('Width'), '30');
+    await press('Put the plot into the sheet', 'Left alone, for a formula stands there: Width.');
+    expect((await column('Length'))[0]).toBe(90);
+    const { area } = await table();
+    const read = await workbook.read({ ...area, row: firstRow, rows: 1, column: width, columns: 1 });
+    expect(read.formulas).toEqual([['=10+12']]);
+  });
+
+  it('is duplicated, moved and removed with what was typed over and its own columns', async () => {
+    const spare = await columnIndex('Days to spare');
+    const beside = (await table()).area.columns;
+    await type(0, spare, { v: 'ask Mo' });
+    await type(0, beside, { f: '=D8*2' });
+    await until(() => expect(shown()).toHaveLength(3));
+    await workbook.settle(20_000);
+    const whole = async (row: number): Promise<readonly ReadValue[]> => {
+      const { area } = await table();
+      const { values } = await workbook.read({
+        ...area,
+        row: firstRow + row,
+        rows: 1,
+        columns: area.columns + 1,
+      });
+      return values[0] ?? [];
+    };
+    // The list must have seen what was typed, or the change is refused.
+    await new Promise((resolve) => setTimeout(resolve, 600));
+    const creek = await whole(0);
+    expect(creek.at(-1)).toBe(200);
+    choose(0);
+    await press('Move down', '"Creek" is line 2 of 3 now.');
+    expect(await names()).toEqual(['Hill', 'Creek', '007']);
+    expect(await whole(1)).toEqual(creek);
+    expect(radios()[1]?.checked).toBe(true);
+    await press('Duplicate', '"Creek" was duplicated as "Creek 2"');
+    expect(await names()).toEqual(['Hill', 'Creek', 'Creek 2', '007']);
+    const copied = await whole(2);
+    expect(copied[spare]).toBe('ask Mo');
+    expect(copied.at(-1)).toBe(200);
+    choose(0);
+    pane.button('Remove').click();
+    await until(() => expect(document.activeElement).toBe(pane.button('Remove it')));
+    await press('Remove it', '"Hill" was removed.');
+    expect(await names()).toEqual(['Creek', 'Creek 2', '007', null]);
+    expect(await whole(0)).toEqual(creek.map((value, i) => (i === beside ? 200 : value)));
+    expect(document.activeElement).toBe(radios()[0]);
+    for (let i = 0; i < 3; i++) await workbook.undo();
+    expect(await names()).toEqual(['Creek', 'Hill', '007']);
+    expect(await whole(0)).toEqual(creek);
+  });
+
+  it('is not touched when somebody typed meanwhile', async () => {
+    choose(0);
+    await type(1, 0, { v: 'Slope' });
+    await press('Move down', 'Nothing was changed. The sheet "Plots" was changed meanwhile.');
+    expect(await names()).toEqual(['Creek', 'Slope', '007']);
+    await until(() => expect(shown()[1]).toContain('Slope'));
+    await press('Move down', '"Creek" is line 2 of 3 now.');
+  });
+});
