@@ -12,12 +12,6 @@ import { sayStandIn, type CropFigures } from './standIns';
 const words = english.pane.plots;
 const headers = english.sheets.plots.columns;
 
-/** Asked of every plot; the rest has figures that stand in. */
-const asked: ReadonlySet<string> = new Set(
-  [headers.plot, headers.crop, headers.layout, headers.length, headers.width, headers.start].map(
-    ({ header }) => header,
-  ),
-);
 const nameHeader = headers.plot.header;
 
 export interface PlotForm {
@@ -37,9 +31,10 @@ export interface PlotForm {
 export function createPlotForm(table: TableTemplate, onPut: () => void, onClose: () => void): PlotForm {
   const id = paneId('plot-form');
   const title = element('h3', { id });
-  const fields = table.columns
-    .filter(({ kind }) => kind === 'input')
-    .map((column) => createFormField(lineOf(column), () => showState()));
+  const inputs = table.columns.filter(({ kind }) => kind === 'input');
+  const fields = inputs.map((column) => createFormField(lineOf(column), () => showState()));
+  // What every plot is asked stands before the first result.
+  const asked = table.columns.findIndex(({ kind }) => kind === 'computed');
   const put = element('button', { type: 'submit', class: 'main' });
   const leave = element('button', { type: 'button' }, words.leaveForm);
   const grid = (some: readonly FormField[]): HTMLElement =>
@@ -48,13 +43,8 @@ export function createPlotForm(table: TableTemplate, onPut: () => void, onClose:
     'form',
     { novalidate: true, hidden: true, 'aria-labelledby': id },
     title,
-    grid(fields.filter(({ line }) => asked.has(line.label))),
-    element(
-      'details',
-      {},
-      element('summary', {}, words.more),
-      grid(fields.filter(({ line }) => !asked.has(line.label))),
-    ),
+    grid(fields.slice(0, asked)),
+    element('details', {}, element('summary', {}, words.more), grid(fields.slice(asked))),
     element('div', { class: 'buttons' }, put, leave),
   );
   let latest: { read: LinesRead; figures: CropFigures } | null = null;

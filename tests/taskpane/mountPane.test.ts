@@ -40,6 +40,22 @@ describe('to somebody who does not see the page', () => {
     expect(await violations(pane.root)).toEqual([]);
   });
 
+  it('is in order with a plot in its form, another half taken out, and all opened', async () => {
+    const pane = await openPane((workbook) =>
+      fillFake(workbook, [{ Plot: 'A', Crop: 'gourd' }, { Plot: 'B' }]),
+    );
+    pane.root.querySelector<HTMLInputElement>('[type=radio]')?.click();
+    pane.button('Remove').click();
+    pane.button('Change').click();
+    for (const details of pane.root.querySelectorAll('details')) details.open = true;
+    enter(pane.field('Plot'), 'b');
+    pane.button('Put the plot into the sheet').click();
+    await until(() => expect(pane.spoken()).toContain('Mend the marked fields'));
+    expect(pane.described('Plot')).toContain('Another plot is called "b"');
+    expect(document.activeElement).toBe(pane.field('Plot'));
+    expect(await violations(pane.root)).toEqual([]);
+  });
+
   it('has every id once and every reference resolved', async () => {
     const { root } = await openPane();
     const ids = [...root.querySelectorAll('[id]')].map((one) => one.id);
@@ -65,6 +81,7 @@ describe('with the keyboard alone', () => {
     expect(names).toEqual([
       'Season',
       'Sheets',
+      'Plots',
       'To look at',
       'PLACE',
       'SEASON_YEAR',
@@ -77,6 +94,7 @@ describe('with the keyboard alone', () => {
       'Put into the sheet',
       'Refresh the sheets',
       'Repair, and hand on',
+      'New plot',
       'Before you sow, spray, eat or can',
     ]);
   });

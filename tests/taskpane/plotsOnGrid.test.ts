@@ -50,14 +50,17 @@ const column = async (header: string): Promise<readonly ReadValue[]> => {
 };
 const names = (): Promise<readonly ReadValue[]> => column('Plot');
 const columnIndex = async (header: string): Promise<number> => (await table()).headers.indexOf(header);
-const type = async (row: number, at: number, cell: { v?: string | number; f?: string }): Promise<void> => {
+type Typed = { v?: string | number; f?: string };
+const typeInto = async (sheet: string, row: number, at: number, cell: Typed): Promise<void> => {
   await engine.accessor.get(ICommandService).executeCommand(SetRangeValuesCommand.id, {
     unitId: engine.unitId,
-    subUnitId: findSheet(engine, 'Plots')?.getSheetId(),
-    range: { startRow: firstRow + row, endRow: firstRow + row, startColumn: at, endColumn: at },
+    subUnitId: findSheet(engine, sheet)?.getSheetId(),
+    range: { startRow: row, endRow: row, startColumn: at, endColumn: at },
     value: [[cell]],
   });
 };
+const type = (row: number, at: number, cell: Typed): Promise<void> =>
+  typeInto('Plots', firstRow + row, at, cell);
 const radios = (): HTMLInputElement[] => [...pane.root.querySelectorAll<HTMLInputElement>('[type=radio]')];
 const choose = (index: number): void => radios()[index]?.click();
 const shown = (): string[] =>
@@ -90,6 +93,39 @@ describe('the list', () => {
     await until(() =>
       expect(shown().map((line) => line.split(' ')[0])).toEqual(['Brook', 'Hill', '007', 'Lane']),
     );
+  });
+});
+
+describe('what stands in for a blank', () => {
+  it('is said beside the field, for the crop and the layout chosen, and not written', async () => {
+    pane.button('New plot').click();
+    expect(pane.described('Row spacing')).not.toContain('Blank stands for');
+    enter(pane.field('Crop'), 'zucchini');
+    const figure = (trait: string): string => String(run('CROP.VALUE', 'zucchini', trait));
+    expect(pane.described('Row spacing')).toContain(
+      `Blank stands for ${figure('row spacing')} ft: the figure for summer squash in the Crops sheet.`,
+    );
+    expect(pane.described('Days to maturity')).toContain(
+      `Blank stands for ${figure('days to maturity')} days`,
+    );
+    expect(pane.described('Germination')).toContain('Blank stands for 75 %');
+    expect(pane.described('Hill spacing')).not.toContain('Blank stands for');
+    enter(pane.field('Layout'), 'hills');
+    expect(pane.described('Hill spacing')).toContain(`Blank stands for ${figure('hill spacing')} ft`);
+    expect(pane.described('Row spacing')).toContain(`Blank stands for ${figure('hill row spacing')} ft`);
+    expect(pane.described('Plant spacing')).not.toContain('Blank stands for');
+    enter(pane.field('Crop'), 'gourd');
+    expect(pane.described('Germination')).toContain('The Crops sheet has no figure for gourd');
+  });
+
+  it('is what somebody typed over the figure in Crops', async () => {
+    const crops = await workbook.readTable('Crops');
+    const row = crops?.rows.findIndex(([name]) => name === 'gourd') ?? 0;
+    const at = crops?.headers.indexOf('row spacing') ?? 0;
+    await typeInto('Crops', (crops?.area.row ?? 0) + 1 + row, at, { v: 9.5 });
+    choose(2);
+    pane.button('Change').click();
+    await until(() => expect(pane.described('Row spacing')).toContain('Blank stands for 9.5 ft'));
   });
 });
 
