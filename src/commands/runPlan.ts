@@ -10,7 +10,7 @@ import { readDelimited } from '../workbook/readDelimited';
 import { readInputs } from '../workbook/readInputs';
 import type { InputRow, TableTemplate } from '../workbook/template';
 import { listRemarks, listToMend, type FindingOfLine } from './listToMend';
-import type { NearestNames } from './nearestNames';
+import type { NearestNames } from '../templates/sayListProblem';
 import { readPlanOptions, UsageError, type PlanOptions } from './planOptions';
 import { printTable } from './printTable';
 import { readList } from './readList';

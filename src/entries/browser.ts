@@ -8,6 +8,7 @@ import { functionNamespace } from '../templates/sheets';
 import { english } from '../texts/english';
 import { fillSheets } from '../workbook/fillSheets';
 import { functionHelp } from './functions?help';
+import { paneTools } from './paneTools';
 import { switchByKey } from './switchByKey';
 import '../taskpane/pane.css';
 import './browser.css';
@@ -22,7 +23,7 @@ async function open(grid: HTMLElement, pane: HTMLElement): Promise<void> {
   const workbook = openPage(options, grid);
   await fillSheets(workbook, demoFilling, english.pane.undo.sheets);
   await workbook.reveal({ sheet: plotsTemplate.sheet, row: 0, column: 0, rows: 1, columns: 1 });
-  await mountPane(pane, workbook, english.pane.keys);
+  await mountPane(pane, workbook, paneTools, english.pane.keys);
   switchByKey(pane, workbook.takeFocus);
   grid.setAttribute('aria-description', english.pane.keys);
 }

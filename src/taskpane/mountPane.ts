@@ -12,6 +12,7 @@ import { createActions } from './actions';
 import { createCautionsSection } from './cautionsSection';
 import { element, setText } from './elements';
 import { createFindingsSection } from './findingsSection';
+import type { PaneTools } from './paneTools';
 import { createPlotsSection, readPlots } from './plotsSection';
 import { problemSentence } from './problemSentence';
 import { createRefresher } from './refresher';
@@ -37,7 +38,12 @@ const notesHeader = english.sheets.plots.columns.notes.header;
  *
  * @param hint what to know of the page around the pane; "" for nothing
  */
-export async function mountPane(root: HTMLElement, workbook: LiveWorkbook, hint = ''): Promise<PaneHandle> {
+export async function mountPane(
+  root: HTMLElement,
+  workbook: LiveWorkbook,
+  tools: PaneTools,
+  hint = '',
+): Promise<PaneHandle> {
   const actions = createActions(root);
   let isOpen = true;
   const refresher = createRefresher(() => read(), pauseAfterChangeMs, actions.isBusy);
@@ -52,7 +58,7 @@ export async function mountPane(root: HTMLElement, workbook: LiveWorkbook, hint 
     seasonValues: season.valuesForNewSheet,
     refresh: refresher.now,
   });
-  const plots = createPlotsSection(workbook, plotsTable, actions);
+  const plots = createPlotsSection({ workbook, table: plotsTable, actions, tools });
   const findings = createFindingsSection(workbook);
   const trouble = element('p', { role: 'alert', class: 'notice notice-bad' });
   const again = element('button', { type: 'button', hidden: true }, pane.readAgain);

@@ -18,6 +18,8 @@ import { fill } from '../texts/fill';
 import type { Actions } from './actions';
 import { element, section, setText } from './elements';
 import { createNotice } from './notice';
+import type { PaneTools } from './paneTools';
+import { createPastePart } from './pastePart';
 import { createPlotForm } from './plotForm';
 import { createPlotList, followName } from './plotList';
 import { plotName, plotRow } from './plotRow';
@@ -45,11 +47,14 @@ export async function readPlots(workbook: LiveWorkbook, table: TableTemplate): P
   return lines === null ? 'absent' : { lines, figures: await readCropFigures(workbook) };
 }
 
-export function createPlotsSection(
-  workbook: LiveWorkbook,
-  table: TableTemplate,
-  actions: Actions,
-): PlotsSection {
+export interface PlotsParts {
+  readonly workbook: LiveWorkbook;
+  readonly table: TableTemplate;
+  readonly actions: Actions;
+  readonly tools: PaneTools;
+}
+
+export function createPlotsSection({ workbook, table, actions, tools }: PlotsParts): PlotsSection {
   const { element: all, heading } = section('plots', words.heading);
   const hint = element('p', { class: 'hint' });
   const list = createPlotList();
@@ -175,6 +180,22 @@ export function createPlotsSection(
     else list.focus();
   };
 
+  const paste = createPastePart({
+    table,
+    nearestNames: tools.nearestNames,
+    takenNames: () => (typeof state === 'object' ? takenNames(state.lines) : new Set()),
+    addButton: actions.add,
+    put: (inputs) => {
+      const read = typeof state === 'object' ? state.lines : null;
+      if (read === null) return;
+      run(async () => {
+        await write(read, addLines(read, inputs), pane.undo.pastePlots, countUsed(read));
+        notice.say(fill(pane.paste.done, { count: inputs.length }));
+        paste.clear();
+      });
+    },
+  });
+
   const openForm = (of: { readonly index: number; readonly line: Line | undefined } | null): void => {
     if (form.isOpen() && form.touched().length > 0) {
       notice.warn(words.formOpen);
@@ -242,6 +263,7 @@ export function createPlotsSection(
     );
     hint.hidden = used > 0;
     add.hidden = !isThere;
+    paste.element.hidden = !isThere;
     onChosen.hidden = used === 0;
     list.element.hidden = used === 0;
     if (!isThere) return;
@@ -263,13 +285,14 @@ export function createPlotsSection(
     removal,
     element('div', { class: 'buttons' }, add),
     form.element,
+    paste.element,
     notice.element,
   );
   show('absent');
   return { element: all, show };
 
   function takenNames(read: LinesRead): Set<string> {
-    return new Set(read.lines.map((line) => nameOf(line).toLowerCase()));
+    return new Set(read.lines.map((line) => nameOf(line).toLowerCase()).filter((name) => name !== ''));
   }
   function nameOf(line: Line | undefined): string {
     const name: ReadValue = line?.values[nameHeader] ?? null;

@@ -289,6 +289,9 @@ const computed = (
 const feet = unit('ft', 'm');
 const inches = unit('in', 'cm');
 
+/** Beyond it the grid's engine is slow: an edit among 3,000 rows took it seconds. */
+export const manyPlots = 1500;
+
 export const plotsTemplate: SheetTemplate = {
   id: 'plots',
   version: 1,

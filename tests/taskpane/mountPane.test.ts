@@ -3,6 +3,7 @@ import { readFileSync } from 'node:fs';
 import axe from 'axe-core';
 import { describe, expect, it, vi } from 'vitest';
 import { english } from '../../src/texts/english';
+import { paneTools } from '../../src/entries/paneTools';
 import { mountPane } from '../../src/taskpane/mountPane';
 import { createFakeWorkbook } from './fakeWorkbook';
 import { enter, fillFake, openPane, until } from './openPane';
@@ -136,7 +137,7 @@ describe('the pane', () => {
     workbook.failNext('settle', new Error('the engine is asleep'));
     const root = document.createElement('main');
     document.body.replaceChildren(root);
-    const handle = await mountPane(root, workbook);
+    const handle = await mountPane(root, workbook, paneTools);
     expect(root.querySelector('header')?.textContent).toContain('The sheets could not be read.');
     root.querySelector<HTMLButtonElement>('header button')?.click();
     await until(() => expect(root.querySelector('header [role=alert]')?.textContent).toBe(''));

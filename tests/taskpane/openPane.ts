@@ -4,6 +4,7 @@ import { fillSheets } from '../../src/workbook/fillSheets';
 import type { CellValue, LiveWorkbook } from '../../src/workbook/port';
 import type { InputRow } from '../../src/workbook/template';
 import { allTemplates } from '../../src/templates/sheets';
+import { paneTools } from '../../src/entries/paneTools';
 import { mountPane, type PaneHandle } from '../../src/taskpane/mountPane';
 import { createFakeWorkbook, type FakeWorkbook } from './fakeWorkbook';
 
@@ -48,7 +49,7 @@ export async function openPaneOver<Workbook extends LiveWorkbook>(
 ): Promise<OpenPane<Workbook>> {
   const root = document.createElement('main');
   document.body.replaceChildren(root);
-  const handle = await mountPane(root, workbook);
+  const handle = await mountPane(root, workbook, paneTools);
   const find = <Found extends Element>(selector: string, text: string): Found => {
     const found = [...root.querySelectorAll<Found>(selector)].find((one) => one.textContent === text);
     if (found === undefined) throw new Error(`no ${selector} says "${text}"`);

@@ -224,3 +224,55 @@ describe('a plot', () => {
     await press('Move down', '"Creek" is line 2 of 3 now.');
   });
 });
+
+describe('pasted rows', () => {
+  const label = 'Rows copied from a sheet, or the text of a CSV file';
+
+  it('are counted, wrong ones named by line, and put under the last plot in one step', async () => {
+    const text = [
+      'Crop\tPlot\tLength\tWidth\tPlants\tGermination',
+      'zucchini\tEast\t40\t12\t99\t85%',
+      'zuchini\tWest\t40\t12\t\t',
+      'gourd\tCreek\tforty\t12\t\t',
+      'gourd\tNorth',
+    ].join('\n');
+    enter(pane.field(label), text);
+    const section = pane.section('Plots').textContent ?? '';
+    expect(section).toContain('3 plots can be put into the sheet');
+    expect(section).toContain('The sheet computes these itself, so they are left out: Plants.');
+    expect(section).toContain('In the sheet already: Creek.');
+    expect(section).toContain('Line 3, column Crop: "zuchini" is not known. Near it: zucchini');
+    expect(section).toContain('Line 4, column Length: "forty" is not a number.');
+    expect(section).toContain('Line 5: the line has 2 cells and the header has 6.');
+    await press('Put 3 plots into the sheet', '3 plots were put into the sheet.');
+    expect(await names()).toEqual(['Creek', 'Hill', '007', 'East', 'West', 'Creek']);
+    expect((await column('Germination'))[3]).toBe(0.85);
+    expect((await column('Taken as'))[3]).toBe('summer squash');
+    // What could not be read stays as it was typed.
+    expect((await column('Length')).slice(3)).toEqual([40, 40, 'forty']);
+    expect(pane.field(label).value).toBe('');
+    await workbook.undo();
+    expect(await names()).toEqual(['Creek', 'Hill', '007']);
+  });
+
+  it('without a header have the columns of the sheet: lines copied from it come back the same', async () => {
+    const { area, headers } = await table();
+    const { values } = await workbook.read({ ...area, row: firstRow, rows: 1 });
+    const line = (values[0] ?? []).map((value) =>
+      value === null || typeof value === 'object' ? '' : String(value),
+    );
+    enter(pane.field(label), line.map((text, i) => (headers[i] === 'Plot' ? 'Again' : text)).join('\t'));
+    await press('Put 1 plot into the sheet', '1 plot was put into the sheet.');
+    const again = (await table()).rows[3];
+    expect(again?.slice(1)).toEqual((await table()).rows[0]?.slice(1));
+  });
+
+  it('that make too many plots are warned of, and go in all the same', async () => {
+    const lines = Array.from({ length: 1498 }, (_, i) => `Lot ${i},gourd`);
+    enter(pane.field(label), lines.join('\n'));
+    expect(pane.spoken()).toContain('That makes 1501 plots.');
+    expect(pane.button('Put 1498 plots into the sheet all the same').hidden).toBe(false);
+    enter(pane.field(label), lines.slice(1).join('\n'));
+    expect(pane.spoken()).not.toContain('That makes');
+  });
+});

@@ -34,6 +34,7 @@ export const pane = {
     formulas: 'Enter our formulas again',
     copy: 'Make a values-only copy',
     addPlot: 'Add a plot',
+    pastePlots: 'Paste plots',
     putPlot: 'Change a plot',
     copyPlot: 'Duplicate a plot',
     movePlot: 'Move a plot',
@@ -183,6 +184,25 @@ export const pane = {
     formOpen: 'The form holds changes that are not in the sheet yet. Put them in, or close it, first.',
     gone: 'Nothing was written, because "{name}" is no longer in the sheet. Undo its removal, or close this form.',
     added: '"{name}" was added.',
+  },
+  paste: {
+    heading: 'Paste plots from a sheet or a file',
+    label: 'Rows copied from a sheet, or the text of a CSV file',
+    help: 'A first line with headers of Plots says which column is which. Without one the columns are those of the sheet, in its order, from Plot on.',
+    ready: '{count} {count|plot|plots} can be put into the sheet, under the last line.',
+    nothing: 'There is no plot in it yet.',
+    computed: 'The sheet computes these itself, so they are left out: {headers}.',
+    namesTaken: 'In the sheet already: {names}. Give one of the two its own name.',
+    line: 'Line {line}{problem}',
+    more: 'And {count} more like these.',
+    put: 'Put {count} {count|plot|plots} into the sheet',
+    putAllTheSame: 'Put {count} {count|plot|plots} into the sheet all the same',
+    clear: 'Empty the field',
+    done: '{count} {count|plot was|plots were} put into the sheet.',
+  },
+  many: {
+    warning:
+      'That makes {count} plots. Beyond 1,500 every edit takes seconds, in some programs longer. Two workbooks with half each stay quick.',
   },
   findings: {
     heading: 'To look at',
