@@ -1,5 +1,10 @@
 /** What every pane is handed, whatever the host. */
 import { nearestNames } from '../calc/crops/nearestNames';
+import { convertTyped } from '../calc/units/convertTyped';
+import type { Unit } from '../calc/units/units';
 import type { PaneTools } from '../taskpane/paneTools';
 
-export const paneTools: PaneTools = { nearestNames };
+export const paneTools: PaneTools = {
+  nearestNames,
+  convert: (value, converts, to) => convertTyped(value, converts as Unit, to),
+};

@@ -1,4 +1,5 @@
 /** The task pane over a workbook: put together here, read anew whenever the workbook changes. */
+import { convertCells } from '../workbook/convertCells';
 import { findFindings } from '../workbook/findFindings';
 import type { LiveWorkbook } from '../workbook/port';
 import { readForm } from '../workbook/readForm';
@@ -48,7 +49,9 @@ export async function mountPane(
   let isOpen = true;
   const refresher = createRefresher(() => read(), pauseAfterChangeMs, actions.isBusy);
 
-  const season = createSeasonSection(workbook, seasonTemplate, actions, refresher.now);
+  const season = createSeasonSection(workbook, seasonTemplate, actions, refresher.now, (to) =>
+    convertCells(workbook, allTemplates, (value, converts) => tools.convert(value, converts, to)),
+  );
   const sheets = createSheetsSection({
     workbook,
     templates: allTemplates,

@@ -40,6 +40,13 @@ const columnOf = (header: string, width: number, unit: CellContent = null): Tabl
   unit,
 });
 
+const figureColumn = (trait: Trait, header: string, width: number): TableColumn => {
+  const { unit } = traits[trait];
+  // The same in both systems has no metric unit.
+  const converts = metricUnits[unit] === undefined ? {} : { converts: unit };
+  return { ...columnOf(header, width, unitOf(trait)), ...converts };
+};
+
 /** Of columns that hold words. */
 const wordWidths: Partial<Record<Trait, number>> = { 'flower type': 16, species: 22 };
 
@@ -49,8 +56,8 @@ const usualFigures: TableTemplate = {
   grows: false,
   columns: [
     columnOf(names.crop, 22),
-    ...traitNames.map((trait) => columnOf(trait, wordWidths[trait] ?? 13, unitOf(trait))),
-    columnOf(names.yieldHigh, 13, unitOf('yield per 100')),
+    ...traitNames.map((trait) => figureColumn(trait, trait, wordWidths[trait] ?? 13)),
+    figureColumn('yield per 100', names.yieldHigh, 13),
   ],
   rows: crops.map((crop) => [
     crop.name,

@@ -1,5 +1,5 @@
 /** The Plots sheet: one growing table. Longer than most files because every column is declared here. */
-import type { CellContent, Expression, Format, SheetTemplate, TableColumn } from '../workbook/template';
+import type { Expression, Format, SheetTemplate, TableColumn } from '../workbook/template';
 import {
   allOf,
   call,
@@ -96,9 +96,17 @@ const isFlowerType = (type: string): Expression => operate(flowerType, '=', type
 const isNot = (condition: Expression): Expression => when(condition, false, true);
 
 const units = input('UNITS');
-const unit = (us: string, metric: string): CellContent => ({
-  compute: when(operate(units, '=', 'metric'), metric, us),
+type Measured = Pick<TableColumn, 'unit' | 'converts'>;
+
+/** @param converts the US unit, as the converter knows it */
+const measure = (converts: string, us: string, metric: string): Measured => ({
+  unit: { compute: when(operate(units, '=', 'metric'), metric, us) },
+  converts,
 });
+const unmeasured: Measured = { unit: null };
+const days: Measured = { unit: 'days' };
+const feet = measure('ft', 'ft', 'm');
+const inches = measure('in', 'in', 'cm');
 
 const plants = when(
   isHills,
@@ -165,6 +173,12 @@ const rowLength = when(
   operate(operate(cell('plants'), '*', plantSpacing), '/', input('SPACING_PER_LENGTH')),
 );
 
+const earliestStart = when(
+  isTransplant,
+  input('SET_OUT_DATE'),
+  when(isSeed, input('FIRST_SOWING_DATE'), native('NA')),
+);
+
 /** Slower growth after the longest day. */
 const fallDays = when(operate(cell('setOutOrSow'), '>', input('LONGEST_DAY')), cropFigure('fall days'), 0);
 
@@ -219,6 +233,10 @@ const notes = join([
   ),
   remark(isNot(native('OR', isHills, isBeds, isRows)), remarks.layoutUnknown),
   remark(isNot(native('OR', isTransplant, isSeed)), remarks.startUnknown),
+  remark(
+    native('AND', isNot(isBlank(cell('startsOn'))), operate(cell('startsOn'), '<', earliestStart)),
+    remarks.startsEarly,
+  ),
   remark(operate(cell('daysToSpare'), '<', 0), remarks.shortSeason),
   remark(native('AND', isSeed, operate(cell('setOutOrSow'), '>', cell('lastSowing'))), remarks.sowsTooLate),
   native(
@@ -258,7 +276,7 @@ const asked = (
   format: Format,
   width: number,
   choices: readonly string[] = [],
-  unitAbove: CellContent = null,
+  measured: Measured = unmeasured,
 ): TableColumn => ({
   ...headers[key],
   kind: 'input',
@@ -266,7 +284,7 @@ const asked = (
   format,
   width,
   choices,
-  unit: unitAbove,
+  ...measured,
 });
 
 /** A row without a crop stays empty. */
@@ -275,7 +293,7 @@ const computed = (
   compute: Expression,
   format: Format,
   width: number,
-  unitAbove: CellContent = null,
+  measured: Measured = unmeasured,
 ): TableColumn => ({
   ...headers[key],
   kind: 'computed',
@@ -283,11 +301,8 @@ const computed = (
   format,
   width,
   choices: [],
-  unit: unitAbove,
+  ...measured,
 });
-
-const feet = unit('ft', 'm');
-const inches = unit('in', 'cm');
 
 /** Beyond it the grid's engine is slow: an edit among 3,000 rows took it seconds. */
 export const manyPlots = 1500;
@@ -316,7 +331,7 @@ export const plotsTemplate: SheetTemplate = {
         asked('start', 'text', 11, words.starts),
         asked('germination', 'percent', 12),
         computed('plants', plants, 'whole', 9),
-        computed('seedToSow', seedToSow, 'whole', 10, 'seeds'),
+        computed('seedToSow', seedToSow, 'whole', 10, { unit: 'seeds' }),
         computed(
           'seedWeight',
           when(
@@ -326,7 +341,7 @@ export const plotsTemplate: SheetTemplate = {
           ),
           'hundredth',
           9,
-          unit('oz', 'g'),
+          measure('oz', 'oz', 'g'),
         ),
         computed(
           'startTransplants',
@@ -338,13 +353,8 @@ export const plotsTemplate: SheetTemplate = {
           'date',
           12,
         ),
-        computed(
-          'setOutOrSow',
-          when(isTransplant, input('SET_OUT_DATE'), when(isSeed, input('FIRST_SOWING_DATE'), native('NA'))),
-          'date',
-          12,
-        ),
-        computed('soilAtLeast', cropFigure('soil at planting'), 'whole', 9, unit('°F', '°C')),
+        computed('setOutOrSow', givenOr(cell('startsOn'), earliestStart), 'date', 12),
+        computed('soilAtLeast', cropFigure('soil at planting'), 'whole', 9, measure('F', '°F', '°C')),
         computed(
           'coverOff',
           when(
@@ -398,7 +408,7 @@ export const plotsTemplate: SheetTemplate = {
           ),
           'whole',
           9,
-          'days',
+          days,
         ),
         computed(
           'yield',
@@ -413,7 +423,7 @@ export const plotsTemplate: SheetTemplate = {
           ),
           'whole',
           10,
-          unit('lb', 'kg'),
+          measure('lb', 'lb', 'kg'),
         ),
         computed(
           'income',
@@ -453,7 +463,7 @@ export const plotsTemplate: SheetTemplate = {
           ),
           'whole',
           11,
-          'plants',
+          { unit: 'plants' },
         ),
         // Figures of the grower's own, each in place of the crop's.
         asked('rowSpacing', 'general', 9, [], feet),
@@ -466,10 +476,11 @@ export const plotsTemplate: SheetTemplate = {
         asked('fieldEmergence', 'percent', 11),
         asked('flowerType', 'text', 15, flowerTypes),
         asked('pollenizerShare', 'percent', 11),
-        asked('daysToMaturity', 'general', 10, [], 'days'),
-        asked('harvestDays', 'general', 9, [], 'days'),
-        asked('yieldPer100', 'general', 10, [], unit('lb/100 ft', 'kg/100 m')),
-        asked('price', 'money', 9, [], unit('per lb', 'per kg')),
+        asked('daysToMaturity', 'general', 10, [], days),
+        asked('harvestDays', 'general', 9, [], days),
+        asked('yieldPer100', 'general', 10, [], measure('lbPer100Ft', 'lb/100 ft', 'kg/100 m')),
+        asked('price', 'money', 9, [], measure('perLb', 'per lb', 'per kg')),
+        asked('startsOn', 'date', 12),
         // Sentences come last: the grid loses sight of what stands beyond a wide column.
         computed('takenAs', takenAs, 'general', 20),
         computed('keepApart', keepApart, 'general', 30),

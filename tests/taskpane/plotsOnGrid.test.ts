@@ -1,20 +1,14 @@
 // @vitest-environment jsdom
-/** The plots of the pane over the real browser workbook, with its engine and our functions, and somebody typing in it. */
-import { ICommandService } from '@univerjs/core';
-import { SetRangeValuesCommand } from '@univerjs/sheets';
+/** The plots of the pane over the real browser workbook, with its engine and our functions. */
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { functions } from '../../src/functions';
-import { startEngine, type Engine } from '../../src/hosts/browser/engine';
-import { openWorkbook, type BrowserWorkbook } from '../../src/hosts/browser/openWorkbook';
-import { findSheet } from '../../src/hosts/browser/readWorkbook';
-import { functionNamespace } from '../../src/templates/sheets';
+import type { BrowserWorkbook } from '../../src/hosts/browser/openWorkbook';
 import type { ReadValue } from '../../src/workbook/port';
 import { run } from '../functions/run';
-import { enter, fillFake, openPaneOver, until, type OpenPane } from './openPane';
+import { openGridPane, type GridPane } from './openGridPane';
+import { enter, until } from './openPane';
 
-let engine: Engine;
+let pane: GridPane;
 let workbook: BrowserWorkbook;
-let pane: OpenPane<BrowserWorkbook>;
 
 const plots = [
   { Plot: 'Creek', Crop: 'slicing cucumber', Length: 100, Width: 20, Price: 1.1 },
@@ -25,51 +19,22 @@ const plots = [
 const firstRow = 7;
 
 beforeEach(async () => {
-  engine = startEngine(
-    { functions: [...functions.values()], namespace: functionNamespace, firstSheet: 'Scratch' },
-    null,
-  );
-  workbook = openWorkbook(engine, { onWrite: () => undefined, scrollTo: () => undefined });
-  await fillFake(workbook, plots);
-  pane = await openPaneOver(workbook);
+  pane = await openGridPane(plots);
+  workbook = pane.workbook;
 }, 120_000);
-afterEach(() => {
-  pane.handle.dispose();
-  workbook.dispose();
-});
+afterEach(() => pane.close());
 
-const table = async () => {
-  expect(await workbook.settle(20_000)).toEqual([]);
-  const read = await workbook.readTable('Plots');
-  if (read === null) throw new Error('no Plots');
-  return read;
-};
-const column = async (header: string): Promise<readonly ReadValue[]> => {
-  const { headers, rows } = await table();
-  return rows.map((row) => row[headers.indexOf(header)] ?? null);
-};
+const table = () => pane.table('Plots');
+const column = (header: string): Promise<readonly ReadValue[]> => pane.column(header);
 const names = (): Promise<readonly ReadValue[]> => column('Plot');
 const columnIndex = async (header: string): Promise<number> => (await table()).headers.indexOf(header);
-type Typed = { v?: string | number; f?: string };
-const typeInto = async (sheet: string, row: number, at: number, cell: Typed): Promise<void> => {
-  await engine.accessor.get(ICommandService).executeCommand(SetRangeValuesCommand.id, {
-    unitId: engine.unitId,
-    subUnitId: findSheet(engine, sheet)?.getSheetId(),
-    range: { startRow: row, endRow: row, startColumn: at, endColumn: at },
-    value: [[cell]],
-  });
-};
-const type = (row: number, at: number, cell: Typed): Promise<void> =>
-  typeInto('Plots', firstRow + row, at, cell);
+const type = (row: number, at: number, cell: { v?: string | number; f?: string }): Promise<void> =>
+  pane.type('Plots', firstRow + row, at, cell);
+const press = (button: string, said: string): Promise<void> => pane.press(button, said);
 const radios = (): HTMLInputElement[] => [...pane.root.querySelectorAll<HTMLInputElement>('[type=radio]')];
 const choose = (index: number): void => radios()[index]?.click();
 const shown = (): string[] =>
   [...pane.root.querySelectorAll('.line')].map((line) => line.textContent?.replace(/\s+/g, ' ').trim() ?? '');
-const says = (text: string): Promise<void> => until(() => expect(pane.spoken()).toContain(text));
-const press = async (text: string, said: string): Promise<void> => {
-  pane.button(text).click();
-  await says(said);
-};
 
 describe('the list', () => {
   it('shows each plot with its crop, size, plants and seed, and what wants looking at', () => {
@@ -122,7 +87,7 @@ describe('what stands in for a blank', () => {
     const crops = await workbook.readTable('Crops');
     const row = crops?.rows.findIndex(([name]) => name === 'gourd') ?? 0;
     const at = crops?.headers.indexOf('row spacing') ?? 0;
-    await typeInto('Crops', (crops?.area.row ?? 0) + 1 + row, at, { v: 9.5 });
+    await pane.type('Crops', (crops?.area.row ?? 0) + 1 + row, at, { v: 9.5 });
     choose(2);
     pane.button('Change').click();
     await until(() => expect(pane.described('Row spacing')).toContain('Blank stands for 9.5 ft'));

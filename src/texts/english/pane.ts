@@ -62,6 +62,15 @@ export const pane = {
     otherMeanwhile:
       'Nothing was written. The sheet was changed in the same place meanwhile: see the marked fields, then put yours in again.',
   },
+  units: {
+    heading: 'Change of units',
+    ask: 'Convert the {count} {count|number|numbers} typed into Plots and over the figures of Crops as well? Otherwise they keep their digits and mean the new units.',
+    convert: 'Convert them',
+    only: 'Only change the units',
+    leave: 'Leave the units',
+    converted: '{count} {count|number was|numbers were} converted.',
+    left: 'Not converted, for formulas of yours stand there: {cells}.',
+  },
   /** What is wrong with a field, and what to do. */
   wrong: {
     notADate: 'This is not a whole date. Give day, month and year.',
