@@ -16,6 +16,7 @@ import { createFindingsSection } from './findingsSection';
 import type { PaneTools } from './paneTools';
 import { createPlotsSection, readPlots } from './plotsSection';
 import { problemSentence } from './problemSentence';
+import { createQuestionsSection } from './questionsSection';
 import { createRefresher } from './refresher';
 import { findInSeason } from './seasonFindings';
 import { createSectionLinks } from './sectionLinks';
@@ -62,12 +63,19 @@ export async function mountPane(
     refresh: refresher.now,
   });
   const plots = createPlotsSection({ workbook, table: plotsTable, actions, tools });
+  const questions = createQuestionsSection(plotsTable, tools);
   const findings = createFindingsSection(workbook);
   const trouble = element('p', { role: 'alert', class: 'notice notice-bad' });
   const again = element('button', { type: 'button', hidden: true }, pane.readAgain);
   again.addEventListener('click', () => void refresher.now());
 
-  const links = createSectionLinks([season.element, sheets.element, plots.element, findings.element]);
+  const links = createSectionLinks([
+    season.element,
+    sheets.element,
+    plots.element,
+    questions.element,
+    findings.element,
+  ]);
 
   root.classList.add('cucurbit-pane');
   root.replaceChildren(
@@ -83,6 +91,7 @@ export async function mountPane(
     season.element,
     sheets.element,
     plots.element,
+    questions.element,
     findings.element,
     createCautionsSection(Object.values(english.cautions)),
   );
@@ -114,6 +123,7 @@ export async function mountPane(
     if (there !== 'unreadable') sheets.show(there);
     season.show(form);
     plots.show(lines);
+    questions.show(lines, typeof form === 'object' ? form : null);
     const inSeason = typeof form === 'object' ? findInSeason(seasonTemplate, form) : [];
     const inPlots = found === 'unreadable' ? [] : found;
     const isEmpty = form === 'absent' && inPlots.length === 0;

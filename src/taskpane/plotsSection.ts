@@ -24,10 +24,12 @@ import { createPlotForm } from './plotForm';
 import { createPlotList, followName } from './plotList';
 import { plotName, plotRow } from './plotRow';
 import { failureSentence } from './problemSentence';
+import { createQuestion, type Values } from './question';
 import { readCropFigures, type CropFigures } from './standIns';
 
 const { pane } = english;
 const words = pane.plots;
+const plotHeaders = english.sheets.plots.columns;
 
 export interface PlotsRead {
   readonly lines: LinesRead;
@@ -196,6 +198,37 @@ export function createPlotsSection({ workbook, table, actions, tools }: PlotsPar
     },
   });
 
+  const succession = createQuestion({
+    name: 'succession',
+    heading: pane.succession.heading,
+    button: pane.succession.button,
+    fields: [
+      { ...pane.succession.first, name: 'succession first', format: 'date', isWanted: true },
+      { ...pane.succession.last, name: 'succession last', format: 'date', isWanted: false },
+      { ...pane.succession.every, name: 'succession every', format: 'whole', isWanted: true },
+    ],
+    onAsk: (values) => withChosen((read, index, name) => run(() => sowAgain(read, index, name, values)))(),
+  });
+  actions.add(succession.button);
+  const sowAgain = async (read: LinesRead, index: number, name: string, values: Values): Promise<void> => {
+    const last = values['succession last'] ?? read.lines[index]?.values[plotHeaders.lastSowing.header];
+    if (typeof last !== 'number') return notice.warn(pane.succession.noLast);
+    const dates = tools.successionDates(
+      Number(values['succession first']),
+      last,
+      Number(values['succession every']),
+    );
+    if ('wrong' in dates) return notice.warn(dates.wrong);
+    const taken = takenNames(read);
+    const puts = dates.value.map((date) => ({
+      [nameHeader]: takeFreeName(name, taken, Infinity),
+      [plotHeaders.startsOn.header]: date,
+    }));
+    await write(read, copyLine(read, index, puts), pane.undo.succession, index);
+    const plots = puts.map((put) => String(put[nameHeader])).join(', ');
+    notice.say(fill(pane.succession.done, { count: puts.length, name, plots }));
+  };
+
   const openForm = (of: { readonly index: number; readonly line: Line | undefined } | null): void => {
     if (form.isOpen() && form.touched().length > 0) {
       notice.warn(words.formOpen);
@@ -266,6 +299,7 @@ export function createPlotsSection({ workbook, table, actions, tools }: PlotsPar
     paste.element.hidden = !isThere;
     onChosen.hidden = used === 0;
     list.element.hidden = used === 0;
+    succession.element.hidden = used === 0;
     if (!isThere) return;
     list.show(next.lines.lines.slice(0, used).map((line, index) => plotRow(line, index, next.lines.units)));
     if (form.isOpen()) {
@@ -285,6 +319,7 @@ export function createPlotsSection({ workbook, table, actions, tools }: PlotsPar
     removal,
     element('div', { class: 'buttons' }, add),
     form.element,
+    succession.element,
     paste.element,
     notice.element,
   );

@@ -31,18 +31,35 @@ interface Asked {
 }
 
 /** "" where nothing stands in, or the crop is not known. */
-export function sayStandIn({ figures, names }: CropFigures, { header, crop, layout, say }: Asked): string {
+export function sayStandIn(sheet: CropFigures, { header, crop, layout, say }: Asked): string {
   const [rows] = english.sheets.plots.layouts;
   const standIn = plotStandIns.find(
     (each) => each.header === header && each.layouts.includes(layout === '' ? rows : layout),
   );
-  const takenAs = names === null ? null : cellFor(names, columns.name, crop, columns.crop);
-  if (figures === null || standIn === undefined || typeof takenAs !== 'string') return '';
-  const value = cellFor(figures, columns.crop, takenAs, standIn.figure);
+  const found = standIn === undefined ? null : figureOf(sheet, crop, standIn.figure);
+  if (found === null) return '';
+  const { value, takenAs } = found;
   if (value === noFigure) return fill(words.noStandIn, { crop: takenAs });
   return value === null || value === '' || isCellError(value)
     ? ''
     : fill(words.standsIn, { value: say(value), crop: takenAs });
+}
+
+/** null where the crop is not known. */
+export function figureOf(
+  { figures, names }: CropFigures,
+  crop: string,
+  figure: string,
+): { readonly takenAs: string; readonly value: ReadValue } | null {
+  const takenAs = names === null ? null : cellFor(names, columns.name, crop, columns.crop);
+  if (figures === null || typeof takenAs !== 'string') return null;
+  return { takenAs, value: cellFor(figures, columns.crop, takenAs, figure) };
+}
+
+/** Each crop that has figures, by its name in the Crops sheet. */
+export function cropsOf({ figures }: CropFigures): readonly string[] {
+  const at = figures?.headers.indexOf(columns.crop) ?? -1;
+  return figures?.rows.map((cells) => String(cells[at] ?? '')).filter((name) => name !== '') ?? [];
 }
 
 /** The cell of a table's column in the row that has the key; names are one whatever their case. */

@@ -9,6 +9,7 @@ import { element } from './elements';
 import { nameCells } from './nameCells';
 import { createNotice } from './notice';
 import { failureSentence, problemSentence } from './problemSentence';
+import { today } from './today';
 
 const { pane } = english;
 const words = pane.tools;
@@ -66,13 +67,6 @@ export function createToolsPart({ workbook, templates, actions, refresh }: Tools
     ...tool(words.copy, copy, failureSentence),
     notice.element,
   );
-}
-
-/** Where the person is, as 2027-05-02. */
-function today(): string {
-  const now = new Date();
-  const two = (part: number): string => String(part).padStart(2, '0');
-  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
 }
 
 function sayReentered({ cells, locked }: Reentered): string {
