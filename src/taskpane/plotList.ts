@@ -122,7 +122,7 @@ export function createPlotList(): PlotList {
  * Where a line is after its table was read anew: in its place, or in another under the same name.
  * @param name what it was called
  */
-export function followName(
+function followName(
   lines: readonly { readonly name: string }[],
   index: number,
   name: string | null,

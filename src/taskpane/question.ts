@@ -29,8 +29,6 @@ export interface QuestionParts {
 
 export interface Question {
   readonly element: HTMLElement;
-  readonly button: HTMLButtonElement;
-  field(name: string): FormField | undefined;
   say(answer: readonly (Node | string)[]): void;
 }
 
@@ -85,8 +83,6 @@ export function createQuestion(parts: QuestionParts): Question {
       element('summary', {}, element('h3', { id: headingId }, parts.heading)),
       form,
     ),
-    button,
-    field: (name) => fields.find(({ field }) => field.name === name)?.made,
     say: (said) => answer.replaceChildren(...said),
   };
 }

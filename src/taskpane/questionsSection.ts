@@ -7,7 +7,7 @@ import { english } from '../texts/english';
 import { fill } from '../texts/fill';
 import { element, section } from './elements';
 import type { Answer, PaneTools } from './paneTools';
-import type { PlotsState } from './plotsSection';
+import type { PlotsState } from './readPlots';
 import { createQuestion, type QuestionField, type Values } from './question';
 import { cropsOf, figureOf } from './standIns';
 import { todaySerial } from './today';

@@ -71,7 +71,9 @@ describe('to somebody who does not see the page', () => {
 describe('with the keyboard alone', () => {
   it('goes through fields and buttons in the order of the page, with no shortcut in between', async () => {
     const pane = await openPane((workbook) => fillFake(workbook, []));
-    const stops = [...pane.root.querySelectorAll<HTMLElement>('a, input, select, button, summary')].filter(
+    const stops = [
+      ...pane.root.querySelectorAll<HTMLElement>('a, input, select, textarea, button, summary'),
+    ].filter(
       (one) =>
         one.closest('[hidden]') === null && one.closest('details:not([open]) > :not(summary)') === null,
     );
@@ -83,6 +85,7 @@ describe('with the keyboard alone', () => {
       'Season',
       'Sheets',
       'Plots',
+      'Season questions',
       'To look at',
       'PLACE',
       'SEASON_YEAR',
@@ -96,6 +99,10 @@ describe('with the keyboard alone', () => {
       'Refresh the sheets',
       'Repair, and hand on',
       'New plot',
+      'Paste plots from a sheet or a file',
+      'How much row for a weekly harvest?',
+      'How much seed for a stand?',
+      'What still fits before frost?',
       'Before you sow, spray, eat or can',
     ]);
   });
