@@ -7,19 +7,15 @@ import { plotsTemplate } from '../templates/plots';
 import { functionNamespace } from '../templates/sheets';
 import { english } from '../texts/english';
 import { fillSheets } from '../workbook/fillSheets';
-import { functionHelp } from './functions?help';
+import { functionHelp as help } from './functions?help';
 import { paneTools } from './paneTools';
 import { switchByKey } from './switchByKey';
 import '../taskpane/pane.css';
 import './browser.css';
 
 async function open(grid: HTMLElement, pane: HTMLElement): Promise<void> {
-  const options = {
-    functions: [...functions.values()],
-    namespace: functionNamespace,
-    firstSheet: english.sheets.scratch,
-    help: functionHelp,
-  };
+  const firstSheet = english.sheets.scratch;
+  const options = { functions: [...functions.values()], namespace: functionNamespace, firstSheet, help };
   const workbook = openPage(options, grid);
   await fillSheets(workbook, demoFilling, english.pane.undo.sheets);
   await workbook.reveal({ sheet: plotsTemplate.sheet, row: 0, column: 0, rows: 1, columns: 1 });

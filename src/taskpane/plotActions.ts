@@ -4,7 +4,8 @@ import { takeFreeName } from '../workbook/fillSheets';
 import type { LinesRead } from '../workbook/readLines';
 import { english } from '../texts/english';
 import { fill } from '../texts/fill';
-import { element, setText } from './elements';
+import { createAsks } from './asks';
+import { element } from './elements';
 import type { PlotDesk } from './plotDesk';
 import { nameHeader, takenNames } from './readPlots';
 
@@ -40,29 +41,23 @@ export function createPlotActions(
   const reveal = ({ area }: LinesRead, index: number): Promise<void> =>
     desk.workbook.reveal({ ...area, row: area.row + 1 + index, rows: 1, columns: 1 });
 
-  const question = element('p', {});
+  let asked = '';
   const removeIt = desk.button(words.removeIt, () => {
-    removal.hidden = true;
+    removal.hide();
     desk.withChosen((read, index, name) => {
       // Another plot was chosen since, here or by a change in the sheet.
-      if (question.textContent !== fill(words.removeAsk, { name })) return notice.warn(words.askAgain);
+      if (name !== asked) return notice.warn(words.askAgain);
       desk.run(() => remove(read, index, name));
     });
   });
   const keepIt = desk.button(words.keepIt, () => {
-    removal.hidden = true;
+    removal.hide();
     list.focus();
   });
-  const removal = element(
-    'div',
-    { class: 'asks', role: 'group', 'aria-label': words.remove, hidden: true },
-    question,
-    element('div', { class: 'buttons' }, removeIt, keepIt),
-  );
+  const removal = createAsks(words.remove, [removeIt, keepIt]);
   const askRemoval = (name: string): void => {
-    setText(question, fill(words.removeAsk, { name }));
-    removal.hidden = false;
-    removeIt.focus();
+    asked = name;
+    removal.ask(fill(words.removeAsk, { name }));
   };
 
   const onChosen = (text: string, action: Parameters<PlotDesk['withChosen']>[0]): HTMLButtonElement =>
@@ -80,6 +75,6 @@ export function createPlotActions(
       onChosen(words.remove, (_, __, name) => askRemoval(name)),
       onChosen(words.show, (read, index) => desk.run(() => reveal(read, index))),
     ),
-    removal,
+    removal.element,
   );
 }

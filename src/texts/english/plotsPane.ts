@@ -141,5 +141,9 @@ export const plotsPane = {
   many: {
     warning:
       'That makes {count} plots. Beyond 1,500 every edit takes seconds, in some programs longer. Two workbooks with half each stay quick.',
+    refresh:
+      'The Plots sheet has {count} lines. Beyond 1,500 renewing the formulas takes long, and nothing else can be done meanwhile.',
+    goOn: 'Go on',
+    leave: 'Leave the sheets as they are',
   },
 } as const;
