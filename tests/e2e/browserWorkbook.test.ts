@@ -141,7 +141,7 @@ describe('the browser workbook', () => {
       await hands.press('Enter');
     };
     const type = async (label: string, text: string): Promise<void> => {
-      await pane().getByLabel(label, { exact: true }).focus();
+      await pane().getByRole('form', { name: 'New plot' }).getByLabel(label, { exact: true }).focus();
       await open.page.keyboard.type(text);
     };
     await press('New plot');
