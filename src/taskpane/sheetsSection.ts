@@ -69,11 +69,13 @@ export function createSheetsSection(parts: SheetsParts): SheetsSection {
 
   const run = async (isSure: boolean): Promise<void> => {
     asks.hide();
-    const plots = await workbook.readTable(parts.typedNext.tables[0]?.name ?? '');
-    if (!isSure && plots !== null && plots.rows.length > manyPlots) {
-      return asks.ask(fill(pane.many.refresh, { count: plots.rows.length }));
+    const there = await workbook.sheets();
+    if (!isSure && findSheet(there, parts.typedNext) !== undefined) {
+      const plots = await workbook.readTable(parts.typedNext.tables[0]?.name ?? '');
+      const count = plots?.rows.length ?? 0;
+      if (count > manyPlots) return asks.ask(fill(pane.many.refresh, { count }));
     }
-    const isSeasonThere = findSheet(await workbook.sheets(), season) !== undefined;
+    const isSeasonThere = findSheet(there, season) !== undefined;
     const form = isSeasonThere ? {} : parts.seasonValues();
     if (form === null) return notice.warn(words.seasonFirst);
     const requests: FillRequest[] = templates.map((template) => ({

@@ -95,5 +95,5 @@ export function enter(field: HTMLInputElement, text: string, stay = false): void
 }
 
 export async function until(check: () => void): Promise<void> {
-  await vi.waitFor(check, { timeout: 5000, interval: 10 });
+  await vi.waitFor(check, { timeout: 20_000, interval: 10 });
 }
