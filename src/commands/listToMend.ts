@@ -1,28 +1,22 @@
 /** What wants mending in a list of plots, as sentences that name the line, and the column or the plot. */
-import { plotsTemplate } from '../templates/plots';
+import {
+  lineOfProblem,
+  sayListProblem,
+  type ListProblem,
+  type NearestNames,
+} from '../templates/sayListProblem';
 import { english } from '../texts/english';
 import { fill } from '../texts/fill';
 import type { Finding } from '../workbook/findFindings';
-import type { DelimitedProblem } from '../workbook/readDelimited';
-import { doubtMark, type InputProblem } from '../workbook/readInputs';
-import type { NearestNames } from './nearestNames';
+import { doubtMark } from '../workbook/readInputs';
 
 const words = english.commands.plan;
 const remarks = english.sheets.plots.remarks;
-
-export type ListProblem = DelimitedProblem | InputProblem;
 
 /** A finding in the filled table, and the line that its row came from. */
 export interface FindingOfLine extends Finding {
   readonly line: number;
 }
-
-/** More choices than these are too many to list. */
-const mostListed = 8;
-
-const inputHeaders = plotsTemplate.tables.flatMap(({ columns }) =>
-  columns.filter(({ kind }) => kind === 'input').map(({ header }) => header),
-);
 
 /** In the order of the lines; of one line, what was read before what was computed. */
 export function listToMend(
@@ -33,7 +27,10 @@ export function listToMend(
 ): readonly string[] {
   const own = errors.filter((error) => !problems.some((problem) => followsFrom(error, problem)));
   return [
-    ...problems.map((problem) => ({ line: lineOf(problem), problem: sayProblem(problem, nearestNames) })),
+    ...problems.map((problem) => ({
+      line: lineOfProblem(problem),
+      problem: sayListProblem(problem, nearestNames),
+    })),
     ...own.map((error) => ({ line: error.line, problem: sayPlace(error) })),
   ]
     .sort((a, b) => a.line - b.line)
@@ -50,10 +47,6 @@ export function listRemarks(file: string, findings: readonly FindingOfLine[]): r
   });
 }
 
-function lineOf(problem: ListProblem): number {
-  return 'line' in problem ? problem.line : 1;
-}
-
 /** Whether the error only passes on, or says again, what is wrong with a cell of its line. */
 function followsFrom({ line, text }: FindingOfLine, problem: ListProblem): boolean {
   if (!('given' in problem) || problem.code === 'sameName' || problem.line !== line) return false;
@@ -67,25 +60,4 @@ function followsFrom({ line, text }: FindingOfLine, problem: ListProblem): boole
 
 function sayPlace({ row, header, text }: FindingOfLine): string {
   return fill(words.finding, { plot: row === '' ? words.noName : row, header, text });
-}
-
-function sayProblem(problem: ListProblem, nearestNames: NearestNames): string {
-  const values = 'choices' in problem ? { ...problem, choices: '' } : problem;
-  const advice = advise(problem, nearestNames);
-  return fill(words.problems[problem.code], { ...values, advice, spoiled: words.spoiled });
-}
-
-function advise(problem: ListProblem, nearestNames: NearestNames): string {
-  if (problem.code === 'unknownHeader') {
-    const near = nearestNames(problem.header, inputHeaders);
-    return near.length > 0 ? sayNames(words.near, near) : sayNames(words.columns, inputHeaders);
-  }
-  if (problem.code !== 'notAChoice') return '';
-  if (problem.choices.length <= mostListed) return sayNames(words.choose, problem.choices);
-  const near = nearestNames(problem.given, problem.choices);
-  return near.length > 0 ? sayNames(words.near, near) : words.seeCrops;
-}
-
-function sayNames(sentence: string, names: readonly string[]): string {
-  return fill(sentence, { names: names.join(', ') });
 }

@@ -7,7 +7,7 @@ import type { FileRead } from '../workbook/desk';
 import { fillSheets, type FillRequest } from '../workbook/fillSheets';
 import { readFilling, type ReadableBook } from '../workbook/readFilling';
 import { listToMend } from './listToMend';
-import type { NearestNames } from './nearestNames';
+import type { NearestNames } from '../templates/sayListProblem';
 import { readPlan, type PlanRead, type PlanReader } from './readPlan';
 import { UsageError } from './usageError';
 

@@ -7,7 +7,7 @@ import { readDelimited } from '../workbook/readDelimited';
 import { readFilling, type ReadableBook } from '../workbook/readFilling';
 import { readInputs } from '../workbook/readInputs';
 import type { InputRow, TableTemplate } from '../workbook/template';
-import type { ListProblem } from './listToMend';
+import type { ListProblem } from '../templates/sayListProblem';
 import { textOf } from './readList';
 import { hasWorkbookName } from './workbookName';
 

@@ -4,7 +4,7 @@ import { english } from '../texts/english';
 import { fill } from '../texts/fill';
 import type { FormulaFault } from '../workbook/formulaFault';
 import { isCellError, type CellError, type ReadValue } from '../workbook/port';
-import type { NearestNames } from './nearestNames';
+import type { NearestNames } from '../templates/sayListProblem';
 
 const words = english.commands.formula;
 

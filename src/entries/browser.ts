@@ -7,7 +7,7 @@ import { functionNamespace } from '../templates/sheets';
 import { english } from '../texts/english';
 import { functionHelp } from './functions?help';
 import { filesWhenAsked } from './filesWhenAsked';
-
+import { paneTools } from './paneTools';
 import '../taskpane/pane.css';
 import './browser.css';
 
@@ -19,7 +19,7 @@ async function open(grid: HTMLElement, pane: HTMLElement): Promise<void> {
     help: functionHelp,
   };
   const desk = openDesk(options, grid, 'cucurbit-functions');
-  await showPlans(pane, desk, filesWhenAsked, english.pane.keys);
+  await showPlans(pane, desk, filesWhenAsked, paneTools, english.pane.keys);
   listenForKeys(pane, desk);
   grid.setAttribute('aria-description', english.pane.keys);
 }

@@ -5,6 +5,7 @@ import { mountPane } from '../taskpane/mountPane';
 import { offerPutBack } from '../taskpane/offerPutBack';
 import { showOpening } from '../taskpane/openingNotice';
 import { functionNamespace } from '../templates/sheets';
+import { paneTools } from './paneTools';
 import '../taskpane/pane.css';
 import './excel.css';
 
@@ -14,7 +15,7 @@ async function open(root: HTMLElement, library: HTMLElement): Promise<void> {
   if (typeof reached === 'string') return notice.failed(reached);
   const workbook = openExcelWorkbook({ ...reached, namespace: functionNamespace });
   await offerPutBack(root, workbook);
-  await mountPane(root, workbook);
+  await mountPane(root, workbook, paneTools);
 }
 
 void open(document.getElementById('pane') as HTMLElement, document.getElementById('office') as HTMLElement);

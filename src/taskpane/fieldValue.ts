@@ -29,9 +29,14 @@ export function fieldText(line: FormLine, value: ReadValue): string | null {
     if (day !== null) return isoOfDay(Math.floor(day));
     return value === '' ? '' : null;
   }
-  if (kind === 'choice') return value === '' || line.choices.includes(String(value)) ? String(value) : null;
+  if (kind === 'choice') return value === '' ? '' : (choiceLike(line, String(value)) ?? null);
   if (kind === 'percent' && typeof value === 'number') return plainNumber(value * 100);
   return typeof value === 'number' ? plainNumber(value) : String(value);
+}
+
+/** The sheets take a choice in capitals too. */
+function choiceLike({ choices }: FormLine, text: string): string | undefined {
+  return choices.find((choice) => choice.toLowerCase() === text.toLowerCase());
 }
 
 /** The cell's value in words, as a note says it. */

@@ -1,8 +1,10 @@
 /** The task pane over a workbook: put together here, read anew whenever the workbook changes. */
+import { convertCells } from '../workbook/convertCells';
 import { findFindings } from '../workbook/findFindings';
 import type { LiveWorkbook } from '../workbook/port';
 import { readForm } from '../workbook/readForm';
 import { causesInPlots, plotsTemplate } from '../templates/plots';
+import type { TableTemplate } from '../workbook/template';
 import { seasonTemplate } from '../templates/season';
 import { allTemplates } from '../templates/sheets';
 import { english } from '../texts/english';
@@ -11,8 +13,12 @@ import { createActions } from './actions';
 import { createCautionsSection } from './cautionsSection';
 import { element, setText } from './elements';
 import { createFindingsSection } from './findingsSection';
+import type { PaneTools } from './paneTools';
 import { createPlanSection, type PlanPlace } from './planSection';
+import { createPlotsSection } from './plotsSection';
 import { problemSentence } from './problemSentence';
+import { createQuestionsSection } from './questionsSection';
+import { readPlots } from './readPlots';
 import { createRefresher } from './refresher';
 import { findInSeason, withoutFollowers } from './seasonFindings';
 import { createSectionLinks } from './sectionLinks';
@@ -28,7 +34,7 @@ export interface PaneHandle {
 
 const pauseAfterChangeMs = 250;
 const settleMs = 15000;
-const plotsTable = plotsTemplate.tables[0]?.name ?? '';
+const plotsTable = plotsTemplate.tables[0] as TableTemplate;
 const notesHeader = english.sheets.plots.columns.notes.header;
 
 /**
@@ -40,6 +46,7 @@ const notesHeader = english.sheets.plots.columns.notes.header;
 export async function mountPane(
   root: HTMLElement,
   workbook: LiveWorkbook,
+  tools: PaneTools,
   hint = '',
   place?: PlanPlace,
 ): Promise<PaneHandle> {
@@ -47,7 +54,9 @@ export async function mountPane(
   let isOpen = true;
   const refresher = createRefresher(() => read(), pauseAfterChangeMs, actions.isBusy);
 
-  const season = createSeasonSection(workbook, seasonTemplate, actions, refresher.now);
+  const season = createSeasonSection(workbook, seasonTemplate, actions, refresher.now, (to) =>
+    convertCells(workbook, allTemplates, (value, converts) => tools.convert(value, converts, to)),
+  );
   const sheets = createSheetsSection({
     workbook,
     templates: allTemplates,
@@ -57,6 +66,8 @@ export async function mountPane(
     seasonValues: season.valuesForNewSheet,
     refresh: refresher.now,
   });
+  const plots = createPlotsSection({ workbook, table: plotsTable, actions, tools });
+  const questions = createQuestionsSection(plotsTable, tools);
   const findings = createFindingsSection(workbook);
   const trouble = element('p', { role: 'alert', class: 'notice notice-bad' });
   const again = element('button', { type: 'button', hidden: true }, pane.readAgain);
@@ -65,7 +76,14 @@ export async function mountPane(
   const plan = place === undefined ? [] : [createPlanSection(workbook, place, actions)];
   const planElements = plan.map(({ element: made }) => made);
 
-  const links = createSectionLinks([...planElements, season.element, sheets.element, findings.element]);
+  const links = createSectionLinks([
+    ...planElements,
+    season.element,
+    sheets.element,
+    plots.element,
+    questions.element,
+    findings.element,
+  ]);
 
   root.classList.add('cucurbit-pane');
   root.replaceChildren(
@@ -81,6 +99,8 @@ export async function mountPane(
     ...planElements,
     season.element,
     sheets.element,
+    plots.element,
+    questions.element,
     findings.element,
     createCautionsSection(Object.values(english.cautions)),
   );
@@ -105,11 +125,14 @@ export async function mountPane(
     const unsettled = await attempt(() => workbook.settle(settleMs));
     const there = await attempt(() => workbook.sheets());
     const form = await readSeason();
-    const found = await attempt(() => findFindings(workbook, plotsTable, notesHeader, causesInPlots));
+    const lines = await attempt(() => readPlots(workbook, plotsTable));
+    const found = await attempt(() => findFindings(workbook, plotsTable.name, notesHeader, causesInPlots));
     const selection = await attempt(() => workbook.selection());
     if (!isOpen) return;
     if (there !== 'unreadable') sheets.show(there);
     season.show(form);
+    plots.show(lines);
+    questions.show(lines, typeof form === 'object' ? form : null);
     const inSeason = typeof form === 'object' ? findInSeason(seasonTemplate, form) : [];
     const inPlots = found === 'unreadable' ? [] : withoutFollowers(found, inSeason);
     const isEmpty = form === 'absent' && inPlots.length === 0;

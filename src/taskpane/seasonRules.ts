@@ -49,6 +49,8 @@ export function isSeldomChanged(line: FormLine): boolean {
   return !asked.has(line.name);
 }
 
+export const unitsField = 'UNITS';
+
 /** The field that the advice stands at. */
 export const frostsField = 'FIRST_FROST';
 const otherFrostsField = 'LAST_FROST';

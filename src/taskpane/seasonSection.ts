@@ -1,4 +1,5 @@
 /** The season: fields over the Season sheet, both ways. */
+import type { Converted } from '../workbook/convertCells';
 import type { CellValue, LiveWorkbook } from '../workbook/port';
 import { readForm, writeForm, type FormRead } from '../workbook/readForm';
 import type { SheetTemplate } from '../workbook/template';
@@ -8,9 +9,12 @@ import type { Actions } from './actions';
 import { element, section, setText } from './elements';
 import { createNotice } from './notice';
 import { failureSentence } from './problemSentence';
-import { createSeasonField, type SeasonField } from './seasonField';
+import { createFormField, type FormField } from './formField';
 import { createSeasonResults } from './seasonResults';
-import { checkFrosts, frostsField, isSeldomChanged } from './seasonRules';
+import { nameCells } from './nameCells';
+import type { UnitSystem } from './paneTools';
+import { checkFrosts, frostsField, isSeldomChanged, unitsField } from './seasonRules';
+import { createUnitsQuestion, isOtherUnits, type UnitsAnswer } from './unitsQuestion';
 
 const { pane } = english;
 
@@ -25,15 +29,19 @@ export interface SeasonSection {
 
 const words = pane.season;
 
-/** @param refresh reads everything anew, after the sheet was written */
+/**
+ * @param refresh reads everything anew, after the sheet was written
+ * @param convert the typed numbers of the other sheets, in another system of units
+ */
 export function createSeasonSection(
   workbook: LiveWorkbook,
   template: SheetTemplate,
   actions: Actions,
   refresh: () => Promise<void>,
+  convert: (to: UnitSystem) => Promise<Converted>,
 ): SeasonSection {
   const inputs = template.form.filter((line) => line.kind === 'input');
-  const fields = inputs.map((line) => createSeasonField(line, () => showState()));
+  const fields = inputs.map((line) => createFormField(line, () => showState()));
   const results = createSeasonResults(template.form.filter((line) => line.kind === 'computed'));
   const { element: all, heading } = section('season', words.heading);
   const put = element('button', { type: 'submit', class: 'main' }, words.put);
@@ -41,13 +49,27 @@ export function createSeasonSection(
   const hint = element('p', { class: 'hint' });
   const notice = createNotice();
   const form = createForm(heading.id, fields, hint, [put, back]);
-  all.append(element('p', { class: 'lead' }, words.lead), form, notice.element, results.element);
+  const question = createUnitsQuestion((answer) => {
+    if (actions.isBusy()) return;
+    question.hide();
+    put.focus();
+    if (answer !== null) return run(answer);
+    fields.find(({ line }) => line.name === unitsField)?.drop();
+    showState();
+  });
+  all.append(
+    element('p', { class: 'lead' }, words.lead),
+    form,
+    question.element,
+    notice.element,
+    results.element,
+  );
   actions.add(put);
   actions.add(back);
 
   let state: SeasonState = 'absent';
   const isInSheet = (): boolean => typeof state === 'object';
-  const touched = (): SeasonField[] => fields.filter((field) => field.isTouched());
+  const touched = (): FormField[] => fields.filter((field) => field.isTouched());
 
   const showState = (): void => {
     for (const [field, wrong] of findWrong(fields)) field.markWrong(field.isDone() ? wrong : null);
@@ -82,9 +104,13 @@ export function createSeasonSection(
     return wrong.length === 0 ? null : wrong.length;
   };
 
-  const write = async (): Promise<void> => {
-    const count = demandRight();
-    if (count !== null) return notice.warn(fill(words.toMend, { count }));
+  const run = (answer: UnitsAnswer | null): void =>
+    void actions.run(() => write(answer).catch((cause: unknown) => notice.warn(failureSentence(cause))));
+
+  const write = async (answer: UnitsAnswer | null): Promise<void> => {
+    question.hide();
+    const wrong = demandRight();
+    if (wrong !== null) return notice.warn(fill(words.toMend, { count: wrong }));
     const mine = touched();
     if (mine.length === 0) return notice.say(words.nothingDiffers);
     const values = valuesOf(mine);
@@ -96,15 +122,25 @@ export function createSeasonSection(
     if (mine.some((field) => !isSame(field.shown(), seen.get(field)) && field.isTouched())) {
       return notice.warn(words.otherMeanwhile);
     }
-    const kept = await writeForm(workbook, read, values, pane.undo.season);
-    const isKept = ({ line }: SeasonField): boolean => kept.includes(line.name);
+    const to = values[unitsField];
+    const isOther =
+      to !== undefined && !read.computed.has(unitsField) && isOtherUnits(to, read.values[unitsField]);
+    const converted = isOther ? await convert(to === 'metric' ? 'metric' : 'us') : null;
+    const count = converted === null ? 0 : converted.cells.length;
+    if (answer === null && count > 0) return question.ask(fill(pane.units.ask, { count }));
+    const along = (answer === 'convert' || count === 0 ? converted : null) ?? undefined;
+    const kept = await writeForm(workbook, read, values, pane.undo.season, along);
+    const isKept = ({ line }: FormField): boolean => kept.includes(line.name);
     const written = mine.filter((field) => !isKept(field));
     show({ ...read, values: { ...read.values, ...valuesOf(written) } });
+    const isLeft = along !== undefined && along.left.length > 0;
     const said = [
       ...(written.length === 0 ? [] : [fill(words.written, { labels: labelsOf(written) })]),
       ...(kept.length === 0 ? [] : [fill(words.kept, { labels: labelsOf(mine.filter(isKept)) })]),
+      ...(along === undefined || count === 0 ? [] : [fill(pane.units.converted, { count })]),
+      ...(isLeft ? [fill(pane.units.left, { cells: nameCells(along.left) })] : []),
     ].join(' ');
-    if (kept.length > 0) notice.warn(said);
+    if (kept.length > 0 || isLeft) notice.warn(said);
     else notice.say(said);
     await refresh();
   };
@@ -112,7 +148,7 @@ export function createSeasonSection(
   form.addEventListener('submit', (event) => {
     event.preventDefault();
     if (!isInSheet()) return;
-    void actions.run(() => write().catch((cause: unknown) => notice.warn(failureSentence(cause))));
+    run(null);
   });
   back.addEventListener('click', () => {
     if (actions.isBusy()) return;
@@ -131,13 +167,13 @@ export function createSeasonSection(
 
 function createForm(
   labelledBy: string,
-  fields: readonly SeasonField[],
+  fields: readonly FormField[],
   hint: HTMLElement,
   buttons: readonly HTMLElement[],
 ): HTMLFormElement {
   const seldom = fields.filter((field) => isSeldomChanged(field.line));
   const often = fields.filter((field) => !seldom.includes(field));
-  const grid = (some: readonly SeasonField[]): HTMLElement =>
+  const grid = (some: readonly FormField[]): HTMLElement =>
     element('div', { class: 'fields' }, ...some.map((field) => field.element));
   const more = element(
     'details',
@@ -149,13 +185,13 @@ function createForm(
   return element('form', { novalidate: true, 'aria-labelledby': labelledBy }, grid(often), more, hint, row);
 }
 
-function labelsOf(fields: readonly SeasonField[]): string {
+function labelsOf(fields: readonly FormField[]): string {
   return fields.map((field) => field.line.label).join(', ');
 }
 
 /** Every field with what is wrong with it; null where nothing is. */
-function findWrong(fields: readonly SeasonField[]): Map<SeasonField, string | null> {
-  const found = new Map<SeasonField, string | null>();
+function findWrong(fields: readonly FormField[]): Map<FormField, string | null> {
+  const found = new Map<FormField, string | null>();
   for (const field of fields) {
     const checked = field.check();
     found.set(field, 'wrong' in checked ? checked.wrong : null);
@@ -166,7 +202,7 @@ function findWrong(fields: readonly SeasonField[]): Map<SeasonField, string | nu
 }
 
 /** A field that is wrong has no value. */
-function valuesOf(fields: readonly SeasonField[]): Record<string, CellValue> {
+function valuesOf(fields: readonly FormField[]): Record<string, CellValue> {
   const values: Record<string, CellValue> = {};
   for (const field of fields) {
     const checked = field.check();

@@ -2,9 +2,11 @@
 import { fillSheets, findSheet, type FillReport, type FillRequest } from '../workbook/fillSheets';
 import type { CellValue, LiveWorkbook, SheetInfo } from '../workbook/port';
 import type { SheetTemplate } from '../workbook/template';
+import { manyPlots } from '../templates/plots';
 import { english } from '../texts/english';
 import { fill } from '../texts/fill';
 import type { Actions } from './actions';
+import { createAsks } from './asks';
 import { element, paneId, section, setText } from './elements';
 import { createNotice } from './notice';
 import { failureSentence } from './problemSentence';
@@ -43,12 +45,16 @@ export function createSheetsSection(parts: SheetsParts): SheetsSection {
     ...states.map(({ template, cell }) => element('div', {}, element('dt', {}, template.sheet), cell)),
   );
   const button = element('button', { type: 'button', class: 'main' }, words.fill);
+  const goOn = element('button', { type: 'button' }, pane.many.goOn);
+  const leave = element('button', { type: 'button' }, pane.many.leave);
+  const asks = createAsks(words.refresh, [goOn, leave]);
   const progress = createProgress();
   const notice = createNotice();
   all.append(
     element('p', { class: 'lead' }, words.lead),
     list,
     element('div', { class: 'buttons' }, button),
+    asks.element,
     progress.element,
     notice.element,
     createToolsPart(parts),
@@ -61,8 +67,15 @@ export function createSheetsSection(parts: SheetsParts): SheetsSection {
     setText(button, isComplete ? words.refresh : words.fill);
   };
 
-  const run = async (): Promise<void> => {
-    const isSeasonThere = findSheet(await workbook.sheets(), season) !== undefined;
+  const run = async (isSure: boolean): Promise<void> => {
+    asks.hide();
+    const there = await workbook.sheets();
+    if (!isSure && findSheet(there, parts.typedNext) !== undefined) {
+      const plots = await workbook.readTable(parts.typedNext.tables[0]?.name ?? '');
+      const count = plots?.rows.length ?? 0;
+      if (count > manyPlots) return asks.ask(fill(pane.many.refresh, { count }));
+    }
+    const isSeasonThere = findSheet(there, season) !== undefined;
     const form = isSeasonThere ? {} : parts.seasonValues();
     if (form === null) return notice.warn(words.seasonFirst);
     const requests: FillRequest[] = templates.map((template) => ({
@@ -81,12 +94,20 @@ export function createSheetsSection(parts: SheetsParts): SheetsSection {
     notice.say(sayReport(report, parts.typedNext));
   };
 
-  button.addEventListener('click', () => {
+  const start = (isSure: boolean): void =>
     void actions.run(() =>
-      run()
+      run(isSure)
         .catch((cause: unknown) => notice.warn(failureSentence(cause)))
         .finally(() => progress.stop()),
     );
+  button.addEventListener('click', () => start(false));
+  goOn.addEventListener('click', () => {
+    button.focus();
+    start(true);
+  });
+  leave.addEventListener('click', () => {
+    asks.hide();
+    button.focus();
   });
   show([]);
   return { element: all, show };

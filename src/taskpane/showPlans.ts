@@ -7,6 +7,7 @@ import { plotsTemplate } from '../templates/plots';
 import { allTemplates } from '../templates/sheets';
 import { english } from '../texts/english';
 import { mountPane, type PaneHandle } from './mountPane';
+import type { PaneTools } from './paneTools';
 import type { PlanFiles } from './planSection';
 
 const { plan, undo } = english.pane;
@@ -32,13 +33,14 @@ export async function showPlans(
   root: HTMLElement,
   desk: Desk,
   files: PlanFiles,
+  tools: PaneTools,
   hint: string,
 ): Promise<void> {
   let handle: PaneHandle | null = null;
   const show = async (workbook: LiveWorkbook, said: string): Promise<void> => {
     handle?.dispose();
     await revealPlots(workbook);
-    handle = await mountPane(root, workbook, hint, { desk, files, fillDemo, fillEmpty, said, reopen });
+    handle = await mountPane(root, workbook, tools, hint, { desk, files, fillDemo, fillEmpty, said, reopen });
   };
   /** What was pressed is gone with the old pane: the focus goes to where the new one begins. */
   const reopen = async (workbook: LiveWorkbook, said: string): Promise<void> => {

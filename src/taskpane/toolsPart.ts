@@ -1,5 +1,4 @@
 /** What is needed now and then: repairs, and what is handed to others. Closed until somebody looks for it. */
-import { cellAddress } from '../workbook/cellAddress';
 import { copyValues, type CopyReport } from '../workbook/copyValues';
 import type { LiveWorkbook, Reentered, Unsettled } from '../workbook/port';
 import type { SheetTemplate } from '../workbook/template';
@@ -7,14 +6,15 @@ import { english } from '../texts/english';
 import { fill } from '../texts/fill';
 import type { Actions } from './actions';
 import { element } from './elements';
+import { nameCells } from './nameCells';
 import { createNotice } from './notice';
 import { failureSentence, problemSentence } from './problemSentence';
+import { today } from './today';
 
 const { pane } = english;
 const words = pane.tools;
 
 const settleMs = 15000;
-const mostCellsNamed = 5;
 
 export interface ToolsParts {
   readonly workbook: LiveWorkbook;
@@ -69,13 +69,6 @@ export function createToolsPart({ workbook, templates, actions, refresh }: Tools
   );
 }
 
-/** Where the person is, as 2027-05-02. */
-function today(): string {
-  const now = new Date();
-  const two = (part: number): string => String(part).padStart(2, '0');
-  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
-}
-
 function sayReentered({ cells, locked }: Reentered): string {
   if (cells === 0 && locked.length === 0) return words.noneToEnter;
   const entered = cells === 0 ? [] : [fill(words.entered, { count: cells })];
@@ -92,10 +85,5 @@ function sayCopied(report: CopyReport): string {
 }
 
 function sayUnsettled(unsettled: readonly Unsettled[]): string {
-  const named = unsettled
-    .slice(0, mostCellsNamed)
-    .map(({ sheet, row, column }) => `${sheet} ${cellAddress(row, column)}`);
-  const more = unsettled.length - named.length;
-  const cells = named.join(', ') + (more > 0 ? fill(words.andMore, { more }) : '');
-  return fill(words.copyUnsettled, { cells, count: unsettled.length });
+  return fill(words.copyUnsettled, { cells: nameCells(unsettled), count: unsettled.length });
 }

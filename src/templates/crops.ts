@@ -80,6 +80,13 @@ const columnOf = (
   unit,
 });
 
+const figureColumn = (trait: Trait, header: string, width: number): TableColumn => {
+  const { unit } = traits[trait];
+  // The same in both systems has no metric unit.
+  const converts = metricUnits[unit] === undefined ? {} : { converts: unit };
+  return { ...columnOf(header, width, unitOf(trait), formatOf(trait)), ...converts };
+};
+
 /** Of columns that hold words. */
 const wordWidths: Partial<Record<Trait, number>> = { 'flower type': 16, species: 22 };
 
@@ -89,8 +96,8 @@ const usualFigures: TableTemplate = {
   grows: false,
   columns: [
     columnOf(names.crop, 22),
-    ...traitNames.map((trait) => columnOf(trait, wordWidths[trait] ?? 13, unitOf(trait), formatOf(trait))),
-    columnOf(names.yieldHigh, 13, unitOf('yield per 100'), formatOf('yield per 100')),
+    ...traitNames.map((trait) => figureColumn(trait, trait, wordWidths[trait] ?? 13)),
+    figureColumn('yield per 100', names.yieldHigh, 13),
   ],
   rows: crops.map((crop) => [
     crop.name,

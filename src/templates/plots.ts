@@ -1,5 +1,5 @@
 /** The Plots sheet: one growing table. Longer than most files because every column is declared here. */
-import type { CellContent, Expression, Format, SheetTemplate, TableColumn } from '../workbook/template';
+import type { Expression, Format, SheetTemplate, TableColumn } from '../workbook/template';
 import {
   allOf,
   call,
@@ -84,9 +84,17 @@ const isFlowerType = (type: string): Expression => operate(flowerType, '=', type
 const isNot = (condition: Expression): Expression => when(condition, false, true);
 
 const units = input('UNITS');
-const unit = (us: string, metric: string): CellContent => ({
-  compute: when(operate(units, '=', 'metric'), metric, us),
+type Measured = Pick<TableColumn, 'unit' | 'converts'>;
+
+/** @param converts the US unit, as the converter knows it */
+const measure = (converts: string, us: string, metric: string): Measured => ({
+  unit: { compute: when(operate(units, '=', 'metric'), metric, us) },
+  converts,
 });
+const unmeasured: Measured = { unit: null };
+const days: Measured = { unit: 'days' };
+const feet = measure('ft', 'ft', 'm');
+const inches = measure('in', 'in', 'cm');
 
 const plants = when(
   isHills,
@@ -153,6 +161,12 @@ const rowLength = when(
   operate(operate(cell('plants'), '*', plantSpacing), '/', input('SPACING_PER_LENGTH')),
 );
 
+const earliestStart = when(
+  isTransplant,
+  input('SET_OUT_DATE'),
+  when(isSeed, input('FIRST_SOWING_DATE'), native('NA')),
+);
+
 /** Slower growth after the longest day. */
 const fallDays = when(operate(cell('setOutOrSow'), '>', input('LONGEST_DAY')), cropFigure('fall days'), 0);
 
@@ -161,36 +175,59 @@ const surely = (condition: Expression): Expression => native('IFERROR', conditio
 const remark = (condition: Expression, sentence: string): Expression =>
   when(surely(condition), `${sentence} `, '');
 
-interface StandIn {
+type Layout = (typeof words.layouts)[number];
+
+interface StandInOf {
   readonly key: ColumnKey;
   readonly trait: Trait;
-  /** Whether the plot asks for it at all. */
-  readonly asked?: Expression;
+  /** The layouts that ask for it; all when absent. */
+  readonly layouts?: readonly Layout[];
   /** The argument of our functions that cannot do without it. */
   readonly demandedAs?: keyof typeof english.quantities;
 }
 
 /** Figures of the crop that stand in for blanks. */
-const standIns: readonly StandIn[] = [
-  { key: 'rowSpacing', trait: 'row spacing', asked: isRows },
-  { key: 'rowSpacing', trait: 'hill row spacing', asked: isHills },
-  { key: 'plantSpacing', trait: 'plant spacing', asked: isNot(isHills) },
-  { key: 'hillSpacing', trait: 'hill spacing', asked: isHills, demandedAs: 'hill_spacing' },
-  { key: 'plantsPerHill', trait: 'plants per hill', asked: isHills, demandedAs: 'plants_per_hill' },
+const standIns: readonly StandInOf[] = [
+  { key: 'rowSpacing', trait: 'row spacing', layouts: ['rows'] },
+  { key: 'rowSpacing', trait: 'hill row spacing', layouts: ['hills'] },
+  { key: 'plantSpacing', trait: 'plant spacing', layouts: ['rows', 'beds'] },
+  { key: 'hillSpacing', trait: 'hill spacing', layouts: ['hills'], demandedAs: 'hill_spacing' },
+  { key: 'plantsPerHill', trait: 'plants per hill', layouts: ['hills'], demandedAs: 'plants_per_hill' },
   { key: 'germination', trait: 'germination standard', demandedAs: 'germination' },
   { key: 'flowerType', trait: 'flower type' },
   { key: 'daysToMaturity', trait: 'days to maturity', demandedAs: 'days_to_maturity' },
   { key: 'harvestDays', trait: 'harvest days', demandedAs: 'harvest_days' },
   { key: 'yieldPer100', trait: 'yield per 100' },
 ];
+
+const isLayout: Readonly<Record<Layout, Expression>> = { rows: isRows, hills: isHills, beds: isBeds };
+/** Whether the plot asks for it, as conditions that all must hold. */
+const askedFor = ({ layouts }: StandInOf): Expression[] =>
+  layouts === undefined ? [] : [native('OR', ...layouts.map((layout) => isLayout[layout]))];
+
+/** Which figure of the Crops sheet stands in where a cell is left blank. */
+export interface StandIn {
+  readonly header: string;
+  readonly figure: string;
+  /** The layouts that read it. */
+  readonly layouts: readonly string[];
+}
+export const plotStandIns: readonly StandIn[] = standIns.map(({ key, trait, layouts }) => ({
+  header: headers[key].header,
+  figure: trait,
+  layouts: layouts ?? words.layouts,
+}));
+
 const lackable = standIns.filter(({ trait }) => mayLack(trait));
 
-const sayWanting = ({ key, trait }: StandIn): string =>
+const sayWanting = ({ key, trait }: StandInOf): string =>
   fill(remarks.noFigure, { figure: trait, header: headers[key].header });
 
 /** Remarks that say why a plot is not computed: each with the cell to fill in and the refusal that follows. */
 export const causesInPlots: readonly Cause[] = [
   { remark: remarks.noCrop, header: headers.crop.header, follows: null },
+  { remark: remarks.layoutUnknown, header: headers.layout.header, follows: null },
+  { remark: remarks.startUnknown, header: headers.start.header, follows: null },
   ...lackable.flatMap((standIn) =>
     standIn.demandedAs === undefined
       ? []
@@ -219,18 +256,15 @@ const assumed = when(
   native('ISERROR', cell('takenAs')),
   '',
   join([
-    ...standIns.map(({ key, trait, asked: isAsked }) =>
-      when(
-        native(
-          'AND',
-          isBlank(cell(key)),
-          ...(isAsked === undefined ? [] : [isAsked]),
-          ...(mayLack(trait) ? [isNot(isLacking(trait))] : []),
-        ),
+    ...standIns.map((standIn) => {
+      const { key, trait } = standIn;
+      const isThere = mayLack(trait) ? [isNot(isLacking(trait))] : [];
+      return when(
+        native('AND', isBlank(cell(key)), ...askedFor(standIn), ...isThere),
         `${headers[key].header}. `,
         '',
-      ),
-    ),
+      );
+    }),
     when(native('AND', isBlank(cell('fieldEmergence')), isSeed), `${words.noFieldLoss}. `, ''),
   ]),
 );
@@ -244,14 +278,11 @@ const notes = join([
   remark(isNot(native('OR', isHills, isBeds, isRows)), remarks.layoutUnknown),
   remark(isNot(native('OR', isTransplant, isSeed)), remarks.startUnknown),
   ...lackable.map((standIn) =>
-    remark(
-      native(
-        'AND',
-        isWanting(standIn.key, standIn.trait),
-        ...(standIn.asked === undefined ? [] : [standIn.asked]),
-      ),
-      sayWanting(standIn),
-    ),
+    remark(native('AND', isWanting(standIn.key, standIn.trait), ...askedFor(standIn)), sayWanting(standIn)),
+  ),
+  remark(
+    native('AND', isNot(isBlank(cell('startsOn'))), operate(cell('startsOn'), '<', earliestStart)),
+    remarks.startsEarly,
   ),
   remark(operate(cell('daysToSpare'), '<', 0), remarks.shortSeason),
   remark(native('AND', isSeed, operate(cell('setOutOrSow'), '>', cell('lastSowing'))), remarks.sowsTooLate),
@@ -291,7 +322,7 @@ const asked = (
   format: Format,
   width: number,
   choices: readonly string[] = [],
-  unitAbove: CellContent = null,
+  measured: Measured = unmeasured,
 ): TableColumn => ({
   ...headers[key],
   kind: 'input',
@@ -299,7 +330,7 @@ const asked = (
   format,
   width,
   choices,
-  unit: unitAbove,
+  ...measured,
 });
 
 /** A row without a crop stays empty. */
@@ -308,7 +339,7 @@ const computed = (
   compute: Expression,
   format: Format,
   width: number,
-  unitAbove: CellContent = null,
+  measured: Measured = unmeasured,
 ): TableColumn => ({
   ...headers[key],
   kind: 'computed',
@@ -316,11 +347,11 @@ const computed = (
   format,
   width,
   choices: [],
-  unit: unitAbove,
+  ...measured,
 });
 
-const feet = unit('ft', 'm');
-const inches = unit('in', 'cm');
+/** Beyond it the grid's engine is slow: an edit among 3,000 rows took it seconds. */
+export const manyPlots = 1500;
 
 export const plotsTemplate: SheetTemplate = {
   id: 'plots',
@@ -346,7 +377,7 @@ export const plotsTemplate: SheetTemplate = {
         asked('start', 'text', 11, words.starts),
         asked('germination', 'percent', 12),
         computed('plants', plants, 'whole', 9),
-        computed('seedToSow', seedToSow, 'whole', 10, 'seeds'),
+        computed('seedToSow', seedToSow, 'whole', 10, { unit: 'seeds' }),
         computed(
           'seedWeight',
           when(
@@ -356,7 +387,7 @@ export const plotsTemplate: SheetTemplate = {
           ),
           'hundredth',
           9,
-          unit('oz', 'g'),
+          measure('oz', 'oz', 'g'),
         ),
         computed(
           'startTransplants',
@@ -368,13 +399,8 @@ export const plotsTemplate: SheetTemplate = {
           'date',
           12,
         ),
-        computed(
-          'setOutOrSow',
-          when(isTransplant, input('SET_OUT_DATE'), when(isSeed, input('FIRST_SOWING_DATE'), native('NA'))),
-          'date',
-          12,
-        ),
-        computed('soilAtLeast', cropFigure('soil at planting'), 'whole', 9, unit('°F', '°C')),
+        computed('setOutOrSow', givenOr(cell('startsOn'), earliestStart), 'date', 12),
+        computed('soilAtLeast', cropFigure('soil at planting'), 'whole', 9, measure('F', '°F', '°C')),
         computed(
           'coverOff',
           when(
@@ -428,14 +454,14 @@ export const plotsTemplate: SheetTemplate = {
           ),
           'whole',
           9,
-          'days',
+          days,
         ),
         computed(
           'yield',
           when(isWanting('yieldPer100', 'yield per 100'), '', call('HARVEST.YIELD', rowLength, yieldPer100)),
           'whole',
           10,
-          unit('lb', 'kg'),
+          measure('lb', 'lb', 'kg'),
         ),
         computed(
           'income',
@@ -475,7 +501,7 @@ export const plotsTemplate: SheetTemplate = {
           ),
           'whole',
           11,
-          'plants',
+          { unit: 'plants' },
         ),
         // Figures of the grower's own, each in place of the crop's.
         asked('rowSpacing', 'general', 9, [], feet),
@@ -488,10 +514,11 @@ export const plotsTemplate: SheetTemplate = {
         asked('fieldEmergence', 'percent', 11),
         asked('flowerType', 'text', 15, flowerTypes),
         asked('pollenizerShare', 'percent', 11),
-        asked('daysToMaturity', 'general', 10, [], 'days'),
-        asked('harvestDays', 'general', 9, [], 'days'),
-        asked('yieldPer100', 'general', 10, [], unit('lb/100 ft', 'kg/100 m')),
-        asked('price', 'money', 9, [], unit('per lb', 'per kg')),
+        asked('daysToMaturity', 'general', 10, [], days),
+        asked('harvestDays', 'general', 9, [], days),
+        asked('yieldPer100', 'general', 10, [], measure('lbPer100Ft', 'lb/100 ft', 'kg/100 m')),
+        asked('price', 'money', 9, [], measure('perLb', 'per lb', 'per kg')),
+        asked('startsOn', 'date', 12),
         // Sentences come last: the grid loses sight of what stands beyond a wide column.
         computed('takenAs', takenAs, 'general', 20),
         computed('keepApart', keepApart, 'general', 30),

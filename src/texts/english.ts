@@ -194,6 +194,8 @@ export const english = {
     seedsPerG: 'seeds/g',
     lbPer100Ft: 'lb per 100 ft',
     kgPer100M: 'kg per 100 m',
+    perLb: 'per lb',
+    perKg: 'per kg',
     F: '°F',
     C: '°C',
     degrees: 'degrees',

@@ -73,6 +73,18 @@ export type Operator = '+' | '-' | '*' | '/' | '=' | '<>' | '<' | '<=' | '>' | '
 /** What is written into a cell: a value, or a computation. */
 export type CellContent = CellValue | { readonly compute: Expression };
 
+/**
+ * What stands in that row of the same column before the change, a value or a formula. Where a formula names cells of
+ * its own row it names those of its new row; all else it names stays. Looks stay where they are.
+ */
+export interface Carried {
+  readonly carriedFrom: number;
+}
+
+export function isCarried(content: CellContent | Carried): content is Carried {
+  return typeof content === 'object' && content !== null && 'carriedFrom' in content;
+}
+
 /** How a number is shown. The codes are in `workbook/appearance`. */
 export type Format = 'general' | 'text' | 'whole' | 'tenth' | 'hundredth' | 'percent' | 'money' | 'date';
 
@@ -173,11 +185,15 @@ export interface Change {
   readonly expect: readonly { readonly sheet: string; readonly stamp: string }[];
   readonly newSheets: readonly NewSheet[];
   /** Cells rewritten in sheets that exist. An expression with `column` must stand inside a table. */
-  readonly cells: readonly (Block & { readonly sheet: string })[];
+  readonly cells: readonly (Omit<Block, 'contents'> & {
+    readonly sheet: string;
+    /** Rectangular. */
+    readonly contents: readonly (readonly (CellContent | Carried)[])[];
+  })[];
   /** Rows put under the last row of a table that exists; the table's range grows with them. */
   readonly tableRows: readonly {
     readonly table: string;
-    readonly rows: readonly (readonly CellContent[])[];
+    readonly rows: readonly (readonly (CellContent | Carried)[])[];
   }[];
   readonly pictures: readonly Picture[];
   /** New marks of sheets of ours that exist: another version of their template has been written into them. */

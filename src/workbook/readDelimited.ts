@@ -33,12 +33,16 @@ interface FileRecord {
   readonly isQuoteOpen: boolean;
 }
 
-export function readDelimited(text: string): Delimited {
+/** @param known the headers, in their order, of a text whose first line has none of them */
+export function readDelimited(text: string, known?: readonly string[]): Delimited {
   const content = text.replace(/^\uFEFF/, '');
   const separator = detectSeparator(content);
-  const [head, ...records] = splitRecords(content, separator);
+  const [head, ...below] = splitRecords(content, separator);
   const decimalComma = separator !== ',';
-  const headers = head?.cells.map((cell) => cell.trim()) ?? [];
+  const firstLine = head?.cells.map((cell) => cell.trim()) ?? [];
+  const isHeaded = known === undefined || firstLine.some((cell) => isAmong(cell, known));
+  const headers = isHeaded ? firstLine : firstLine.map((_, index) => known[index] ?? '');
+  const records = isHeaded || head === undefined ? below : [head, ...below];
   const headProblems = problemsOfHead(head, headers);
   if (head === undefined || headProblems.length > 0) {
     return { headers: [], headerLine: head?.line ?? 1, rows: [], problems: headProblems, decimalComma };
@@ -55,6 +59,10 @@ export function readDelimited(text: string): Delimited {
     }
   }
   return { headers, headerLine: head.line, rows, problems, decimalComma };
+}
+
+function isAmong(cell: string, names: readonly string[]): boolean {
+  return names.some((name) => name.toLowerCase() === cell.toLowerCase());
 }
 
 function problemsOfHead(head: FileRecord | undefined, headers: readonly string[]): DelimitedProblem[] {

@@ -52,6 +52,7 @@ export async function readLine(
 
 /**
  * Writes the inputs that differ from what was read; refuses when the sheet has changed since. A formula stays.
+ * @param along cells of other sheets that go into the same change
  * @returns the names of the cells that were left alone for their formula
  * @throws HostError
  */
@@ -60,9 +61,10 @@ export async function writeForm(
   read: FormRead,
   values: Readonly<Record<string, CellValue>>,
   title: string,
+  along: Pick<Change, 'cells' | 'expect'> = { cells: [], expect: [] },
 ): Promise<readonly string[]> {
   const kept: string[] = [];
-  const cells: Change['cells'][number][] = [];
+  const cells: Change['cells'][number][] = [...along.cells];
   for (const [name, value] of Object.entries(values)) {
     const area = read.areas[name];
     if (area === undefined || read.values[name] === value) continue;
@@ -70,7 +72,7 @@ export async function writeForm(
     else cells.push({ sheet: area.sheet, row: area.row, column: area.column, contents: [[value]] });
   }
   if (cells.length === 0) return kept;
-  const expect = [{ sheet: read.sheet, stamp: read.stamp }];
+  const expect = [{ sheet: read.sheet, stamp: read.stamp }, ...along.expect];
   await port.apply({ title, expect, newSheets: [], cells, tableRows: [], pictures: [], marks: [] });
   return kept;
 }

@@ -30,6 +30,8 @@ export interface TableColumn {
   readonly note: string;
   /** The unit shown above the header; null for none. */
   readonly unit: CellContent;
+  /** What a change of units makes of the column's numbers, by the name that the converter knows; absent: nothing. */
+  readonly converts?: string;
 }
 
 export interface TableTemplate {

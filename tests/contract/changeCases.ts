@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { column, native } from '../../src/workbook/expressions';
-import { HostError, type Change } from '../../src/workbook/port';
+import { HostError, type Area, type Change } from '../../src/workbook/port';
 import {
   change,
   foreignSheet,
@@ -126,6 +126,40 @@ export function changeCases(subject: Subject, makeHost: MakeHost): void {
       ]);
       const total = await subject.port.read({ sheet: 'Totals', row: 0, column: 0, rows: 1, columns: 1 });
       expect(total.values).toEqual([[143]]);
+    });
+
+    test('a line is carried to another row, into the table and under it, as it stood before', async () => {
+      await subject.port.apply(change({ newSheets: [plots] }));
+      const put = (row: number, contents: Change['cells'][number]['contents']): Promise<void> =>
+        subject.port.apply(change({ cells: [{ sheet: 'Plots', row, column: 1, contents }] }));
+      // Something typed over the first line's formula; two lines change places and the first comes again below.
+      await put(3, [['007', 5]]);
+      const line = (carriedFrom: number) => [{ carriedFrom }, { carriedFrom }, { carriedFrom }];
+      await subject.port.apply(
+        change({
+          cells: [{ sheet: 'Plots', row: 3, column: 0, contents: [line(4), line(3)] }],
+          tableRows: [{ table: 'Plots', rows: [['south', ...line(4).slice(1)], line(3)] }],
+        }),
+      );
+      await subject.port.settle(settleMs);
+      const { area, rows } = (await subject.port.readTable('Plots')) ?? {};
+      expect(rows).toEqual([
+        ['007', 40, 80],
+        ['north', '007', 5],
+        ['south', 40, 80],
+        ['north', '007', 5],
+      ]);
+      const { formulas } = await subject.port.read({
+        ...area,
+        row: 3,
+        rows: 4,
+        column: 2,
+        columns: 1,
+      } as Area);
+      expect(formulas.map(([formula]) => formula !== null)).toEqual([true, false, true, false]);
+      await put(3, [[null, null]]);
+      await put(4, [[{ carriedFrom: 3 }, { carriedFrom: 3 }]]);
+      expect((await subject.port.readTable('Plots'))?.rows[1]).toEqual(['north', null, null]);
     });
 
     test('a stamp changes with a value or a formula of its sheet, and with nothing else', async () => {

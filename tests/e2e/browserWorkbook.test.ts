@@ -153,6 +153,35 @@ describe('the browser workbook', () => {
     expect(await plots()).toEqual(before);
   });
 
+  test('a plot is made, moved and taken out from the pane, by the keyboard alone', async () => {
+    const before = await plots();
+    const press = async (name: string | RegExp): Promise<void> => {
+      await pane().getByRole('button', { name, exact: true }).focus();
+      await hands.press('Enter');
+    };
+    const type = async (label: string, text: string): Promise<void> => {
+      await pane().getByRole('form', { name: 'New plot' }).getByLabel(label, { exact: true }).focus();
+      await open.page.keyboard.type(text);
+    };
+    await press('New plot');
+    await open.page.keyboard.type('Bank');
+    await type('Crop', 'zucchini');
+    await type('Length', '40');
+    await type('Width', '12');
+    await press('Put the new plot into the sheet');
+    await says('"Bank" was added.');
+    await show('Bank', { Crop: 'zucchini', Length: '40', 'Taken as': 'summer squash' });
+    await press('Move up');
+    await says(/"Bank" is line \d+ of \d+ now/);
+    expect(Object.keys(await plots()).slice(-2)).toEqual(['Bank', 'Lane']);
+    await show('Lane', lane);
+    await press('Remove');
+    await hands.press('Enter');
+    await says('"Bank" was removed.');
+    expect(await plots()).toEqual(before);
+    expect(open.troubles).toEqual([]);
+  }, 240_000);
+
   test('a text for a length is explained in the pane, which leads to the cell', async () => {
     await hands.typeAlong(addressOf(underTable, 'Length'), ['fifty']);
     const finding = pane().getByRole('button', {

@@ -4,6 +4,7 @@
  */
 import {
   HostError,
+  isCarried,
   type Area,
   type CellContent,
   type Change,
@@ -98,11 +99,15 @@ export function createFakeWorkbook(): FakeWorkbook {
   };
   const write = (
     sheet: Sheet,
-    change: { row: number; column: number; contents: NewSheet['blocks'][number]['contents'] },
+    change: Pick<Change['cells'][number], 'row' | 'column' | 'contents'>,
+    before: Sheet,
   ): void => {
     change.contents.forEach((cells, row) =>
-      cells.forEach((content, column) => {
+      cells.forEach((given, column) => {
         const at = key(change.row + row, change.column + column);
+        const content = isCarried(given)
+          ? (before.contents.get(key(given.carriedFrom, change.column + column)) ?? null)
+          : given;
         sheet.contents.set(at, content);
         if (typeof content !== 'object' || content === null) sheet.results.delete(at);
       }),
@@ -174,7 +179,7 @@ export function createFakeWorkbook(): FakeWorkbook {
       for (const made of change.newSheets) {
         const sheet: Sheet = { made, contents: new Map(), results: new Map(), isLocked: false };
         sheets.set(made.name, sheet);
-        for (const block of made.blocks) write(sheet, block);
+        for (const block of made.blocks) write(sheet, block, sheet);
         for (const [name, [row, column]] of Object.entries(made.names)) {
           names.set(name, { sheet: made.name, row, column, rows: 1, columns: 1 });
         }
@@ -183,7 +188,19 @@ export function createFakeWorkbook(): FakeWorkbook {
         }
         progress?.(sheets.size / 4);
       }
-      for (const block of change.cells) write(demandSheet(block.sheet), block);
+      const before = new Map(
+        [...sheets].map(([name, sheet]) => [name, { ...sheet, contents: new Map(sheet.contents) }]),
+      );
+      for (const block of change.cells)
+        write(demandSheet(block.sheet), block, before.get(block.sheet) as Sheet);
+      for (const { table: name, rows } of change.tableRows) {
+        const table = tables.get(name);
+        if (table === undefined) throw new HostError({ code: 'noSuchTable', table: name });
+        const { sheet, row, column } = table.area;
+        const block = { row: row + table.area.rows, column, contents: rows };
+        write(demandSheet(sheet), block, before.get(sheet) as Sheet);
+        tables.set(name, { ...table, area: { ...table.area, rows: table.area.rows + rows.length } });
+      }
       changes.push(change);
       progress?.(1);
       tell();

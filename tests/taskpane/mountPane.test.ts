@@ -3,6 +3,7 @@ import { readFileSync } from 'node:fs';
 import axe from 'axe-core';
 import { describe, expect, it, vi } from 'vitest';
 import { english } from '../../src/texts/english';
+import { paneTools } from '../../src/entries/paneTools';
 import { mountPane } from '../../src/taskpane/mountPane';
 import { createFakeWorkbook } from './fakeWorkbook';
 import { enter, fillFake, openPane, until } from './openPane';
@@ -40,6 +41,22 @@ describe('to somebody who does not see the page', () => {
     expect(await violations(pane.root)).toEqual([]);
   });
 
+  it('is in order with a plot in its form, another half taken out, and all opened', async () => {
+    const pane = await openPane((workbook) =>
+      fillFake(workbook, [{ Plot: 'A', Crop: 'gourd' }, { Plot: 'B' }]),
+    );
+    pane.root.querySelector<HTMLInputElement>('[type=radio]')?.click();
+    pane.button('Remove').click();
+    pane.button('Change').click();
+    for (const details of pane.root.querySelectorAll('details')) details.open = true;
+    enter(pane.field('Plot'), 'b');
+    pane.button('Put the plot into the sheet').click();
+    await until(() => expect(pane.spoken()).toContain('Mend the marked fields'));
+    expect(pane.described('Plot')).toContain('Another plot is called "b"');
+    expect(document.activeElement).toBe(pane.field('Plot'));
+    expect(await violations(pane.root)).toEqual([]);
+  });
+
   it('has every id once and every reference resolved', async () => {
     const { root } = await openPane();
     const ids = [...root.querySelectorAll('[id]')].map((one) => one.id);
@@ -54,7 +71,9 @@ describe('to somebody who does not see the page', () => {
 describe('with the keyboard alone', () => {
   it('goes through fields and buttons in the order of the page, with no shortcut in between', async () => {
     const pane = await openPane((workbook) => fillFake(workbook, []));
-    const stops = [...pane.root.querySelectorAll<HTMLElement>('a, input, select, button, summary')].filter(
+    const stops = [
+      ...pane.root.querySelectorAll<HTMLElement>('a, input, select, textarea, button, summary'),
+    ].filter(
       (one) =>
         one.closest('[hidden]') === null && one.closest('details:not([open]) > :not(summary)') === null,
     );
@@ -65,6 +84,8 @@ describe('with the keyboard alone', () => {
     expect(names).toEqual([
       'Season',
       'Sheets',
+      'Plots',
+      'Season questions',
       'To look at',
       'PLACE',
       'SEASON_YEAR',
@@ -77,6 +98,11 @@ describe('with the keyboard alone', () => {
       'Put into the sheet',
       'Refresh the sheets',
       'Repair, and hand on',
+      'New plot',
+      'Paste plots from a sheet or a file',
+      'How much row for a weekly harvest?',
+      'How much seed for a stand?',
+      'What still fits before frost?',
       'Before you sow, spray, eat or can',
     ]);
   });
@@ -118,7 +144,7 @@ describe('the pane', () => {
     workbook.failNext('settle', new Error('the engine is asleep'));
     const root = document.createElement('main');
     document.body.replaceChildren(root);
-    const handle = await mountPane(root, workbook);
+    const handle = await mountPane(root, workbook, paneTools);
     expect(root.querySelector('header')?.textContent).toContain('The sheets could not be read.');
     root.querySelector<HTMLButtonElement>('header button')?.click();
     await until(() => expect(root.querySelector('header [role=alert]')?.textContent).toBe(''));

@@ -1,15 +1,16 @@
 /** A pane over a workbook in memory, and how a person finds their way in it. */
 import { vi } from 'vitest';
 import { fillSheets } from '../../src/workbook/fillSheets';
-import type { CellValue } from '../../src/workbook/port';
+import type { CellValue, LiveWorkbook } from '../../src/workbook/port';
 import type { InputRow } from '../../src/workbook/template';
 import { allTemplates } from '../../src/templates/sheets';
+import { paneTools } from '../../src/entries/paneTools';
 import { mountPane, type PaneHandle } from '../../src/taskpane/mountPane';
 import { createFakeWorkbook, type FakeWorkbook } from './fakeWorkbook';
 
-export interface OpenPane {
+export interface OpenPane<Workbook extends LiveWorkbook = FakeWorkbook> {
   readonly root: HTMLElement;
-  readonly workbook: FakeWorkbook;
+  readonly workbook: Workbook;
   readonly handle: PaneHandle;
   field(label: string): HTMLInputElement;
   button(text: string): HTMLButtonElement;
@@ -28,7 +29,7 @@ export const season: Readonly<Record<string, CellValue>> = {
   FIRST_FROST: 46670,
 };
 
-export async function fillFake(workbook: FakeWorkbook, plots: readonly InputRow[]): Promise<void> {
+export async function fillFake(workbook: LiveWorkbook, plots: readonly InputRow[]): Promise<void> {
   const requests = allTemplates.map((template) => ({
     template,
     inputs: template.id === 'plots' ? plots : [],
@@ -40,9 +41,15 @@ export async function fillFake(workbook: FakeWorkbook, plots: readonly InputRow[
 export async function openPane(prepare?: (workbook: FakeWorkbook) => Promise<void>): Promise<OpenPane> {
   const workbook = createFakeWorkbook();
   await prepare?.(workbook);
+  return openPaneOver(workbook);
+}
+
+export async function openPaneOver<Workbook extends LiveWorkbook>(
+  workbook: Workbook,
+): Promise<OpenPane<Workbook>> {
   const root = document.createElement('main');
   document.body.replaceChildren(root);
-  const handle = await mountPane(root, workbook);
+  const handle = await mountPane(root, workbook, paneTools);
   const find = <Found extends Element>(selector: string, text: string): Found => {
     const found = [...root.querySelectorAll<Found>(selector)].find((one) => one.textContent === text);
     if (found === undefined) throw new Error(`no ${selector} says "${text}"`);
@@ -88,5 +95,5 @@ export function enter(field: HTMLInputElement, text: string, stay = false): void
 }
 
 export async function until(check: () => void): Promise<void> {
-  await vi.waitFor(check, { timeout: 5000, interval: 10 });
+  await vi.waitFor(check, { timeout: 20_000, interval: 10 });
 }

@@ -5,6 +5,7 @@ import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import type { Desk, Filling, Keeping, Started } from '../../src/workbook/desk';
 import { HostError, type LiveWorkbook } from '../../src/workbook/port';
 import type { PlanFiles } from '../../src/taskpane/planSection';
+import { paneTools } from '../../src/entries/paneTools';
 import { showPlans } from '../../src/taskpane/showPlans';
 import { english } from '../../src/texts/english';
 import { createFakeWorkbook, type FakeWorkbook } from './fakeWorkbook';
@@ -82,7 +83,7 @@ describe('a page that opens and keeps plans', () => {
     return found;
   };
   const said = (): string => root.querySelector('section')?.textContent ?? '';
-  const open = () => showPlans(root, desk, files, '');
+  const open = () => showPlans(root, desk, files, paneTools, '');
 
   it('begins with the invented garden and says that it is invented, and until when it is kept', async () => {
     await open();

@@ -28,6 +28,24 @@ describe('filling the sheets', () => {
     expect(pane.button('Refresh the sheets')).toBeDefined();
   });
 
+  it('asks before it renews more plots than the engine bears, and lets go on or leave', async () => {
+    const plots = Array.from({ length: 1501 }, (_, i) => ({ Plot: `Lot ${i}` }));
+    const pane = await openPane((workbook) => fillFake(workbook, plots));
+    const changes = pane.workbook.changes.length;
+    pane.button('Refresh the sheets').click();
+    await until(() => expect(document.activeElement).toBe(pane.button('Go on')));
+    expect(pane.section('Sheets').textContent).toContain('The Plots sheet has 1501 lines.');
+    await until(isIdle(pane));
+    pane.button('Leave the sheets as they are').click();
+    expect(document.activeElement).toBe(pane.button('Refresh the sheets'));
+    expect(pane.workbook.changes).toHaveLength(changes);
+    pane.button('Refresh the sheets').click();
+    await until(() => expect(document.activeElement).toBe(pane.button('Go on')));
+    await until(isIdle(pane));
+    pane.button('Go on').click();
+    await until(() => expect(pane.spoken()).toContain('Refreshed: Season, Plots, Crops, Crop ranges.'));
+  });
+
   it('passes over a name in use', async () => {
     const pane = await openPane(async (workbook) => workbook.addForeignSheet('Plots'));
     pane.button('Fill the sheets').click();

@@ -7,12 +7,18 @@ import { plotsTemplate } from '../../src/templates/plots';
 import { allTemplates } from '../../src/templates/sheets';
 import { english } from '../../src/texts/english';
 import { fillSheets } from '../../src/workbook/fillSheets';
+import { dayOfIso, isoOfDay, serialOfDay } from '../../src/workbook/serialDate';
 import type { InputRow } from '../../src/workbook/template';
+import { run } from '../functions/run';
 
 const { remarks } = english.sheets.plots;
 const noStandard = 'The reference has no germination standard for this crop: fill in Germination.';
 
 async function notesOf(plot: InputRow): Promise<string> {
+  return String((await lineOf(plot))['Notes']);
+}
+
+async function lineOf(plot: InputRow): Promise<Readonly<Record<string, unknown>>> {
   const workbook = createFileWorkbook({ functions: [...functions.values()] });
   const inputs = [{ Plot: 'field', Length: 50, Width: 20, 'Yield per 100': 100, ...plot }];
   await fillSheets(
@@ -25,7 +31,7 @@ async function notesOf(plot: InputRow): Promise<string> {
     'test',
   );
   const table = await workbook.readTable('Plots');
-  return String(table?.rows[0]?.[table.headers.indexOf('Notes')]);
+  return Object.fromEntries((table?.headers ?? []).map((header, i) => [header, table?.rows[0]?.[i]]));
 }
 
 describe('germination against the federal standard (7 CFR 201.31: muskmelon 75 %, gourd not listed)', () => {
@@ -49,5 +55,39 @@ describe('a triploid watermelon', () => {
       `${english.verdicts['no pollenizer']} ${remarks.pollenizerSeed} ${remarks.pollenizerYield} `,
     );
     expect(notes).not.toMatch(/Add one/);
+  });
+});
+
+describe('a day of one’s own to sow or set out (the season allows sowing from 9 May, setting out from 16 May)', () => {
+  const day = (iso: string): number => serialOfDay(dayOfIso(iso) ?? NaN);
+  const cucumber = { Crop: 'slicing cucumber', 'Days to maturity': 60, 'Harvest days': 21 };
+
+  it.each<[string, InputRow, string]>([
+    ['before it', { 'Sow or set out on': day('2027-05-08') }, remarks.startsEarly],
+    ['on it', { 'Sow or set out on': day('2027-05-09') }, ''],
+    [
+      'before it, for transplants',
+      { Start: 'transplant', 'Sow or set out on': day('2027-05-15') },
+      remarks.startsEarly,
+    ],
+    // 10 October less 60, 21, 14 and 14 days is 23 June: two weeks of slower growth, two clear of frost.
+    ['on the last one', { 'Sow or set out on': day('2027-06-23') }, ''],
+    ['past the last one', { 'Sow or set out on': day('2027-06-24') }, remarks.sowsTooLate],
+  ])('%s', async (_, plot, expected) => {
+    expect((await notesOf({ ...cucumber, ...plot })).trim()).toBe(expected);
+  });
+
+  it('moves every date that follows from it', async () => {
+    const line = await lineOf({ ...cucumber, Start: 'transplant', 'Sow or set out on': day('2027-06-01') });
+    expect(line).toMatchObject({
+      'Set out or sow': day('2027-06-01'),
+      // 3 weeks before it.
+      'Start transplants': day('2027-05-11'),
+    });
+    const basis = run('CROP.VALUE', 'slicing cucumber', 'days counted from');
+    expect(isoOfDay(Number(line['First pick']) - serialOfDay(0))).toBe(
+      run('DATE.FIRSTPICK', day('2027-06-01'), 60, 'transplant', basis),
+    );
+    expect((await lineOf({ ...cucumber, Start: 'transplant' }))['Set out or sow']).toBe(day('2027-05-16'));
   });
 });

@@ -1,5 +1,7 @@
 /** The templates as data: what they name exists, what they ask is read, and no chain of our functions is long. */
 import { describe, expect, it } from 'vitest';
+import { inMetric } from '../../src/calc/units/inMetric';
+import type { Unit } from '../../src/calc/units/units';
 import { functions } from '../../src/functions';
 import { demoPlots, demoSeason } from '../../src/templates/demoGarden';
 import { plotsTemplate } from '../../src/templates/plots';
@@ -45,6 +47,13 @@ describe.each(allTemplates.map((template) => [template.sheet, template] as const
   (_, template) => {
     it('survives JSON unchanged', () => {
       expect(JSON.parse(JSON.stringify(template))).toEqual(template);
+    });
+
+    it('converts by units that the converter tells apart', () => {
+      for (const { header, converts } of template.tables.flatMap(({ columns }) => columns)) {
+        if (converts === undefined) continue;
+        expect(inMetric(1, converts as Unit).unit, header).not.toBe(converts);
+      }
     });
 
     it('calls only functions that exist, with as many arguments as they take', () => {

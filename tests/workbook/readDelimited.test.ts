@@ -31,6 +31,24 @@ describe('readDelimited', () => {
     expect(read.rows.map((row) => row.line)).toEqual([4, 7]);
   });
 
+  it('takes known headers, in their order, where the first line has none of them', () => {
+    const known = ['Plot', 'Crop', 'Length'];
+    expect(readDelimited('\nA,gourd,10\nB,gourd,20\n', known)).toMatchObject({
+      headers: known,
+      rows: [
+        { line: 2, cells: ['A', 'gourd', '10'] },
+        { line: 3, cells: ['B', 'gourd', '20'] },
+      ],
+      problems: [],
+    });
+    expect(readDelimited('A\tgourd\n', known).headers).toEqual(['Plot', 'Crop']);
+    expect(readDelimited('A,gourd,10,more\n', known).headers).toEqual([...known, '']);
+    expect(readDelimited('LENGTH,mine\n10,x\n', known)).toMatchObject({
+      headers: ['LENGTH', 'mine'],
+      rows: [{ line: 2, cells: ['10', 'x'] }],
+    });
+  });
+
   it('keeps every text as it is', () => {
     const read = readDelimited('Plot,Length\n007,1e3\n=2+2,+1\n');
     expect(read.rows.map((row) => row.cells)).toEqual([

@@ -18,6 +18,7 @@ const { us, metric } = unitSystems;
  * A quantity of the US system in the unit that the metric system has for it.
  *
  * m = 0.3048 ft; cm = 2.54 in; C = (F - 32) / 1.8; seeds/g = seeds/oz / 28.349523125;
+ * g = 28.349523125 oz; kg = 0.45359237 lb; price per kg = price per lb / 0.45359237;
  * kg per 100 m = lb per 100 ft x 0.45359237 / 0.3048; per ha = per acre x 10,000 / (43,560 x 0.3048^2)
  *
  * @param value a finite number [`unit`]
@@ -41,6 +42,12 @@ export function inMetric(value: number, unit: Unit): { readonly value: number; r
         value: (value * squareMetresPerHectare) / (squareFeetPerAcre * squareMetresPerSquareFoot),
         unit: metric.density,
       };
+    case us.seedMass:
+      return { value: value * gramsPerOunce, unit: metric.seedMass };
+    case 'lb':
+      return { value: value * kgPerPound, unit: 'kg' };
+    case 'perLb':
+      return { value: value / kgPerPound, unit: 'perKg' };
     case us.yieldPer100:
       return { value: (value * kgPerPound) / metresPerFoot, unit: metric.yieldPer100 };
     default:

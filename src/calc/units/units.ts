@@ -32,6 +32,8 @@ export type Unit =
   | 'seedsPerG'
   | 'lbPer100Ft'
   | 'kgPer100M'
+  | 'perLb'
+  | 'perKg'
   | 'F'
   | 'C'
   /** Of whichever scale the argument is in. */

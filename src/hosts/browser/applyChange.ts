@@ -1,6 +1,7 @@
 /** One change, all or nothing, as one undo step. */
 import { generateRandomId, type Worksheet } from '@univerjs/core';
-import type { Change, Progress } from '../../workbook/port';
+import { isCarried, type Change, type Progress } from '../../workbook/port';
+import { carryCell } from './carryCell';
 import { toCellData } from './cellData';
 import { putCells, putRowCount, type CellMatrix } from './cellSteps';
 import { checkChange, groupRows } from './checkChange';
@@ -42,7 +43,8 @@ function cellSteps(engine: Engine, change: Change): WriteStep[] {
   const bySheet = new Map<string, CellMatrix>();
   const tables = allTables(engine);
   for (const block of change.cells) {
-    const sheetId = demandSheet(engine, block.sheet).getSheetId();
+    const worksheet = demandSheet(engine, block.sheet);
+    const sheetId = worksheet.getSheetId();
     const cells = bySheet.get(sheetId) ?? {};
     bySheet.set(sheetId, cells);
     const ofSheet = tables.filter((table) => table.sheetId === sheetId);
@@ -52,7 +54,9 @@ function cellSteps(engine: Engine, change: Change): WriteStep[] {
       line.forEach((content, j) => {
         const column = block.column + j;
         const table = ofSheet.find(({ range }) => isInside(spanOf(range), row, column))?.name ?? null;
-        cellsOfRow[column] = toCellData(content, { namespace: engine.namespace, table });
+        cellsOfRow[column] = isCarried(content)
+          ? carryCell(engine, worksheet, column, content.carriedFrom, row)
+          : toCellData(content, { namespace: engine.namespace, table });
       });
     });
   }
@@ -67,14 +71,18 @@ function tableRowSteps(engine: Engine, change: Change): WriteStep[] {
   const rowsByTable = groupRows(change);
   return [...rowsByTable].flatMap(([name, rows]) => {
     const table = findTable(engine, name);
-    if (table === null || rows.length === 0) return [];
+    const worksheet = table && engine.workbook.getSheetBySheetId(table.sheetId);
+    if (table === null || worksheet == null || rows.length === 0) return [];
     const { startColumn, endRow } = table.range;
     const cells: CellMatrix = {};
-    rows.forEach((row, i) => {
-      cells[endRow + 1 + i] = Object.fromEntries(
-        row.map((content, j) => [
+    rows.forEach((contents, i) => {
+      const row = endRow + 1 + i;
+      cells[row] = Object.fromEntries(
+        contents.map((content, j) => [
           startColumn + j,
-          toCellData(content, { namespace: engine.namespace, table: table.name }),
+          isCarried(content)
+            ? carryCell(engine, worksheet, startColumn + j, content.carriedFrom, row)
+            : toCellData(content, { namespace: engine.namespace, table: table.name }),
         ]),
       );
     });

@@ -6,7 +6,7 @@ import type { CellContent, ReadValue } from '../../workbook/port';
 import { messageIn } from './errorMessage';
 
 /** Empties a cell but for its look. */
-const nothing = { v: null, t: null, f: null, si: null, p: null } as const;
+export const nothing = { v: null, t: null, f: null, si: null, p: null } as const;
 
 /** Replaces whatever stands in the cell; its look stays. */
 export function toCellData(content: CellContent, dialect: Dialect): ICellData {

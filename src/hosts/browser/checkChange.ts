@@ -1,6 +1,6 @@
 /** Refuses a change that cannot be made whole, before anything is written. */
 import type { Worksheet } from '@univerjs/core';
-import { HostError, type CellContent, type Change } from '../../workbook/port';
+import { HostError, type Change } from '../../workbook/port';
 import { hasContent } from './cellData';
 import { allNames, isDead } from './definedNames';
 import type { Engine } from './engine';
@@ -23,8 +23,8 @@ export function checkChange(engine: Engine, change: Change): void {
 }
 
 /** A table named twice gets all its rows at once. Keys are the names as first written. */
-export function groupRows(change: Change): Map<string, readonly (readonly CellContent[])[]> {
-  const grouped = new Map<string, readonly (readonly CellContent[])[]>();
+export function groupRows(change: Change): Map<string, Change['tableRows'][number]['rows']> {
+  const grouped = new Map<string, Change['tableRows'][number]['rows']>();
   for (const { table, rows } of change.tableRows) {
     const key = [...grouped.keys()].find((name) => isSameName(name, table)) ?? table;
     grouped.set(key, [...(grouped.get(key) ?? []), ...rows]);

@@ -69,7 +69,12 @@ export function readValue(engine: Engine, worksheet: Worksheet, row: number, col
   return toReadValue(storedCell(engine, worksheet, row, column));
 }
 
-function readFormula(engine: Engine, worksheet: Worksheet, row: number, column: number): string | null {
+export function readFormula(
+  engine: Engine,
+  worksheet: Worksheet,
+  row: number,
+  column: number,
+): string | null {
   const cell = worksheet.getCellMatrix().getValue(row, column);
   if (!isComputedCell(cell)) return null;
   // A filled-down formula is stored once; the model writes it out for this cell.

@@ -57,6 +57,10 @@ export function cellsRead({ values, formulas, types }: RawCells): CellsRead {
 /** What stands in a cell, whatever it amounts to at the moment. */
 export type Standing = CellValue | CellError | { readonly formula: string };
 
+export function isFormula(standing: Standing): standing is { readonly formula: string } {
+  return typeof standing === 'object' && standing !== null && 'formula' in standing;
+}
+
 export function standingOf(value: RawCell, formula: RawCell, type: string): Standing {
   const found = formulaOf(value, formula, type);
   return found === null ? valueOf(value, type) : { formula: found };
@@ -65,7 +69,7 @@ export function standingOf(value: RawCell, formula: RawCell, type: string): Stan
 /** Puts back what stood in a cell. */
 export function enterStanding(standing: Standing): RawCell {
   if (standing === null) return '';
+  if (isFormula(standing)) return standing.formula;
   if (isCellError(standing)) return standing.error;
-  if (typeof standing === 'object') return standing.formula;
   return typeof standing === 'string' ? enterText(standing) : standing;
 }

@@ -1,5 +1,5 @@
 /** Refuses a change that cannot be made whole, before anything is written, and reads what it will write over. */
-import { HostError, type Area, type Change, type HostProblem } from '../../workbook/port';
+import { HostError, isCarried, type Area, type Change, type HostProblem } from '../../workbook/port';
 import type { RawCells } from './cellContents';
 import type { ExcelFeature } from './excelFeatures';
 import { readCells } from './readCells';
@@ -18,6 +18,8 @@ export interface Checked {
   /** What stands in the areas of `change.cells`, in their order. */
   readonly standing: readonly RawCells[];
   readonly growths: readonly Growth[];
+  /** What stands where cells are carried from. */
+  readonly carried: readonly { readonly area: Area; readonly cells: RawCells }[];
 }
 
 /** @throws HostError */
@@ -50,7 +52,11 @@ export async function checkChange(
   if (survey.isLocked) refuse({ code: 'workbookLocked' });
 
   const used = expected.flatMap((sheet) => sheet.used ?? []);
-  const cells = await readCells(excel, [...used, ...growths.map(({ free }) => free), ...areas]);
+  const origins = [
+    ...change.cells.flatMap(({ contents }, i) => originOf(areas[i] as Area, contents) ?? []),
+    ...growths.flatMap(({ free, rows }) => originOf(free, rows) ?? []),
+  ];
+  const cells = await readCells(excel, [...used, ...growths.map(({ free }) => free), ...areas, ...origins]);
   const stamps = cells.splice(0, used.length);
   change.expect.forEach(({ sheet, stamp }, i) => {
     const area = expected[i]?.used ?? null;
@@ -59,7 +65,16 @@ export async function checkChange(
     }
   });
   cells.splice(0, growths.length).forEach((free, i) => checkFree(survey, growths[i] as Growth, free));
-  return { standing: cells, growths };
+  const standing = cells.splice(0, areas.length);
+  return { standing, growths, carried: origins.map((area, i) => ({ area, cells: cells[i] as RawCells })) };
+}
+
+/** The rows, in the columns of the area, that its cells are carried from; null where none is. */
+function originOf(area: Area, contents: Growth['rows']): Area | null {
+  const rows = contents.flat().flatMap((content) => (isCarried(content) ? [content.carriedFrom] : []));
+  if (rows.length === 0) return null;
+  const row = rows.reduce((least, each) => Math.min(least, each));
+  return { ...area, row, rows: rows.reduce((most, each) => Math.max(most, each)) - row + 1 };
 }
 
 function refuse(problem: HostProblem): never {

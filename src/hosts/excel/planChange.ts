@@ -1,9 +1,17 @@
 /// <reference types="office-js" />
 
 /** Everything that a change writes, as steps, and the journal that takes it back. */
-import type { Area, Change, Mark, Picture } from '../../workbook/port';
+import { carryFormula } from '../../workbook/carryFormula';
+import {
+  isCarried,
+  type Area,
+  type Carried,
+  type Change,
+  type Mark,
+  type Picture,
+} from '../../workbook/port';
 import { markName, printMark } from '../../workbook/sheetMark';
-import { enterContent, standingOf } from './cellContents';
+import { enterContent, enterStanding, isFormula, standingOf, type RawCell } from './cellContents';
 import type { Checked } from './checkChange';
 import type { ExcelFeature } from './excelFeatures';
 import { stateSteps, type Journal } from './journal';
@@ -87,7 +95,7 @@ export function planChange(survey: Survey, change: Change, checked: Checked, opt
     ),
     writing: [
       ...staging.steps,
-      ...cellsOfSheets(survey, change, namespace),
+      ...cellsOfSheets(survey, change, checked, namespace),
       ...rowSteps(checked, namespace),
       ...change.marks.map(({ sheet, mark }) => markSheet(sheet, mark)),
     ],
@@ -174,7 +182,7 @@ function standings({ standing }: Checked, index: number) {
   );
 }
 
-function cellsOfSheets(survey: Survey, change: Change, namespace: string): WriteStep[] {
+function cellsOfSheets(survey: Survey, change: Change, checked: Checked, namespace: string): WriteStep[] {
   return change.cells.flatMap(({ sheet, row, column, contents }) => {
     const tables = survey.tables.filter((table) => isSameName(table.sheet, sheet));
     const tableAt = (r: number, c: number): string | null =>
@@ -183,7 +191,11 @@ function cellsOfSheets(survey: Survey, change: Change, namespace: string): Write
           r > span.row && r < span.row + span.rows && c >= span.column && c < span.column + span.columns,
       )?.name ?? null;
     const entered = contents.map((line, i) =>
-      line.map((content, j) => enterContent(content, { namespace, table: tableAt(row + i, column + j) })),
+      line.map((content, j) =>
+        isCarried(content)
+          ? enterCarried(checked, { sheet, row: row + i, column: column + j }, content)
+          : enterContent(content, { namespace, table: tableAt(row + i, column + j) }),
+      ),
     );
     return cellSteps(
       { sheet, row, column, rows: contents.length, columns: contents[0]?.length ?? 0 },
@@ -192,13 +204,37 @@ function cellsOfSheets(survey: Survey, change: Change, namespace: string): Write
   });
 }
 
+function enterCarried(
+  { carried }: Checked,
+  to: Pick<Area, 'sheet' | 'row' | 'column'>,
+  { carriedFrom }: Carried,
+): RawCell {
+  const origin = carried.find(
+    ({ area }) =>
+      isSameName(area.sheet, to.sheet) &&
+      to.column >= area.column &&
+      to.column < area.column + area.columns &&
+      carriedFrom >= area.row &&
+      carriedFrom < area.row + area.rows,
+  );
+  const at = <Cell>(lines: readonly (readonly Cell[])[] | undefined, none: Cell): Cell =>
+    lines?.[carriedFrom - (origin?.area.row ?? 0)]?.[to.column - (origin?.area.column ?? 0)] ?? none;
+  const { values, formulas, types } = origin?.cells ?? {};
+  const standing = standingOf(at<RawCell>(values, ''), at<RawCell>(formulas, ''), at(types, 'Empty'));
+  return isFormula(standing) ? carryFormula(standing.formula, carriedFrom, to.row) : enterStanding(standing);
+}
+
 /** The new rows are like the last one, in look and lists; then they get their own contents. */
-function rowSteps({ growths }: Checked, namespace: string): WriteStep[] {
-  return growths.flatMap(({ table, rows, free }) => {
+function rowSteps(checked: Checked, namespace: string): WriteStep[] {
+  return checked.growths.flatMap(({ table, rows, free }) => {
     const longer: Area = { sheet: table.sheet, ...table.span, rows: table.span.rows + rows.length };
     const last: Area = { ...free, row: free.row - 1, rows: 1 };
-    const contents = rows.map((row) =>
-      row.map((content) => enterContent(content, { namespace, table: table.name })),
+    const contents = rows.map((line, i) =>
+      line.map((content, j) =>
+        isCarried(content)
+          ? enterCarried(checked, { ...free, row: free.row + i, column: free.column + j }, content)
+          : enterContent(content, { namespace, table: table.name }),
+      ),
     );
     return [
       step(4, (context) => {

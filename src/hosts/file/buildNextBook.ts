@@ -1,4 +1,5 @@
-import type { Block, CellContent, Change, NewSheet, Span } from '../../workbook/port';
+import type { Block, CellContent, NewSheet, Span } from '../../workbook/port';
+import type { FilledChange } from './carryCells';
 import { checkBlock, demandSheet } from './checkChange';
 import {
   findTableState,
@@ -15,7 +16,7 @@ type Cells = (readonly (CellContent | undefined)[] | undefined)[];
 export type BeforeStep = (step: string) => void;
 
 /** The state after the change. The state before stays as it was, also when a step throws. */
-export function buildNextBook(book: BookState, change: Change, beforeStep: BeforeStep): BookState {
+export function buildNextBook(book: BookState, change: FilledChange, beforeStep: BeforeStep): BookState {
   let next = book;
   for (const block of change.cells) {
     beforeStep('cells');

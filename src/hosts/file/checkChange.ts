@@ -1,4 +1,4 @@
-import type { Block, Change, Expression } from '../../workbook/port';
+import type { Block, Expression } from '../../workbook/port';
 import { HostError } from '../../workbook/port';
 import {
   columnPlace,
@@ -13,9 +13,14 @@ import {
   type SheetState,
   type TableState,
 } from './bookState';
+import type { FilledChange } from './carryCells';
 
 /** Refuses a change before anything is built from it. @throws HostError */
-export function checkChange(book: BookState, change: Change, stampOf: (sheet: SheetState) => string): void {
+export function checkChange(
+  book: BookState,
+  change: FilledChange,
+  stampOf: (sheet: SheetState) => string,
+): void {
   for (const { sheet, stamp } of change.expect) {
     if (stampOf(demandSheet(book, sheet)) !== stamp) throw new HostError({ code: 'changedMeanwhile', sheet });
   }
@@ -46,7 +51,7 @@ export function demandSheet(book: BookState, name: string): SheetState {
 }
 
 /** Tables and named cells share one space of names. */
-function checkNewNames(book: BookState, change: Change): void {
+function checkNewNames(book: BookState, change: FilledChange): void {
   const sheets = new Set(book.sheets.map((sheet) => sheet.name.toLowerCase()));
   const taken = new Set<string>();
   const isTaken = (name: string): boolean =>
@@ -102,7 +107,7 @@ function ownColumns(expression: Expression | null): string[] {
 function checkTableRows(
   book: BookState,
   table: TableState,
-  rows: Change['tableRows'][number]['rows'],
+  rows: FilledChange['tableRows'][number]['rows'],
   title: string,
 ): void {
   const sheet = demandSheet(book, table.sheet);

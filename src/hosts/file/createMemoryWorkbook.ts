@@ -11,6 +11,7 @@ import {
 } from './bookState';
 import { buildNextBook, type BeforeStep } from './buildNextBook';
 import { buildXlsx } from './buildXlsx';
+import { carryCells } from './carryCells';
 import { checkChange, demandSheet } from './checkChange';
 import { createEvaluation, type Evaluation, type FileFunction } from './evaluate';
 import { formulaAt } from './ourFormula';
@@ -57,8 +58,9 @@ export function createMemoryWorkbook(options: MemoryWorkbookOptions): MemoryWork
     return hashText(parts.join(''));
   }
 
-  function applyNow(change: Change, progress: (done: number) => void): void {
+  function applyNow(asked: Change, progress: (done: number) => void): void {
     progress(0);
+    const change = carryCells(book, asked);
     checkChange(book, change, stampOf);
     let steps = 0;
     const stepCount =

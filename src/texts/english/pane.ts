@@ -1,5 +1,8 @@
 /** What the task pane says: one long list of sentences. */
+import { plotsPane } from './plotsPane';
+
 export const pane = {
+  ...plotsPane,
   title: 'Cucurbit planning',
   /** Where the page has no other way out of the grid, which keeps Tab for its cells. */
   keys: 'F6 leads from the grid to this pane and back. Ctrl+Z undoes in both, but in a text field only its text.',
@@ -33,6 +36,13 @@ export const pane = {
     sheets: 'Fill the sheets',
     formulas: 'Enter our formulas again',
     copy: 'Make a values-only copy',
+    addPlot: 'Add a plot',
+    pastePlots: 'Paste plots',
+    succession: 'Sow a plot again',
+    putPlot: 'Change a plot',
+    copyPlot: 'Duplicate a plot',
+    movePlot: 'Move a plot',
+    removePlot: 'Remove a plot',
   },
   /** Only in a page of our own. */
   plan: {

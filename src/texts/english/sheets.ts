@@ -35,7 +35,7 @@ export const sheets = {
       units: {
         label: 'Units',
         remark:
-          '"us": ft, inches, oz, lb. "metric": m, cm, g, kg. This changes what typed numbers mean; it does not convert them.',
+          '"us": ft, inches, oz, lb. "metric": m, cm, g, kg. Changed in the sheet, typed numbers mean the new units; changed in the pane, they can be converted.',
       },
       assurance: {
         label: 'Assurance of a full stand',
@@ -163,6 +163,10 @@ export const sheets = {
         note: 'Marketable lb per 100 ft of row, or kg per 100 m. Blank: the low end of the published range.',
       },
       price: { header: 'Price', note: 'Money for a lb or kg.' },
+      startsOn: {
+        header: 'Sow or set out on',
+        note: 'A day of your own, for a later sowing or planting. Blank: the earliest date, from the Season sheet.',
+      },
       takenAs: {
         header: 'Taken as',
         note: 'The crop of the Crops sheet whose figures stand in for blanks. #N/A: the name is not known.',
@@ -185,7 +189,7 @@ export const sheets = {
       },
       setOutOrSow: {
         header: 'Set out or sow',
-        note: 'Earliest date, from the Season sheet. Warm soil comes first.',
+        note: 'Your day in Sow or set out on; else the earliest date, from the Season sheet. Warm soil comes first.',
       },
       soilAtLeast: { header: 'Soil at least', note: 'Soil temperature at planting depth to wait for.' },
       coverOff: {
@@ -236,6 +240,8 @@ export const sheets = {
       sameName: 'Another plot has this name: give each its own.',
       layoutUnknown: 'Layout not known: choose rows, hills or beds.',
       startUnknown: 'Start not known: choose seed or transplant.',
+      startsEarly:
+        'Starts before the date of the Season sheet: frost and cold soil are likelier. Cover it, or wait.',
       shortSeason: 'Season too short: see Days to spare. Choose a quicker type or transplants.',
       sowsTooLate: 'Sown after the last date: see Last sowing.',
       belowStandard:

@@ -1,4 +1,4 @@
-/** One field of the season: what the sheet says, what the person typed over it, and what is wrong with that. */
+/** One field over a cell: what the sheet says, what the person typed over it, and what is wrong with that. */
 import type { ReadValue } from '../workbook/port';
 import type { FormLine } from '../workbook/template';
 import { english } from '../texts/english';
@@ -16,11 +16,15 @@ import {
 
 const { pane } = english;
 
-export interface SeasonField {
+export interface FormField {
   readonly line: FormLine;
   readonly element: HTMLElement;
   /** Takes a new value from the sheet; a field that the person has changed keeps what was typed. */
   show(value: ReadValue, isInSheet: boolean): void;
+  /** The unit behind the control; per cent has its own. */
+  showUnit(unit: string): void;
+  /** What a blank stands for. */
+  showStandIn(sentence: string): void;
   shown(): ReadValue;
   isTouched(): boolean;
   check(): Checked;
@@ -35,19 +39,21 @@ export interface SeasonField {
 type Control = HTMLInputElement | HTMLSelectElement;
 
 /** @param onEdit the text changed, or the person left the field */
-export function createSeasonField(line: FormLine, onEdit: () => void): SeasonField {
+export function createFormField(line: FormLine, onEdit: () => void): FormField {
   const id = paneId(line.name);
   const isPercent = fieldKind(line) === 'percent';
-  const ids = { unit: `${id}-unit`, note: `${id}-note`, wrong: `${id}-wrong`, help: `${id}-help` };
-  const control = createControl(
-    line,
-    id,
-    [...(isPercent ? [ids.unit] : []), ids.note, ids.wrong, ids.help].join(' '),
+  const part = (name: string): string => `${id}-${name}`;
+  const parts = ['unit', 'note', 'wrong', 'stands-in', 'help'].map(part);
+  const control = createControl(line, id, parts.join(' '));
+  const unit = element(
+    'span',
+    { id: part('unit'), hidden: !isPercent },
+    isPercent ? pane.season.percent : '',
   );
-  const note = element('p', { id: ids.note, class: 'note', hidden: true });
-  const wrong = element('p', { id: ids.wrong, class: 'wrong', hidden: true });
-  const help = element('p', { id: ids.help, class: 'help', hidden: line.remark === '' }, line.remark);
-  const unit = isPercent ? [element('span', { id: ids.unit }, pane.season.percent)] : [];
+  const note = element('p', { id: part('note'), class: 'note', hidden: true });
+  const wrong = element('p', { id: part('wrong'), class: 'wrong', hidden: true });
+  const standsIn = element('p', { id: part('stands-in'), class: 'help', hidden: true });
+  const help = element('p', { id: part('help'), class: 'help', hidden: line.remark === '' }, line.remark);
 
   let sheetValue: ReadValue = null;
   let sheetText: string | null = '';
@@ -92,9 +98,10 @@ export function createSeasonField(line: FormLine, onEdit: () => void): SeasonFie
       'div',
       { class: 'field' },
       element('label', { for: id }, line.label),
-      element('div', { class: 'control' }, control, ...unit),
+      element('div', { class: 'control' }, control, unit),
       note,
       wrong,
+      standsIn,
       help,
     ),
     show(value, inSheet) {
@@ -104,6 +111,15 @@ export function createSeasonField(line: FormLine, onEdit: () => void): SeasonFie
       isInSheet = inSheet;
       if (!isKept || (!isTouched() && document.activeElement !== control)) showSheet();
       showNote();
+    },
+    showUnit(text) {
+      if (isPercent) return;
+      setText(unit, text);
+      unit.hidden = text === '';
+    },
+    showStandIn(sentence) {
+      setText(standsIn, sentence);
+      standsIn.hidden = sentence === '';
     },
     shown: () => sheetValue,
     isTouched,

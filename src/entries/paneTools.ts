@@ -1,0 +1,12 @@
+/** What every pane is handed, whatever the host. */
+import { nearestNames } from '../calc/crops/nearestNames';
+import { convertTyped } from '../calc/units/convertTyped';
+import type { Unit } from '../calc/units/units';
+import { answers } from '../functions/answers';
+import type { PaneTools } from '../taskpane/paneTools';
+
+export const paneTools: PaneTools = {
+  ...answers,
+  nearestNames,
+  convert: (value, converts, to) => convertTyped(value, converts as Unit, to),
+};

@@ -1,0 +1,53 @@
+/**
+ * Calculations for the pane, without cells: serial dates in and out, a refusal as its advice. Not the wrappers of the
+ * worksheet functions, because those register themselves with the program, from a page that the pane does not wait for.
+ */
+import { lastSowingDate } from '../calc/dates/lastSowingDate';
+import { successionDates } from '../calc/dates/successionDates';
+import { CalcError } from '../calc/errors';
+import { rowForDemand } from '../calc/row/rowForDemand';
+import { seedsNeeded } from '../calc/seed/seedsNeeded';
+import { seedWeight } from '../calc/seed/seedWeight';
+import { unitSystems } from '../calc/units/units';
+import { dayOfSerial, serialOfDay } from '../workbook/serialDate';
+import { sayProblem } from './wording';
+
+type Answer<Value> = { readonly value: Value } | { readonly wrong: string };
+
+const answering =
+  <Args extends readonly unknown[], Value>(compute: (...args: Args) => Value) =>
+  (...args: Args): Answer<Value> => {
+    try {
+      return { value: compute(...args) };
+    } catch (error) {
+      if (error instanceof CalcError) return { wrong: sayProblem(error.problem) };
+      throw error;
+    }
+  };
+
+/** What is no date becomes NaN, which is refused with advice. */
+const day = (serial: number): number => dayOfSerial(serial) ?? NaN;
+
+export const answers = {
+  rowForDemand: answering((wantedPerWeek: number, yieldPer100: number, weeks: number) =>
+    rowForDemand(wantedPerWeek, yieldPer100, weeks),
+  ),
+  seedsNeeded: answering(
+    (plants: number, germination: number, fieldEmergence: number | undefined, assurance: number) =>
+      seedsNeeded(plants, germination, fieldEmergence, assurance),
+  ),
+  // A count divided by the count of a unit of weight: the same in either system.
+  seedWeight: answering((seeds: number, perWeight: number) => seedWeight(seeds, perWeight, unitSystems.us)),
+  lastSowing: answering(
+    (
+      firstFrost: number,
+      daysToMaturity: number,
+      harvestDays: number,
+      fallDays: number,
+      frostMargin: number,
+    ) => serialOfDay(lastSowingDate(day(firstFrost), daysToMaturity, harvestDays, fallDays, frostMargin)),
+  ),
+  successionDates: answering((first: number, last: number, everyDays: number) =>
+    successionDates(day(first), day(last), everyDays).map(serialOfDay),
+  ),
+};

@@ -1,0 +1,34 @@
+/** What the pane is handed by its entry, because it may reach for none of it itself. */
+import type { NearestNames } from '../templates/sayListProblem';
+
+export type UnitSystem = 'us' | 'metric';
+
+/** What a calculation gives, or the advice it refuses with. */
+export type Answer<Value> = { readonly value: Value } | { readonly wrong: string };
+
+export interface PaneTools {
+  /** A typed number in the other system's unit. `converts` is what a template's column says. */
+  convert(value: number, converts: string, to: UnitSystem): number;
+  readonly nearestNames: NearestNames;
+  /** ROW.FORDEMAND */
+  rowForDemand(wantedPerWeek: number, yieldPer100: number, weeks: number): Answer<number>;
+  /** SEED.NEEDED */
+  seedsNeeded(
+    plants: number,
+    germination: number,
+    fieldEmergence: number | undefined,
+    assurance: number,
+  ): Answer<number>;
+  /** SEED.WEIGHT */
+  seedWeight(seeds: number, seedsPerWeight: number): Answer<number>;
+  /** DATE.LASTSOWING; serials in and out */
+  lastSowing(
+    firstFrost: number,
+    daysToMaturity: number,
+    harvestDays: number,
+    fallDays: number,
+    frostMargin: number,
+  ): Answer<number>;
+  /** DATE.SUCCESSION; serials in and out */
+  successionDates(first: number, last: number, everyDays: number): Answer<readonly number[]>;
+}

@@ -1,0 +1,134 @@
+/** Plots out of rows that were copied from a spreadsheet, or out of a text file: looked at first, then one change. */
+import { readDelimited } from '../workbook/readDelimited';
+import { readInputs } from '../workbook/readInputs';
+import type { InputRow, TableTemplate } from '../workbook/template';
+import {
+  lineOfProblem,
+  sayListProblem,
+  type ListProblem,
+  type NearestNames,
+} from '../templates/sayListProblem';
+import { manyPlots } from '../templates/plots';
+import { english } from '../texts/english';
+import { fill } from '../texts/fill';
+import { element, paneId, setText } from './elements';
+
+const words = english.pane.paste;
+
+/** More would make the pane slow, and nobody mends them all at once. */
+const mostShown = 20;
+
+export interface PasteParts {
+  readonly table: TableTemplate;
+  readonly nearestNames: NearestNames;
+  /** In lower case, of the plots that are there. */
+  readonly takenNames: () => ReadonlySet<string>;
+  /** Whether they went into the sheet. */
+  readonly put: (plots: readonly InputRow[]) => void;
+  readonly addButton: (button: HTMLButtonElement) => void;
+}
+
+export interface PastePart {
+  readonly element: HTMLElement;
+  /** Once the plots are in the sheet. */
+  clear(): void;
+}
+
+export function createPastePart(parts: PasteParts): PastePart {
+  const { table, takenNames } = parts;
+  const id = paneId('paste');
+  const area = element('textarea', { id, rows: 5, spellcheck: false, 'aria-describedby': `${id}-help` });
+  const state = element('p', { role: 'status', class: 'hint' });
+  const problems = element('ul', { class: 'problems' });
+  const put = element('button', { type: 'button', class: 'main', hidden: true });
+  const clear = element('button', { type: 'button', hidden: true }, words.clear);
+  parts.addButton(put);
+  parts.addButton(clear);
+  let inputs: readonly InputRow[] = [];
+
+  const look = (): void => {
+    const read = readPasted(table, area.value);
+    inputs = read.inputs;
+    const count = inputs.length;
+    const taken = takenNames();
+    const nameHeader = table.columns[0]?.header ?? '';
+    const names = inputs.map((input) => String(input[nameHeader] ?? ''));
+    const again = names.filter((name) => taken.has(name.toLowerCase()));
+    const isMany = taken.size + count > manyPlots;
+    const sentences = [
+      ...(area.value.trim() === '' ? [] : [fill(count === 0 ? words.nothing : words.ready, { count })]),
+      ...(read.leftOut.length === 0 ? [] : [fill(words.computed, { headers: read.leftOut.join(', ') })]),
+      ...(again.length === 0
+        ? []
+        : [fill(words.namesTaken, { names: again.slice(0, mostShown).join(', ') })]),
+      ...(isMany ? [fill(english.pane.many.warning, { count: taken.size + count })] : []),
+    ];
+    setText(state, sentences.join(' '));
+    const said = read.problems.map((problem) =>
+      fill(words.line, {
+        line: lineOfProblem(problem),
+        problem: sayListProblem(problem, parts.nearestNames),
+      }),
+    );
+    const more = said.length - mostShown;
+    problems.replaceChildren(
+      ...[...said.slice(0, mostShown), ...(more > 0 ? [fill(words.more, { count: more })] : [])].map((text) =>
+        element('li', {}, text),
+      ),
+    );
+    put.hidden = count === 0;
+    clear.hidden = area.value === '';
+    setText(put, fill(isMany ? words.putAllTheSame : words.put, { count }));
+  };
+  area.addEventListener('input', look);
+  put.addEventListener('click', () => parts.put(inputs));
+  const empty = (): void => {
+    area.value = '';
+    look();
+    area.focus();
+  };
+  clear.addEventListener('click', empty);
+
+  return {
+    element: element(
+      'details',
+      {},
+      element('summary', {}, words.heading),
+      element(
+        'div',
+        { class: 'field' },
+        element('label', { for: id }, words.label),
+        element('div', { class: 'control' }, area),
+        element('p', { id: `${id}-help`, class: 'help' }, words.help),
+      ),
+      state,
+      problems,
+      element('div', { class: 'buttons' }, put, clear),
+    ),
+    clear: empty,
+  };
+}
+
+interface Pasted {
+  readonly inputs: readonly InputRow[];
+  readonly problems: readonly ListProblem[];
+  /** Headers of columns that the sheet computes. */
+  readonly leftOut: readonly string[];
+}
+
+function readPasted(table: TableTemplate, text: string): Pasted {
+  if (text.trim() === '') return { inputs: [], problems: [], leftOut: [] };
+  const headers = table.columns.map(({ header }) => header);
+  const delimited = readDelimited(text, headers);
+  const read = readInputs(table, delimited);
+  const isComputed = (header: string): boolean =>
+    headers.some((each) => each.toLowerCase() === header.toLowerCase());
+  const leftOut = read.problems.flatMap((problem) =>
+    problem.code === 'unknownHeader' && isComputed(problem.header) ? [problem.header] : [],
+  );
+  const own = read.problems.filter(
+    (problem) => !(problem.code === 'unknownHeader' && isComputed(problem.header)),
+  );
+  const problems = [...delimited.problems, ...own].sort((a, b) => lineOfProblem(a) - lineOfProblem(b));
+  return { inputs: read.inputs, problems, leftOut };
+}

@@ -1,0 +1,93 @@
+/** The plots: a list over the lines of the Plots sheet, which stays the only place they are kept in. */
+import { addLines, countUsed } from '../workbook/arrangeLines';
+import type { LiveWorkbook } from '../workbook/port';
+import type { InputRow, TableTemplate } from '../workbook/template';
+import { english } from '../texts/english';
+import { fill } from '../texts/fill';
+import type { Actions } from './actions';
+import { element, section, setText } from './elements';
+import type { PaneTools } from './paneTools';
+import { createPastePart } from './pastePart';
+import { createPlotActions } from './plotActions';
+import { createPlotDesk } from './plotDesk';
+import { createPlotEditor } from './plotEditor';
+import { plotRow } from './plotRow';
+import { takenNames, type PlotsState } from './readPlots';
+import { createSuccessionPart } from './successionPart';
+
+const { pane } = english;
+const words = pane.plots;
+
+export interface PlotsSection {
+  readonly element: HTMLElement;
+  show(state: PlotsState): void;
+}
+
+export interface PlotsParts {
+  readonly workbook: LiveWorkbook;
+  readonly table: TableTemplate;
+  readonly actions: Actions;
+  readonly tools: PaneTools;
+}
+
+export function createPlotsSection({ workbook, table, actions, tools }: PlotsParts): PlotsSection {
+  const { element: all, heading } = section('plots', words.heading);
+  const hint = element('p', { class: 'hint' });
+  const desk = createPlotDesk(workbook, table, actions, (state) => show(state));
+  const editor = createPlotEditor(desk, (wasNew) => (wasNew ? add.focus() : desk.list.focus()));
+  const add = desk.button(words.add, () => editor.open(null));
+  const onChosen = createPlotActions(
+    desk,
+    (read, index) => editor.open({ read, index }),
+    () => add.focus(),
+  );
+  const putPasted = async (inputs: readonly InputRow[]): Promise<void> => {
+    const read = desk.lines();
+    if (read === null) return;
+    await desk.write(read, addLines(read, inputs), pane.undo.pastePlots, countUsed(read));
+    desk.notice.say(fill(pane.paste.done, { count: inputs.length }));
+    paste.clear();
+  };
+  const paste = createPastePart({
+    table,
+    nearestNames: tools.nearestNames,
+    takenNames: () => {
+      const read = desk.lines();
+      return read === null ? new Set() : takenNames(read);
+    },
+    addButton: actions.add,
+    put: (inputs) => desk.run(() => putPasted(inputs)),
+  });
+  const succession = createSuccessionPart(desk, tools);
+
+  const show = (state: PlotsState): void => {
+    const isThere = typeof state === 'object';
+    const used = isThere ? countUsed(state.lines) : 0;
+    setText(heading, used === 0 ? words.heading : fill(words.headingCount, { count: used }));
+    setText(hint, isThere ? words.none : state === 'absent' ? sayAbsent() : words.damaged);
+    hint.hidden = used > 0;
+    for (const part of [add, paste.element]) part.hidden = !isThere;
+    for (const part of [onChosen, desk.list.element, succession]) part.hidden = used === 0;
+    if (!isThere) return;
+    const { lines, units } = state.lines;
+    desk.list.show(lines.slice(0, used).map((line, index) => plotRow(line, index, units)));
+    editor.show(state);
+  };
+  all.append(
+    element('p', { class: 'lead' }, words.lead),
+    hint,
+    desk.list.element,
+    onChosen,
+    element('div', { class: 'buttons' }, add),
+    editor.element,
+    succession,
+    paste.element,
+    desk.notice.element,
+  );
+  desk.show('absent');
+  return { element: all, show: desk.show };
+}
+
+function sayAbsent(): string {
+  return fill(words.noSheet, { fill: pane.sheets.fill });
+}

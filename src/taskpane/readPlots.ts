@@ -1,0 +1,32 @@
+/** What the pane knows of the plots: the lines of their sheet, and the figures that stand in for blanks. */
+import { isCellError, type WorkbookPort } from '../workbook/port';
+import { readLines, type Line, type LinesRead } from '../workbook/readLines';
+import type { TableTemplate } from '../workbook/template';
+import { english } from '../texts/english';
+import { readCropFigures, type CropFigures } from './standIns';
+
+export interface PlotsRead {
+  readonly lines: LinesRead;
+  readonly figures: CropFigures;
+}
+
+export type PlotsState = PlotsRead | 'absent' | 'unreadable';
+
+export const nameHeader = english.sheets.plots.columns.plot.header;
+
+/** @throws HostError */
+export async function readPlots(port: WorkbookPort, table: TableTemplate): Promise<PlotsState> {
+  const lines = await readLines(port, table);
+  return lines === null ? 'absent' : { lines, figures: await readCropFigures(port) };
+}
+
+/** "" for a line without one. */
+export function nameOf(line: Line | undefined): string {
+  const name = line?.values[nameHeader] ?? null;
+  return name === null || isCellError(name) ? '' : String(name);
+}
+
+/** In lower case. */
+export function takenNames({ lines }: LinesRead): Set<string> {
+  return new Set(lines.map((line) => nameOf(line).toLowerCase()).filter((name) => name !== ''));
+}

@@ -1,0 +1,28 @@
+/** Asked before the units of the season change: what becomes of the numbers that were typed in the old ones. */
+import { english } from '../texts/english';
+import { createAsks, type Asks } from './asks';
+import { element } from './elements';
+
+const words = english.pane.units;
+
+export type UnitsAnswer = 'convert' | 'only';
+
+/** @param onAnswer null leaves the units as they are */
+export function createUnitsQuestion(onAnswer: (answer: UnitsAnswer | null) => void): Asks {
+  const button = (text: string, answer: UnitsAnswer | null): HTMLButtonElement => {
+    const made = element('button', { type: 'button' }, text);
+    made.addEventListener('click', () => onAnswer(answer));
+    return made;
+  };
+  return createAsks(words.heading, [
+    button(words.convert, 'convert'),
+    button(words.only, 'only'),
+    button(words.leave, null),
+  ]);
+}
+
+/** A blank cell means the first of the choices. */
+export function isOtherUnits(one: unknown, other: unknown): boolean {
+  const system = (value: unknown): string => String(value ?? '').toLowerCase() || 'us';
+  return system(one) !== system(other);
+}

@@ -1,0 +1,243 @@
+// @vitest-environment jsdom
+/** The plots of the pane over the real browser workbook, with its engine and our functions. */
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import type { BrowserWorkbook } from '../../src/hosts/browser/openWorkbook';
+import type { ReadValue } from '../../src/workbook/port';
+import { run } from '../functions/run';
+import { openGridPane, type GridPane } from './openGridPane';
+import { enter, until } from './openPane';
+
+let pane: GridPane;
+let workbook: BrowserWorkbook;
+
+const plots = [
+  { Plot: 'Creek', Crop: 'slicing cucumber', Length: 100, Width: 20, Price: 1.1 },
+  { Plot: 'Hill', Crop: 'zucchini', Layout: 'hills', Length: 60, Width: 26 },
+  { Plot: '007', Crop: 'gourd', Length: 30, Width: 10 },
+];
+/** Title, two leads, one caution, a gap, units, headers. */
+const firstRow = 7;
+
+beforeEach(async () => {
+  pane = await openGridPane(plots);
+  workbook = pane.workbook;
+}, 120_000);
+afterEach(() => pane.close());
+
+const table = () => pane.table('Plots');
+const column = (header: string): Promise<readonly ReadValue[]> => pane.column(header);
+const names = (): Promise<readonly ReadValue[]> => column('Plot');
+const columnIndex = async (header: string): Promise<number> => (await table()).headers.indexOf(header);
+const type = (row: number, at: number, cell: { v?: string | number; f?: string }): Promise<void> =>
+  pane.type('Plots', firstRow + row, at, cell);
+const press = (button: string, said: string): Promise<void> => pane.press(button, said);
+const radios = (): HTMLInputElement[] => [...pane.root.querySelectorAll<HTMLInputElement>('[type=radio]')];
+const choose = (index: number): void => radios()[index]?.click();
+const shown = (): string[] =>
+  [...pane.root.querySelectorAll('.line')].map((line) => line.textContent?.replace(/\s+/g, ' ').trim() ?? '');
+
+describe('the list', () => {
+  it('shows each plot with its crop, size, plants and seed, and what wants looking at', () => {
+    const plants = run(
+      'PLANTS.INROWS',
+      100,
+      20,
+      run('CROP.VALUE', 'slicing cucumber', 'row spacing'),
+      run('CROP.VALUE', 'slicing cucumber', 'plant spacing'),
+    );
+    expect(shown()).toHaveLength(3);
+    expect(shown()[0]).toMatch(
+      new RegExp(`^Creek .*slicing cucumber, 100 × 20 ft, ${String(plants)} plants, \\d+ seeds$`),
+    );
+    expect(shown()[2]).toMatch(/^007 to mend gourd, 30 × 10 ft/);
+  });
+
+  it('follows what is typed in the grid', async () => {
+    await type(0, 0, { v: 'Brook' });
+    await type(3, 0, { v: 'Lane' });
+    await until(() =>
+      expect(shown().map((line) => line.split(' ')[0])).toEqual(['Brook', 'Hill', '007', 'Lane']),
+    );
+  });
+});
+
+describe('what stands in for a blank', () => {
+  it('is said beside the field, for the crop and the layout chosen, and not written', async () => {
+    pane.button('New plot').click();
+    expect(pane.described('Row spacing')).not.toContain('Blank stands for');
+    enter(pane.field('Crop'), 'zucchini');
+    const figure = (trait: string): string => String(run('CROP.VALUE', 'zucchini', trait));
+    expect(pane.described('Row spacing')).toContain(
+      `Blank stands for ${figure('row spacing')} ft: the figure for summer squash in the Crops sheet.`,
+    );
+    expect(pane.described('Days to maturity')).toContain(
+      `Blank stands for ${figure('days to maturity')} days`,
+    );
+    expect(pane.described('Germination')).toContain('Blank stands for 75 %');
+    expect(pane.described('Hill spacing')).not.toContain('Blank stands for');
+    enter(pane.field('Layout'), 'hills');
+    expect(pane.described('Hill spacing')).toContain(`Blank stands for ${figure('hill spacing')} ft`);
+    expect(pane.described('Row spacing')).toContain(`Blank stands for ${figure('hill row spacing')} ft`);
+    expect(pane.described('Plant spacing')).not.toContain('Blank stands for');
+    enter(pane.field('Crop'), 'gourd');
+    expect(pane.described('Germination')).toContain('The Crops sheet has no figure for gourd');
+  });
+
+  it('is what somebody typed over the figure in Crops', async () => {
+    const crops = await workbook.readTable('Crops');
+    const row = crops?.rows.findIndex(([name]) => name === 'gourd') ?? 0;
+    const at = crops?.headers.indexOf('row spacing') ?? 0;
+    await pane.type('Crops', (crops?.area.row ?? 0) + 1 + row, at, { v: 9.5 });
+    choose(2);
+    pane.button('Change').click();
+    await until(() => expect(pane.described('Row spacing')).toContain('Blank stands for 9.5 ft'));
+  });
+});
+
+describe('a plot', () => {
+  it('is added under the last, computed, and undone in one step', async () => {
+    pane.button('New plot').click();
+    await until(() => expect(document.activeElement).toBe(pane.field('Plot')));
+    enter(pane.field('Plot'), 'Lane');
+    enter(pane.field('Crop'), 'pickling cucumber');
+    enter(pane.field('Length'), '50');
+    enter(pane.field('Width'), '10');
+    enter(pane.field('Germination'), '85');
+    await press('Put the new plot into the sheet', '"Lane" was added.');
+    expect(await names()).toEqual(['Creek', 'Hill', '007', 'Lane']);
+    expect((await column('Germination'))[3]).toBe(0.85);
+    expect((await column('Row spacing'))[3]).toBeNull();
+    expect((await column('Plants'))[3]).toBe(
+      run(
+        'PLANTS.INROWS',
+        50,
+        10,
+        run('CROP.VALUE', 'pickling cucumber', 'row spacing'),
+        run('CROP.VALUE', 'pickling cucumber', 'plant spacing'),
+      ),
+    );
+    expect(radios().findIndex(({ checked }) => checked)).toBe(3);
+    await workbook.undo();
+    expect(await names()).toEqual(['Creek', 'Hill', '007']);
+  });
+
+  it('is changed where it was changed, and a formula in an input is left', async () => {
+    const width = await columnIndex('Width');
+    await type(0, width, { f: '=10+12' });
+    await until(() => expect(shown()[0]).toContain('100 × 22'));
+    choose(0);
+    pane.button('Change').click();
+    await until(() => expect(pane.field('Length').value).toBe('100'));
+    enter(pane.field('Length'), '90');
+    enter(pane.field('Width'), '30');
+    await press('Put the plot into the sheet', 'Left alone, for a formula stands there: Width.');
+    expect((await column('Length'))[0]).toBe(90);
+    const { area } = await table();
+    const read = await workbook.read({ ...area, row: firstRow, rows: 1, column: width, columns: 1 });
+    expect(read.formulas).toEqual([['=10+12']]);
+  });
+
+  it('is duplicated, moved and removed with what was typed over and its own columns', async () => {
+    const spare = await columnIndex('Days to spare');
+    const beside = (await table()).area.columns;
+    await type(0, spare, { v: 'ask Mo' });
+    await type(0, beside, { f: '=D8*2' });
+    await until(() => expect(shown()).toHaveLength(3));
+    await workbook.settle(20_000);
+    const whole = async (row: number): Promise<readonly ReadValue[]> => {
+      const { area } = await table();
+      const { values } = await workbook.read({
+        ...area,
+        row: firstRow + row,
+        rows: 1,
+        columns: area.columns + 1,
+      });
+      return values[0] ?? [];
+    };
+    // The list must have seen what was typed, or the change is refused.
+    await new Promise((resolve) => setTimeout(resolve, 600));
+    const creek = await whole(0);
+    expect(creek.at(-1)).toBe(200);
+    choose(0);
+    await press('Move down', '"Creek" is line 2 of 3 now.');
+    expect(await names()).toEqual(['Hill', 'Creek', '007']);
+    expect(await whole(1)).toEqual(creek);
+    expect(radios()[1]?.checked).toBe(true);
+    await press('Duplicate', '"Creek" was duplicated as "Creek 2"');
+    expect(await names()).toEqual(['Hill', 'Creek', 'Creek 2', '007']);
+    const copied = await whole(2);
+    expect(copied[spare]).toBe('ask Mo');
+    expect(copied.at(-1)).toBe(200);
+    choose(0);
+    pane.button('Remove').click();
+    await until(() => expect(document.activeElement).toBe(pane.button('Remove it')));
+    await press('Remove it', '"Hill" was removed.');
+    expect(await names()).toEqual(['Creek', 'Creek 2', '007', null]);
+    expect(await whole(0)).toEqual(creek.map((value, i) => (i === beside ? 200 : value)));
+    expect(document.activeElement).toBe(radios()[0]);
+    for (let i = 0; i < 3; i++) await workbook.undo();
+    expect(await names()).toEqual(['Creek', 'Hill', '007']);
+    expect(await whole(0)).toEqual(creek);
+  });
+
+  it('is not touched when somebody typed meanwhile', async () => {
+    choose(0);
+    await type(1, 0, { v: 'Slope' });
+    await press('Move down', 'Nothing was changed. The sheet "Plots" was changed meanwhile.');
+    expect(await names()).toEqual(['Creek', 'Slope', '007']);
+    await until(() => expect(shown()[1]).toContain('Slope'));
+    await press('Move down', '"Creek" is line 2 of 3 now.');
+  });
+});
+
+describe('pasted rows', () => {
+  const label = 'Rows copied from a sheet, or the text of a CSV file';
+
+  it('are counted, wrong ones named by line, and put under the last plot in one step', async () => {
+    const text = [
+      'Crop\tPlot\tLength\tWidth\tPlants\tGermination',
+      'zucchini\tEast\t40\t12\t99\t85%',
+      'zuchini\tWest\t40\t12\t\t',
+      'gourd\tCreek\tforty\t12\t\t',
+      'gourd\tNorth',
+    ].join('\n');
+    enter(pane.field(label), text);
+    const section = pane.section('Plots').textContent ?? '';
+    expect(section).toContain('3 plots can be put into the sheet');
+    expect(section).toContain('The sheet computes these itself, so they are left out: Plants.');
+    expect(section).toContain('In the sheet already: Creek.');
+    expect(section).toContain('Line 3, column Crop: "zuchini" is not known. Near it: zucchini');
+    expect(section).toContain('Line 4, column Length: "forty" is not a number.');
+    expect(section).toContain('Line 5: the line has 2 cells and the header has 6.');
+    await press('Put 3 plots into the sheet', '3 plots were put into the sheet.');
+    expect(await names()).toEqual(['Creek', 'Hill', '007', 'East', 'West', 'Creek']);
+    expect((await column('Germination'))[3]).toBe(0.85);
+    expect((await column('Taken as'))[3]).toBe('summer squash');
+    // What could not be read stays as it was typed.
+    expect((await column('Length')).slice(3)).toEqual([40, 40, 'forty']);
+    expect(pane.field(label).value).toBe('');
+    await workbook.undo();
+    expect(await names()).toEqual(['Creek', 'Hill', '007']);
+  });
+
+  it('without a header have the columns of the sheet: lines copied from it come back the same', async () => {
+    const { area, headers } = await table();
+    const { values } = await workbook.read({ ...area, row: firstRow, rows: 1 });
+    const line = (values[0] ?? []).map((value) =>
+      value === null || typeof value === 'object' ? '' : String(value),
+    );
+    enter(pane.field(label), line.map((text, i) => (headers[i] === 'Plot' ? 'Again' : text)).join('\t'));
+    await press('Put 1 plot into the sheet', '1 plot was put into the sheet.');
+    const again = (await table()).rows[3];
+    expect(again?.slice(1)).toEqual((await table()).rows[0]?.slice(1));
+  });
+
+  it('that make too many plots are warned of, and go in all the same', async () => {
+    const lines = Array.from({ length: 1498 }, (_, i) => `Lot ${i},gourd`);
+    enter(pane.field(label), lines.join('\n'));
+    expect(pane.spoken()).toContain('That makes 1501 plots.');
+    expect(pane.button('Put 1498 plots into the sheet all the same').hidden).toBe(false);
+    enter(pane.field(label), lines.slice(1).join('\n'));
+    expect(pane.spoken()).not.toContain('That makes');
+  });
+});

@@ -1,0 +1,149 @@
+// @vitest-environment jsdom
+/** Season questions of the pane over the real browser workbook, and a plot sown again. */
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { crops } from '../../src/reference/crops';
+import { dayOfIso, serialOfDay } from '../../src/workbook/serialDate';
+import { run } from '../functions/run';
+import { openGridPane, type GridPane } from './openGridPane';
+import { enter, until } from './openPane';
+
+let pane: GridPane;
+const plots = [
+  {
+    Plot: 'Creek',
+    Crop: 'slicing cucumber',
+    Length: 100,
+    Width: 20,
+    'Days to maturity': 60,
+    'Harvest days': 21,
+  },
+  { Plot: 'Hill', Crop: 'gourd', Length: 60, Width: 26 },
+];
+beforeEach(async () => {
+  pane = await openGridPane(plots);
+}, 120_000);
+afterEach(() => pane.close());
+
+const question = (heading: string): HTMLElement => {
+  const found = [...pane.root.querySelectorAll('details')].find(
+    (one) => one.querySelector('summary')?.textContent === heading,
+  );
+  if (found === undefined) throw new Error(`no question ${heading}`);
+  return found;
+};
+const field = (within: HTMLElement, label: string): HTMLInputElement => {
+  const found = [...within.querySelectorAll('label')].find((one) => one.textContent === label);
+  return within.querySelector(`#${found?.htmlFor}`) as HTMLInputElement;
+};
+const answer = (within: HTMLElement): string => within.querySelector('.answer')?.textContent ?? '';
+const serial = (iso: string): number => serialOfDay(dayOfIso(iso) ?? NaN);
+
+describe('a question', () => {
+  it('about the row for a weekly harvest takes the figures of Crops, or those given', () => {
+    const row = question('How much row for a weekly harvest?');
+    pane.button('Work out the row').click();
+    expect(row.textContent).toContain('This is needed for an answer.');
+    enter(field(row, 'Wanted each week'), '50');
+    enter(field(row, 'Crop'), 'slicing cucumber');
+    pane.button('Work out the row').click();
+    const perHundred = run('CROP.VALUE', 'slicing cucumber', 'yield per 100', 'low');
+    const weeks = Number(run('CROP.VALUE', 'slicing cucumber', 'harvest days')) / 7;
+    const length = Number(run('ROW.FORDEMAND', 50, perHundred, weeks));
+    expect(answer(row)).toContain(
+      `${Number(length.toFixed(1))} ft of row, at ${String(perHundred)} lb/100 ft over`,
+    );
+    enter(field(row, 'Yield of 100 of row'), '300');
+    enter(field(row, 'Weeks of picking'), '6');
+    pane.button('Work out the row').click();
+    // 50 a week for 6 weeks are 300, the yield of 100 ft.
+    expect(answer(row)).toBe('100 ft of row, at 300 lb/100 ft over 6 weeks of picking.');
+  });
+
+  it('about seed for a stand is answered at the assurance of the season, with the weight', () => {
+    const seed = question('How much seed for a stand?');
+    enter(field(seed, 'Plants wanted'), '100');
+    enter(field(seed, 'Germination'), '80');
+    enter(field(seed, 'Field emergence'), '90');
+    enter(field(seed, 'Assurance'), '95');
+    pane.button('Work out the seed').click();
+    // functions.md: 100 plants at 0.8, 0.9 and 0.95 want 151 seeds, as scipy's binomial gives it.
+    expect(answer(seed)).toBe('151 seeds, at 80 % germination, 90 % field emergence and 95 % assurance.');
+    enter(field(seed, 'Assurance'), '');
+    enter(field(seed, 'Crop'), 'zucchini');
+    pane.button('Work out the seed').click();
+    expect(answer(seed)).toContain(
+      `${String(run('SEED.NEEDED', 100, 0.8, 0.9, 0.9))} seeds, at 80 % germination`,
+    );
+    enter(field(seed, 'Germination'), '');
+    enter(field(seed, 'Crop'), 'gourd');
+    pane.button('Work out the seed').click();
+    expect(answer(seed)).toBe('There is no germination standard for this crop. Give the germination.');
+  });
+
+  it('about what still fits lists the crops by days to spare', () => {
+    const fits = question('What still fits before frost?');
+    enter(field(fits, 'Sown outdoors on'), '2027-07-01');
+    pane.button('List the crops').click();
+    const expected = crops
+      .map(({ name }) => {
+        const figure = (trait: string): unknown => run('CROP.VALUE', name, trait);
+        const last = run(
+          'DATE.LASTSOWING',
+          serial('2027-10-10'),
+          figure('days to maturity'),
+          figure('harvest days'),
+          figure('fall days'),
+          figure('frost margin'),
+        );
+        return { name, last: String(last), days: serial(String(last)) - serial('2027-07-01') };
+      })
+      .sort((a, b) => b.days - a.days);
+    const shown = [...fits.querySelectorAll('dl > div')].map((one) => one.textContent);
+    const fitting = expected.filter(({ days }) => days >= 0);
+    expect(fitting.length).toBeGreaterThan(0);
+    expect(fitting.length).toBeLessThan(crops.length);
+    expect(shown).toEqual(
+      fitting.map(
+        ({ name, last, days }) => `${name}${days} ${days === 1 ? 'day' : 'days'} to spare, until ${last}`,
+      ),
+    );
+    for (const { name } of expected.filter(({ days }) => days < 0)) {
+      expect(answer(fits).split('Too late for: ')[1]).toContain(name);
+    }
+    enter(field(fits, 'Sown outdoors on'), '2027-04-01');
+    pane.button('List the crops').click();
+    expect(answer(fits)).toContain('Sowing outdoors begins on 2027-05-09');
+  });
+});
+
+describe('a plot sown again', () => {
+  it('becomes new plots, each on its day, until the last sowing, in one step', async () => {
+    pane.root.querySelector<HTMLInputElement>('[type=radio]')?.click();
+    const again = question('Sow the chosen plot again later');
+    enter(field(again, 'First new sowing'), '2027-05-30');
+    enter(field(again, 'Days from one to the next'), '12');
+    await pane.press('Add these plots', '3 plots were added below "Creek": Creek 2, Creek 3, Creek 4.');
+    expect(await pane.column('Plot')).toEqual(['Creek', 'Creek 2', 'Creek 3', 'Creek 4', 'Hill']);
+    // Every 12 days up to the 23rd of June: 10 October less 60, 21, 14 and 14 days.
+    const days = [serial('2027-05-30'), serial('2027-06-11'), serial('2027-06-23')];
+    expect(await pane.column('Sow or set out on')).toEqual([null, ...days, null]);
+    expect((await pane.column('Set out or sow')).slice(0, 4)).toEqual([serial('2027-05-09'), ...days]);
+    expect((await pane.column('Length')).slice(0, 4)).toEqual([100, 100, 100, 100]);
+    await pane.workbook.undo();
+    expect(await pane.column('Plot')).toEqual(['Creek', 'Hill']);
+  });
+
+  it('past the season is written as asked, and said in Notes', async () => {
+    pane.root.querySelector<HTMLInputElement>('[type=radio]')?.click();
+    const again = question('Sow the chosen plot again later');
+    enter(field(again, 'First new sowing'), '2027-07-20');
+    enter(field(again, 'Last new sowing'), '2027-07-01');
+    enter(field(again, 'Days from one to the next'), '7');
+    pane.button('Add these plots').click();
+    await until(() => expect(pane.spoken()).toMatch(/2027-07-01/));
+    expect(await pane.column('Plot')).toEqual(['Creek', 'Hill']);
+    enter(field(again, 'Last new sowing'), '2027-07-20');
+    await pane.press('Add these plots', '1 plot was added');
+    expect((await pane.column('Notes'))[1]).toContain('Sown after the last date');
+  });
+});
