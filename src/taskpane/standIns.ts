@@ -7,7 +7,11 @@ import { fill } from '../texts/fill';
 
 const words = english.pane.plots;
 const { columns, noFigure } = english.sheets.crops;
-const [figuresTable, namesTable] = cropsTemplate.tables.map(({ name }) => name);
+/** The table that begins with the column. */
+const tableOf = (first: string): string =>
+  cropsTemplate.tables.find((table) => table.columns[0]?.header === first)?.name ?? '';
+const figuresTable = tableOf(columns.crop);
+const namesTable = tableOf(columns.name);
 
 export interface CropFigures {
   readonly figures: TableRead | null;
@@ -17,8 +21,8 @@ export interface CropFigures {
 /** @throws HostError */
 export async function readCropFigures(port: WorkbookPort): Promise<CropFigures> {
   return {
-    figures: await port.readTable(figuresTable ?? ''),
-    names: await port.readTable(namesTable ?? ''),
+    figures: await port.readTable(figuresTable),
+    names: await port.readTable(namesTable),
   };
 }
 
