@@ -106,7 +106,7 @@ export const sheets = {
       "Seed is enough at the Season sheet's assurance. Dates stand on its frost dates; warm soil comes first.",
     ],
     cautions: [
-      'Treated seed is not food or feed. Do not eat bitter fruit. Sprays: the label is the law; ask your local extension office.',
+      'Treated seed and bitter fruit are no food, nor feed. Sprays: the label is the law; ask your extension office.',
     ],
     layouts: ['rows', 'hills', 'beds'],
     starts: ['seed', 'transplant'],
