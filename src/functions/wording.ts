@@ -68,7 +68,7 @@ export function sayProblem(problem: Problem): string {
 
 function sentenceOf(problem: Problem): keyof typeof texts.errors {
   // 1.2 was meant as 120 %, not as 1.2 %.
-  if (problem.code === 'percentForShare' && problem.value <= 2) return 'shareOverAll';
+  if (problem.code === 'percentForShare' && problem.value <= 2) return 'percentForShareNearOne';
   if ('nearest' in problem && problem.nearest.length === 0) return `${problem.code}NoneNear`;
   return problem.code;
 }

@@ -114,7 +114,7 @@ describe('texts', () => {
   test('each sentence of errors belongs to a code of calc', () => {
     const declared = readFileSync('src/calc/errors.ts', 'utf8');
     for (const key of Object.keys(english.errors)) {
-      expect(declared, key).toContain(`'${key.replace(/NoneNear$/, '')}'`);
+      expect(declared, key).toContain(`'${key.replace(/(NoneNear|NearOne)$/, '')}'`);
     }
   });
 });
