@@ -1,5 +1,5 @@
 /** A plan out of a file, ready to be opened in a workbook, and what is to be said of it. */
-import { plotsTemplate } from '../templates/plots';
+import { manyPlots, plotsTemplate } from '../templates/plots';
 import { allTemplates } from '../templates/sheets';
 import { english } from '../texts/english';
 import { fill } from '../texts/fill';
@@ -12,9 +12,6 @@ import { readPlan, type PlanRead, type PlanReader } from './readPlan';
 import { UsageError } from './usageError';
 
 const words = english.pane.plan;
-
-/** More take the page's engine minutes. */
-export const mostPlots = 2000;
 
 export interface PlanOpener extends PlanReader {
   readonly nearestNames: NearestNames;
@@ -35,7 +32,7 @@ export async function openPlan(
       const none = fill(english.commands.plan.emptyList, { file });
       return { refused: [...toMend, ...(read.isShortened ? [] : [none])].join(' ') };
     }
-    if (count > mostPlots) return { refused: fill(words.tooManyPlots, { file, count, most: mostPlots }) };
+    if (count > manyPlots) return { refused: fill(words.tooManyPlots, { file, count, most: manyPlots }) };
     const requests = read.isList ? await withSeason(read, current, opener) : read.requests;
     return {
       fill: (workbook) => fillSheets(workbook, requests, english.pane.undo.sheets),

@@ -1,7 +1,10 @@
 /** A plan out of a file: a workbook with our sheets, or a list of plots. */
 import { plotsTemplate } from '../templates/plots';
 import { allTemplates } from '../templates/sheets';
+import { english } from '../texts/english';
+import { fill } from '../texts/fill';
 import type { FillRequest } from '../workbook/fillSheets';
+import { mostFileBytes } from '../workbook/fileLimits';
 import { HostError, type WorkbookPort } from '../workbook/port';
 import { readDelimited } from '../workbook/readDelimited';
 import { readFilling, type ReadableBook } from '../workbook/readFilling';
@@ -9,6 +12,7 @@ import { readInputs } from '../workbook/readInputs';
 import type { InputRow, TableTemplate } from '../workbook/template';
 import type { ListProblem } from '../templates/sayListProblem';
 import { textOf } from './readList';
+import { UsageError } from './usageError';
 import { hasWorkbookName } from './workbookName';
 
 export interface PlanReader {
@@ -34,8 +38,12 @@ export interface PlanRead {
 
 const table = plotsTemplate.tables[0] as TableTemplate;
 
+/** Of a list. No garden has as many plots, and a workbook of them would be of no use: judgement. */
+const mostLines = 10_000;
+
 /** @throws HostError, UsageError */
 export async function readPlan(file: string, bytes: Uint8Array, reader: PlanReader): Promise<PlanRead> {
+  if (bytes.length > mostFileBytes) throw new HostError({ code: 'fileTooBig' });
   if (!isWorkbook(file, bytes)) return readPlotList(file, bytes);
   const filling = await readFilling(reader.openXlsx(bytes), allTemplates, reader.makeWorkbook);
   if (filling === null) throw new HostError({ code: 'fileNotOurs' });
@@ -51,6 +59,10 @@ function isWorkbook(file: string, bytes: Uint8Array): boolean {
 
 function readPlotList(file: string, bytes: Uint8Array): PlanRead {
   const delimited = readDelimited(textOf(file, bytes));
+  const count = delimited.rows.length;
+  if (count > mostLines) {
+    throw new UsageError(fill(english.commands.plan.tooManyLines, { file, count, most: mostLines }));
+  }
   const { inputs, problems } = readInputs(table, delimited);
   return {
     requests: allTemplates.map((template) => ({

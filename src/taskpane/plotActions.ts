@@ -69,7 +69,9 @@ export function createPlotActions(
       'div',
       { class: 'buttons', role: 'group', 'aria-label': words.withChosen },
       onChosen(words.edit, onEdit),
-      onChosen(words.copy, (read, index, name) => desk.run(() => duplicate(read, index, name))),
+      ...(desk.workbook.cannotAddRows === true
+        ? []
+        : [onChosen(words.copy, (read, index, name) => desk.run(() => duplicate(read, index, name)))]),
       onChosen(words.up, (read, index, name) => desk.run(() => move(read, index, index - 1, name))),
       onChosen(words.down, (read, index, name) => desk.run(() => move(read, index, index + 1, name))),
       onChosen(words.remove, (_, __, name) => askRemoval(name)),

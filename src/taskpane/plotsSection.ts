@@ -33,6 +33,8 @@ export interface PlotsParts {
 export function createPlotsSection({ workbook, table, actions, tools }: PlotsParts): PlotsSection {
   const { element: all, heading } = section('plots', words.heading);
   const hint = element('p', { class: 'hint' });
+  const mayAdd = workbook.cannotAddRows !== true;
+  const older = element('p', { class: 'hint', hidden: mayAdd }, words.cannotAdd);
   const desk = createPlotDesk(workbook, table, actions, (state) => show(state));
   const editor = createPlotEditor(desk, (wasNew) => (wasNew ? add.focus() : desk.list.focus()));
   const add = desk.button(words.add, () => editor.open(null));
@@ -66,8 +68,9 @@ export function createPlotsSection({ workbook, table, actions, tools }: PlotsPar
     setText(heading, used === 0 ? words.heading : fill(words.headingCount, { count: used }));
     setText(hint, isThere ? words.none : state === 'absent' ? sayAbsent() : words.damaged);
     hint.hidden = used > 0;
-    for (const part of [add, paste.element]) part.hidden = !isThere;
-    for (const part of [onChosen, desk.list.element, succession]) part.hidden = used === 0;
+    for (const part of [add, paste.element]) part.hidden = !isThere || !mayAdd;
+    for (const part of [onChosen, desk.list.element]) part.hidden = used === 0;
+    succession.hidden = used === 0 || !mayAdd;
     if (!isThere) return;
     const { lines, units } = state.lines;
     desk.list.show(lines.slice(0, used).map((line, index) => plotRow(line, index, units)));
@@ -76,6 +79,7 @@ export function createPlotsSection({ workbook, table, actions, tools }: PlotsPar
   all.append(
     element('p', { class: 'lead' }, words.lead),
     hint,
+    older,
     desk.list.element,
     onChosen,
     element('div', { class: 'buttons' }, add),

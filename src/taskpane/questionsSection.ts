@@ -88,7 +88,10 @@ export function createQuestionsSection(table: TableTemplate, tools: PaneTools): 
     );
   };
   const answerFits = (values: Values): Said => {
-    const date = Number(values['fits date']);
+    const asked = Number(values['fits date']);
+    const firstSowing = asNumber(inSeason('FIRST_SOWING_DATE'));
+    // Nothing can be sown before: spare days count from then.
+    const date = Math.max(asked, firstSowing ?? asked);
     const firstFrost = asNumber(inSeason('FIRST_FROST'));
     if (firstFrost === null || typeof plots !== 'object') return [words.noSeason];
     const margin = asNumber(inSeason('FROST_MARGIN'));
@@ -110,7 +113,6 @@ export function createQuestionsSection(table: TableTemplate, tools: PaneTools): 
       else if (last.value < date) late.push(crop);
       else fits.push({ crop, last: last.value, days: last.value - date });
     }
-    const firstSowing = asNumber(inSeason('FIRST_SOWING_DATE'));
     fits.sort((a, b) => b.days - a.days);
     const list = element(
       'dl',
@@ -125,7 +127,7 @@ export function createQuestionsSection(table: TableTemplate, tools: PaneTools): 
       ),
     );
     const sentences = [
-      ...(firstSowing !== null && date < firstSowing
+      ...(firstSowing !== null && asked < firstSowing
         ? [fill(words.fits.early, { date: sayDate(firstSowing) })]
         : []),
       fits.length === 0

@@ -285,7 +285,16 @@ const notes = join([
     remarks.startsEarly,
   ),
   remark(operate(cell('daysToSpare'), '<', 0), remarks.shortSeason),
-  remark(native('AND', isSeed, operate(cell('setOutOrSow'), '>', cell('lastSowing'))), remarks.sowsTooLate),
+  remark(
+    native(
+      'AND',
+      isSeed,
+      // A text counts as more than any date.
+      native('ISNUMBER', cell('setOutOrSow')),
+      operate(cell('setOutOrSow'), '>', cell('lastSowing')),
+    ),
+    remarks.sowsTooLate,
+  ),
   native(
     'IFERROR',
     when(operate(cell('keepApart'), '=', 'clear'), '', operate(cell('keepApart'), '&', ' ')),

@@ -19,12 +19,24 @@ const inputHeaders = plotsTemplate.tables.flatMap(({ columns }) =>
   columns.filter(({ kind }) => kind === 'input').map(({ header }) => header),
 );
 
+/** What is quoted back; a cell can hold a book. */
+const mostQuoted = 100;
+
+function cutShort<Values extends object>(values: Values): Record<string, string | number> {
+  return Object.fromEntries(
+    Object.entries(values).map(([key, value]: [string, string | number]) => [
+      key,
+      typeof value === 'string' && value.length > mostQuoted ? `${value.slice(0, mostQuoted)}…` : value,
+    ]),
+  );
+}
+
 export function lineOfProblem(problem: ListProblem): number {
   return 'line' in problem ? problem.line : 1;
 }
 
 export function sayListProblem(problem: ListProblem, nearestNames: NearestNames): string {
-  const values = 'choices' in problem ? { ...problem, choices: '' } : problem;
+  const values = cutShort('choices' in problem ? { ...problem, choices: '' } : problem);
   const advice = advise(problem, nearestNames);
   return fill(words.problems[problem.code], { ...values, advice, spoiled: words.spoiled });
 }

@@ -264,14 +264,15 @@ export const english = {
     noRowFits:
       'No row fits: the plot is {width} {unit} wide and each row needs {rowSpacing} {unit}. Give a smaller row spacing; or, for one row along a fence or bed, write a formula of your own with the edge "onedge".',
     noPlantFits:
-      'No plant fits: the row is {length} {unit} long and each plant needs {plantSpacing} {spacingUnit}.',
+      'No plant fits: the row is {length} {unit} long and each plant needs {plantSpacing} {spacingUnit}. Give a smaller plant spacing, or check the length of the plot.',
     noPlantInArea:
       'No plant fits: the area is {area} {unit} and each plant needs {areaPerPlant} {unit}. Was the area meant in another unit? 1 {landUnit} is {areaPerLand} {unit}.',
     noHillFits:
       'No hill fits: a side of the plot is {side} {unit} and each hill needs {hillSpacing} {unit}. Hill spacing is in {unit}; was a smaller unit meant?',
-    noBedFits: 'No bed fits: the plot is {width} {unit} wide and a bed is {bedWidth} {unit}.',
+    noBedFits:
+      'No bed fits: the plot is {width} {unit} wide and a bed is {bedWidth} {unit}. Give a narrower bed, or check the width of the plot.',
     noHillRowFits:
-      'No row of hills fits: the plot is {width} {unit} wide and the rows are {rowSpacing} {unit} apart. Row spacing is in {unit}; was a smaller unit meant? Left out, it equals the hill spacing.',
+      'No row of hills fits: the plot is {width} {unit} wide and the rows are {rowSpacing} {unit} apart. Give a smaller row spacing, or check the width of the plot; both are in {unit}.',
     assuranceOfOne:
       'The assurance is 1 (100%). Nothing that grows is certain: give an assurance below 1, such as 0.95.',
     tooManyForTested:

@@ -257,6 +257,8 @@ export interface Reentered {
 
 /** A workbook with a person in front of it. Each `on…` gives back what ends the listening. */
 export interface LiveWorkbook extends WorkbookPort {
+  /** Whether a change may put rows under a table; absent where it may. An older program leaves that to its people. */
+  readonly cannotAddRows?: boolean;
   /**
    * Enters every formula that uses our functions again, on people's own sheets too, and touches nothing else. For
    * formulas that say #NAME? because they were calculated or saved where our functions were not known. Cut off

@@ -1,7 +1,8 @@
 /** A plan out of a file, to be opened in place of another. */
 import { describe, expect, test } from 'vitest';
 import { nearestNames } from '../../src/calc/crops/nearestNames';
-import { mostPlots, openPlan } from '../../src/commands/openPlan';
+import { openPlan } from '../../src/commands/openPlan';
+import { manyPlots } from '../../src/templates/plots';
 import { functions } from '../../src/functions';
 import { createMemoryWorkbook } from '../../src/hosts/file/createMemoryWorkbook';
 import { openXlsx } from '../../src/hosts/file/openXlsx';
@@ -82,8 +83,8 @@ describe('opening a plan', () => {
     [
       'a list that the page cannot bear',
       'list.csv',
-      `Plot,Crop\n${Array.from({ length: mostPlots + 1 }, (_, index) => `P${index},gourd`).join('\n')}`,
-      `has ${mostPlots + 1} plots, and this page takes ${mostPlots}`,
+      `Plot,Crop\n${Array.from({ length: manyPlots + 1 }, (_, index) => `P${index},gourd`).join('\n')}`,
+      `has ${manyPlots + 1} plots, and this page takes ${manyPlots}`,
     ],
   ])('refuses %s', async (_, file, bytes, sentence) => {
     expect(await open(file, bytes, makeWorkbook())).toMatchObject({

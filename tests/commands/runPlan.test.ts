@@ -373,3 +373,19 @@ describe('a plan that comes back as an .xlsx', () => {
     expect(warned[0]).toContain(sentence);
   });
 });
+
+describe('a file far bigger than a plan', () => {
+  test('is refused before it is read, a list of too many lines before it is filled', async () => {
+    const huge = await plan('', { readBytes: () => new Uint8Array(20_000_001) });
+    expect(huge.code).toBe(2);
+    expect(huge.warned.join()).toMatch(/far more than a plan/);
+    const long = await plan(`Plot,Crop\n${'a,gourd\n'.repeat(10_001)}`);
+    expect(long.code).toBe(2);
+    expect(long.warned.join()).toMatch(/has 10001 lines, and a plan takes at most 10000\. Divide it/);
+  });
+
+  test('and what it says is quoted short', async () => {
+    const { warned } = await plan(`${'x'.repeat(1_000_000)}\n1\n`);
+    expect(warned.join('\n').length).toBeLessThan(2000);
+  });
+});

@@ -134,6 +134,27 @@ describe('with the keyboard alone', () => {
 });
 
 describe('the pane', () => {
+  it('offers nothing that adds lines where the program cannot, and says what to do instead', async () => {
+    const workbook = createFakeWorkbook();
+    await fillFake(workbook, [{ Plot: 'A', Crop: 'gourd' }]);
+    const shown = async (cannotAddRows: boolean): Promise<string[]> => {
+      const root = document.createElement('main');
+      document.body.replaceChildren(root);
+      const handle = await mountPane(root, { ...workbook, cannotAddRows }, paneTools);
+      const said = [...root.querySelectorAll('button, summary, p')]
+        .filter((one) => one.closest('[hidden]') === null)
+        .map((one) => one.textContent ?? '');
+      handle.dispose();
+      return said;
+    };
+    const { plots, paste } = english.pane;
+    const adding = [plots.add, plots.copy, paste.heading];
+    expect(await shown(false)).toEqual(expect.arrayContaining(adding));
+    const old = await shown(true);
+    for (const text of adding) expect(old).not.toContain(text);
+    expect(old).toEqual(expect.arrayContaining([plots.cannotAdd, plots.edit]));
+  });
+
   it('says the cautions', async () => {
     const { root } = await openPane();
     for (const caution of Object.values(english.cautions)) expect(root.textContent).toContain(caution);

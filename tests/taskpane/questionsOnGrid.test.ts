@@ -80,6 +80,21 @@ describe('a question', () => {
     expect(answer(seed)).toBe('There is no germination standard for this crop. Give the germination.');
   });
 
+  it('about what still fits counts from the first sowing when the day asked is before it', () => {
+    const fits = question('What still fits before frost?');
+    const shownFor = (date: string): (string | null)[] => {
+      enter(field(fits, 'Sown outdoors on'), date);
+      pane.button('List the crops').click();
+      return [...fits.querySelectorAll('dl > div')].map((one) => one.textContent);
+    };
+    // The last frost is on 2 May, and sowing outdoors begins 7 days later.
+    const fromFirst = shownFor('2027-05-09');
+    expect(fromFirst.length).toBeGreaterThan(5);
+    expect(shownFor('2026-11-26')).toEqual(fromFirst);
+    expect(fits.textContent).toContain('Sowing outdoors begins on 2027-05-09');
+    expect(fits.textContent).toContain('Sown on 2027-05-09');
+  });
+
   it('about what still fits lists the crops by days to spare', () => {
     const fits = question('What still fits before frost?');
     enter(field(fits, 'Sown outdoors on'), '2027-07-01');

@@ -70,6 +70,7 @@ export function openExcelWorkbook(options: ExcelOptions): ExcelWorkbook {
 
   return {
     lacks,
+    cannotAddRows: lacks.includes('tableRows'),
     sheets: async () => listSheets(await surveyWorkbook(excel)),
     read: askTogether((areas) => readAreas(excel, areas)),
     readTable: (name) => readTable(excel, name),

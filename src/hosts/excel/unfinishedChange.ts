@@ -88,7 +88,8 @@ async function puttingBack(excel: typeof Excel, survey: Survey, journal: Journal
     return [
       step(4, (context) => {
         context.workbook.tables.getItem(name).resize(rangeOf(context, before));
-        rangeOf(context, free).clear('All');
+        // Not the formats: what is typed there next is a text where it was to be one.
+        rangeOf(context, free).clear('Contents');
       }),
     ];
   });

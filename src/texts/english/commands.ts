@@ -46,6 +46,7 @@ export const commands = {
       other: 'The file {file} cannot be read: {reason}. Copy it elsewhere and try again.',
     },
     nothingWritten: 'Nothing was written.',
+    tooManyLines: '{file} has {count} lines, and a plan takes at most {most}. Divide it.',
     emptyList: '{file} has no plots: give a header line and at least one line under it.',
     typedOver:
       '{count} {count|figure|figures} of Crops {count|is|are} other than ours and {count|was|were} taken over as typed.',

@@ -16,6 +16,8 @@ export const plotsPane = {
     noSheet: 'There is no Plots sheet yet. "{fill}" above makes it.',
     damaged: 'The Plots sheet cannot be read, so nothing can be put into it from here.',
     none: 'No plot yet. Make one here, or type a line in the sheet.',
+    cannotAdd:
+      'This version of the spreadsheet program lets no pane add lines to a table: type a new plot under the last line in the sheet. What is there can be changed here.',
     list: 'Your plots',
     find: 'Find a plot',
     found: '{shown} of {count} shown.',
