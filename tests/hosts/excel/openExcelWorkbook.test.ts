@@ -59,6 +59,15 @@ describe('a person in front of the workbook', () => {
     expect(changed).toHaveBeenCalledTimes(1);
   });
 
+  test.each(['Calculated', 'Deleted'] as const)('%s alone is told too', async (event) => {
+    const { standIn, workbook } = openTestWorkbook();
+    const changed = vi.fn();
+    workbook.onChange(changed);
+    await vi.waitFor(() => expect(standIn.listensTo(event)).toBe(true), soon);
+    standIn.tell(event);
+    await vi.waitFor(() => expect(changed).toHaveBeenCalledTimes(1), soon);
+  });
+
   test('who is editing a cell when the pane opens is listened to afterwards', async () => {
     const { standIn, workbook } = openTestWorkbook();
     standIn.book.isCellBeingEdited = true;

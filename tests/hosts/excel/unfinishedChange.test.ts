@@ -14,7 +14,7 @@ import {
   png,
   sumOfLengths,
 } from '../../contract/contractWorkbook';
-import { deleteSheet } from '../../excelStandIn/book';
+import { deleteSheet, numberFormatAt } from '../../excelStandIn/book';
 import type { FaultKind, StandIn } from '../../excelStandIn/openStandIn';
 import { snapshotBook } from '../../excelStandIn/snapshotBook';
 import { openTestWorkbook, reopen, sheetNamed, type TestWorkbook } from './openTestWorkbook';
@@ -192,4 +192,19 @@ test('a sheet that looks like a left-over but is somebody’s stays', async () =
   await workbook.putBack();
   expect(sheetNamed(standIn, '_new')).toBe(kitchen);
   expect(sheetNamed(standIn, 'Plots').visibility).toBe('Visible');
+});
+
+test('what is typed under a table that was put back is a text where it was to be one', async () => {
+  const { standIn, workbook } = await ready(refresh);
+  const sheet = sheetNamed(standIn, 'Plots');
+  const under = 5;
+  expect(numberFormatAt(sheet, under, 0)).toBe('@');
+  const { count } = await requestsOf(refresh);
+  standIn.failAt(count - 1, 'refused');
+  expect(await outcome(workbook.apply(refresh))).not.toBeNull();
+  standIn.failAt(null);
+  expect(numberFormatAt(sheet, under, 0)).toBe('@');
+  standIn.type(sheet, under, 0, '007');
+  const read = await workbook.read({ sheet: 'Plots', row: under, column: 0, rows: 1, columns: 1 });
+  expect(read.values).toEqual([['007']]);
 });
