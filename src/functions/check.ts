@@ -2,7 +2,7 @@ import { judgeAnswer } from '../calc/check/judgeAnswer';
 import { define } from './define';
 import { answer as answerOf, optionalNumber, passedOn, text } from './parameters';
 import { sayJudgement } from './sayJudgement';
-import { toCell } from './toCell';
+import { toCell, toCells } from './toCell';
 import { workingRows } from './workingRows';
 
 export const verdict = define({
@@ -71,7 +71,7 @@ export function checkWorking(
   argument9?: any[][],
 ): any[][] {
   // Matrices because some functions take ranges: the generator reads the types; a single cell comes as 1x1.
-  return toCell(working, [
+  return toCells(working, [
     function_name,
     argument1,
     argument2,
@@ -82,5 +82,5 @@ export function checkWorking(
     argument7,
     argument8,
     argument9,
-  ]) as any[][];
+  ]);
 }

@@ -7,7 +7,7 @@ import { cropNames, traits } from '../reference/crops';
 import { sayGrounds } from './citation';
 import { define } from './define';
 import { optionalChoice, text, units } from './parameters';
-import { toCell } from './toCell';
+import { toCell, toCells } from './toCell';
 
 export const value = define({
   id: 'CROP.VALUE',
@@ -64,7 +64,7 @@ export const list = define({
  */
 export function cropList(): any[][] {
   // Declared as a matrix for functions.json: the metadata generator reads the return type.
-  return toCell(list, []) as any[][];
+  return toCells(list, []);
 }
 
 export const traitList = define({
@@ -80,6 +80,5 @@ export const traitList = define({
  * @returns A column of names
  */
 export function cropTraits(): any[][] {
-  // As in cropList.
-  return toCell(traitList, []) as any[][];
+  return toCells(traitList, []);
 }

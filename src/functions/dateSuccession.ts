@@ -1,7 +1,7 @@
 import { successionDates } from '../calc/dates/successionDates';
 import { define } from './define';
 import { day, number } from './parameters';
-import { toCell } from './toCell';
+import { toCells } from './toCell';
 
 export const succession = define({
   id: 'DATE.SUCCESSION',
@@ -20,6 +20,5 @@ export const succession = define({
  * @returns A column of dates, at most 366
  */
 export function dateSuccession(first: any, last: any, every_days: any): any[][] {
-  // As in cropList: the metadata generator reads the return type.
-  return toCell(succession, [first, last, every_days]) as any[][];
+  return toCells(succession, [first, last, every_days]);
 }

@@ -16,7 +16,7 @@ import {
   optionalNumber,
   units,
 } from './parameters';
-import { toCell } from './toCell';
+import { toCell, toCells } from './toCell';
 
 const datesOfSide = (id: string, side: FrostSide): FunctionDefinition =>
   define({
@@ -57,8 +57,7 @@ export function frostLastDates(
   units?: any,
   hemisphere?: any,
 ): any[][] {
-  // As in cropList: the metadata generator reads the return type.
-  return toCell(lastDates, [dates, lows, threshold, units, hemisphere]) as any[][];
+  return toCells(lastDates, [dates, lows, threshold, units, hemisphere]);
 }
 
 /**
@@ -78,7 +77,7 @@ export function frostFirstDates(
   units?: any,
   hemisphere?: any,
 ): any[][] {
-  return toCell(firstDates, [dates, lows, threshold, units, hemisphere]) as any[][];
+  return toCells(firstDates, [dates, lows, threshold, units, hemisphere]);
 }
 
 const dateOfSide = (id: string, side: FrostSide, name: string): FunctionDefinition =>

@@ -5,7 +5,7 @@ import { heatSuccession } from '../calc/heat/heatSuccession';
 import { heatSum } from '../calc/heat/heatSum';
 import { define } from './define';
 import { day, days, number, numbers, optionalChoice, optionalNumber } from './parameters';
-import { toCell } from './toCell';
+import { toCell, toCells } from './toCell';
 
 const howCounted = [
   number('base'),
@@ -127,16 +127,5 @@ export function heatSuccessionOf(
   ceiling?: any,
   method?: any,
 ): any[][] {
-  // As in cropList: the metadata generator reads the return type.
-  return toCell(succession, [
-    dates,
-    highs,
-    lows,
-    first,
-    last,
-    heat_between,
-    base,
-    ceiling,
-    method,
-  ]) as any[][];
+  return toCells(succession, [dates, highs, lows, first, last, heat_between, base, ceiling, method]);
 }

@@ -2,7 +2,7 @@ import { cheapestPacks } from '../calc/seed/cheapestPacks';
 import { english } from '../texts/english';
 import { define } from './define';
 import { number, numbers } from './parameters';
-import { toCell } from './toCell';
+import { toCells } from './toCell';
 
 export const packs = define({
   id: 'SEED.PACKS',
@@ -26,6 +26,5 @@ export const packs = define({
  * @returns Rows of pack size, count and cost
  */
 export function seedPacks(seeds: any, pack_sizes: any[][], pack_prices: any[][]): any[][] {
-  // As in cropList: the metadata generator reads the return type.
-  return toCell(packs, [seeds, pack_sizes, pack_prices]) as any[][];
+  return toCells(packs, [seeds, pack_sizes, pack_prices]);
 }

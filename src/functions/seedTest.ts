@@ -2,7 +2,7 @@ import { replicateTolerance } from '../calc/seed/replicateTolerance';
 import { testedGermination } from '../calc/seed/testedGermination';
 import { define } from './define';
 import { number, optionalNumber } from './parameters';
-import { toCell } from './toCell';
+import { toCell, toCells } from './toCell';
 
 export const test = define({
   id: 'SEED.TEST',
@@ -23,8 +23,7 @@ export const test = define({
  * @returns Three shares in a row: estimate, low, high
  */
 export function seedTest(germinated: any, tested: any, confidence?: any): any[][] {
-  // As in cropList: the metadata generator reads the return type.
-  return toCell(test, [germinated, tested, confidence]) as any[][];
+  return toCells(test, [germinated, tested, confidence]);
 }
 
 export const tolerance = define({

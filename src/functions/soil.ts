@@ -3,7 +3,7 @@ import { normalSeedlings } from '../calc/soil/normalSeedlings';
 import { soilRange } from '../calc/soil/soilRange';
 import { define } from './define';
 import { number, text, units } from './parameters';
-import { toCell } from './toCell';
+import { toCell, toCells } from './toCell';
 
 const inSoil = [text('crop'), number('soil_temperature'), units] as const;
 
@@ -60,6 +60,5 @@ export const range = define({
  * @returns Five temperatures in a row
  */
 export function soilRangeOf(crop: any, units?: any): any[][] {
-  // As in cropList: the metadata generator reads the return type.
-  return toCell(range, [crop, units]) as any[][];
+  return toCells(range, [crop, units]);
 }

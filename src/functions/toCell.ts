@@ -32,3 +32,12 @@ export function toCell(definition: FunctionDefinition, args: readonly unknown[])
     typeof one === 'number' ? { type: 'Double', basicValue: one, numberFormat: pattern } : one;
   return Array.isArray(value) ? value.map((row) => row.map(formatted)) : formatted(value);
 }
+
+/**
+ * What a function that spills gives back. `any`, because the generator of functions.json takes the wrapper's declared
+ * type, and for cells of several kinds it knows no other.
+ * @throws CustomFunctions.Error
+ */
+export function toCells(definition: FunctionDefinition, args: readonly unknown[]): any[][] {
+  return toCell(definition, args) as any[][];
+}

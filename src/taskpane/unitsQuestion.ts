@@ -16,7 +16,7 @@ export function createUnitsQuestion(onAnswer: (answer: UnitsAnswer | null) => vo
   };
   return createAsks(words.heading, [
     button(words.convert, 'convert'),
-    button(words.only, 'only'),
+    button(words.leaveNumbers, 'only'),
     button(words.leave, null),
   ]);
 }

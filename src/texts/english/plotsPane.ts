@@ -4,7 +4,7 @@ export const plotsPane = {
     heading: 'Change of units',
     ask: 'Convert the {count} {count|number|numbers} typed into Plots and over the figures of Crops as well? Otherwise they keep their digits and mean the new units.',
     convert: 'Convert them',
-    only: 'Only change the units',
+    leaveNumbers: 'Only change the units',
     leave: 'Leave the units',
     converted: '{count} {count|number was|numbers were} converted.',
     left: 'Not converted, for formulas of yours stand there: {cells}.',
