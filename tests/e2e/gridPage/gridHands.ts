@@ -45,9 +45,12 @@ export function gridHands(page: Page): GridHands {
     },
     async shown(area) {
       await page.evaluate(() => navigator.clipboard.writeText(''));
-      await goTo(area);
-      await page.keyboard.press('Control+c');
-      const copied = await vi.waitUntil(readClipboard, patience);
+      // Asked again until it is there: a grid that is just being drawn anew lets keys pass.
+      const copied = await vi.waitUntil(async () => {
+        await goTo(area);
+        await press('Control+c');
+        return readClipboard();
+      }, patience);
       await press('Escape');
       return copied.split('\n').map((line) => line.split('\t'));
     },
