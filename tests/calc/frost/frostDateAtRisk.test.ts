@@ -88,6 +88,8 @@ describe('frostDateAtRisk', () => {
     );
   });
 
+  const halfYear = 184;
+
   test('whole years shift the date by whole years, leap or not', () => {
     fc.assert(
       fc.property(someFrosts, aRisk, fc.integer({ min: 2000, max: 2090 }), (frosts, risk, year) => {
@@ -103,16 +105,22 @@ describe('frostDateAtRisk', () => {
     );
   });
 
-  test('north and south mirror: counted from 1 September as from 1 March', () => {
+  test('north and south mirror: 184 days on, as from 1 March to 1 September', () => {
     fc.assert(
       fc.property(
         fc.array(fc.integer({ min: 0, max: 90 }), { minLength: 1, maxLength: 30 }),
         aRisk,
         (offsets, risk) => {
-          const in_ = (start: string) => offsets.map((offset, i) => day(`${1990 + i}-${start}`) + offset);
-          const north = frostDateAtRisk('spring', in_('03-01'), risk, 2030) - day('2030-03-01');
-          const south = frostDateAtRisk('spring', in_('09-01'), risk, 2030) - day('2030-09-01');
-          expect(south).toBe(north);
+          const springsOf = offsets.map((offset, i) => day(`${1990 + i}-03-01`) + offset);
+          const fallsOf = springsOf.map((spring) => spring + halfYear);
+          const later = (dates: readonly number[]): number[] => dates.map((date) => date + halfYear);
+          expect(frostDateAtRisk('spring', later(springsOf), risk, 2030)).toBe(
+            frostDateAtRisk('spring', springsOf, risk, 2030) + halfYear,
+          );
+          // A fall of the south comes with the next calendar year.
+          expect(frostDateAtRisk('fall', later(fallsOf), risk, 2031)).toBe(
+            frostDateAtRisk('fall', fallsOf, risk, 2030) + halfYear,
+          );
         },
       ),
       seeded,

@@ -10,6 +10,7 @@ import { refusalOf } from '../refusal';
 const { us, metric } = unitSystems;
 /** By the calendar of JavaScript alone. */
 const day = (iso: string): number => Date.parse(`${iso}T00:00:00Z`) / 86_400_000;
+const isoOf = (number: number): string => new Date(number * 86_400_000).toISOString().slice(0, 10);
 const run = (from: string, to: string): number[] =>
   Array.from({ length: day(to) - day(from) + 1 }, (_, i) => day(from) + i);
 
@@ -126,6 +127,50 @@ describe('frostOfSeasons', () => {
         },
       ),
       { ...seeded, numRuns: 20 },
+    );
+  });
+
+  /** Days in which 29 February is warm, so that a year that has none loses no frost. */
+  const someFrosts = fc
+    .uniqueArray(fc.integer({ min: 0, max: years.length - 1 }), { minLength: 1, maxLength: 40 })
+    .map((list) => list.map((i) => isoOf(years[i] ?? 0)).filter((iso) => !iso.endsWith('02-29')));
+
+  test('whole years shift every date by whole years, leap days or not', () => {
+    fc.assert(
+      fc.property(someFrosts, fc.integer({ min: 1, max: 70 }), (some, shift) => {
+        const later = (iso: string): string => `${Number(iso.slice(0, 4)) + shift}${iso.slice(4)}`;
+        const shifted = record(run(later('2019-07-24'), later('2022-07-23')), some.map(later));
+        for (const side of ['spring', 'fall'] as const) {
+          expect(seasons(side, shifted)).toEqual(
+            seasons(side, record(years, some)).map(({ year, frost }) => ({
+              year: year + shift,
+              frost: typeof frost === 'number' ? day(later(isoOf(frost))) : frost,
+            })),
+          );
+        }
+      }),
+      seeded,
+    );
+  });
+
+  /**
+   * From 24 July to 24 January are 184 days, as from 1 March to 1 September, and the two seasons hold the same
+   * 29 February: 184 days on, a northern record is a southern one. Its spring has the same year, its fall the next.
+   */
+  test('north and south mirror: 184 days on, each frost is 184 days later', () => {
+    const halfYear = 184;
+    fc.assert(
+      fc.property(someFrosts, fc.constantFrom('spring', 'fall'), (some, side) => {
+        const north = record(years, some);
+        const south = { ...north, dates: north.dates.map((each) => each + halfYear) };
+        expect(seasons(side, south, 'south')).toEqual(
+          seasons(side, north, 'north').map(({ year, frost }) => ({
+            year: side === 'spring' ? year : year + 1,
+            frost: typeof frost === 'number' ? frost + halfYear : frost,
+          })),
+        );
+      }),
+      seeded,
     );
   });
 

@@ -32,6 +32,18 @@ describe('heatSum', () => {
     );
   });
 
+  test('never falls as the record goes on', () => {
+    fc.assert(
+      fc.property(dailyRecord, fc.constantFrom(...heatMethods), ({ highs, lows }, method) => {
+        const sums = highs.map((_, i) =>
+          heatSum(highs.slice(0, i + 1), lows.slice(0, i + 1), 50, 86, method),
+        );
+        sums.slice(1).forEach((sum, i) => expect(sum).toBeGreaterThanOrEqual((sums[i] ?? NaN) - 1e-9));
+      }),
+      { ...seeded, numRuns: 50 },
+    );
+  });
+
   test('empty rows below the record are no gap; any other is named', () => {
     expect(heatSum([65, 80, null, null], [40, 60, null, null], 50)).toBe(22.5);
     expect(refusalOf(() => heatSum([65, null, 80], [40, null, 60], 50))).toEqual({
