@@ -62,7 +62,7 @@ async function planList(options: PlanOptions, tools: PlanTools): Promise<0 | 1> 
   }
   const { workbook, plots, units } = await writeWorkbook(options, read, tools);
   tools.say(printTable(plots, table, { units, without: sentences }));
-  const found = (await findFindings(workbook, table.name, notesHeader, causesInPlots)).map(
+  const found = (await findFindings(workbook, table, notesHeader, causesInPlots)).map(
     (finding): FindingOfLine => {
       const row = finding.area.row - plots.area.row - 1;
       return { ...finding, line: read.lines[row] ?? 0 };

@@ -126,7 +126,7 @@ export async function mountPane(
     const there = await attempt(() => workbook.sheets());
     const form = await readSeason();
     const lines = await attempt(() => readPlots(workbook, plotsTable));
-    const found = await attempt(() => findFindings(workbook, plotsTable.name, notesHeader, causesInPlots));
+    const found = await attempt(() => findFindings(workbook, plotsTable, notesHeader, causesInPlots));
     const selection = await attempt(() => workbook.selection());
     if (!isOpen) return;
     if (there !== 'unreadable') sheets.show(there);

@@ -7,7 +7,7 @@ import { createFormField, type FormField } from './formField';
 
 const words = english.pane.questions;
 
-export interface QuestionField extends Pick<FormLine, 'name' | 'format'> {
+export interface QuestionField extends Pick<FormLine, 'name' | 'format' | 'limits'> {
   readonly label: string;
   readonly help: string;
   readonly choices?: readonly string[];
@@ -34,8 +34,17 @@ export interface Question {
 
 export function createQuestion(parts: QuestionParts): Question {
   const fields = parts.fields.map((field) => {
-    const { name, label, format, help, choices = [], start = null } = field;
-    const line = { label, name, kind: 'input', content: start, format, choices, remark: help } as const;
+    const { name, label, format, limits, help, choices = [], start = null } = field;
+    const line = {
+      label,
+      name,
+      kind: 'input',
+      content: start,
+      format,
+      choices,
+      remark: help,
+      ...(limits && { limits }),
+    } as const;
     const made = createFormField(line, () => mark(made, field));
     made.show(start, false);
     return { made, field };

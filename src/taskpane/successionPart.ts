@@ -20,7 +20,13 @@ export function createSuccessionPart(desk: PlotDesk, tools: PaneTools): HTMLElem
     fields: [
       { ...words.first, name: 'succession first', format: 'date', isWanted: true },
       { ...words.last, name: 'succession last', format: 'date', isWanted: false },
-      { ...words.every, name: 'succession every', format: 'whole', isWanted: true },
+      {
+        ...words.every,
+        name: 'succession every',
+        format: 'whole',
+        limits: { atLeast: 0, isWhole: true },
+        isWanted: true,
+      },
     ],
     onAsk: (values) =>
       desk.withChosen((read, index, name) => desk.run(() => sowAgain(read, index, name, values))),

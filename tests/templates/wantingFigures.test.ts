@@ -9,7 +9,7 @@ import { allTemplates, functionNamespace } from '../../src/templates/sheets';
 import { fillSheets } from '../../src/workbook/fillSheets';
 import { findFindings } from '../../src/workbook/findFindings';
 import { isCellError, type CellValue, type WorkbookPort } from '../../src/workbook/port';
-import type { InputRow } from '../../src/workbook/template';
+import type { InputRow, TableTemplate } from '../../src/workbook/template';
 
 const registered = [...functions.values()];
 const open: { dispose(): void }[] = [];
@@ -47,7 +47,12 @@ async function fillWith(
   expect(await workbook.settle(60000)).toEqual([]);
   const table = await workbook.readTable('Plots');
   const valueOf = (header: string) => table?.rows[0]?.[table.headers.indexOf(header)];
-  const findings = await findFindings(workbook, 'Plots', 'Notes', causesInPlots);
+  const findings = await findFindings(
+    workbook,
+    plotsTemplate.tables[0] as TableTemplate,
+    'Notes',
+    causesInPlots,
+  );
   return { valueOf, errors: findings.filter(({ kind }) => kind === 'error') };
 }
 
@@ -84,7 +89,7 @@ describe.each(hosts)('%s host', (_, openHost) => {
     const { errors } = await fillWith(openHost(), { Crop: 'gourd', Length: -5 });
     expect(errors.map(({ header, text }) => `${header}: ${text}`)).toEqual([
       'Germination: The reference has no germination standard for this crop: fill in Germination.',
-      'Plants: The length of the plot is -5. It must be above 0 ft.',
+      'Length: The length of the plot is -5. It must be above 0 ft.',
     ]);
   });
 

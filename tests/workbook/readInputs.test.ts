@@ -51,6 +51,32 @@ describe('readInputs', () => {
     ]);
   });
 
+  it('keeps a number that its column does not take, and says why', () => {
+    const rows = 'Name,Share,Count\nA,85,2.5\nB,185%,0\nC,1.5,\nD,85%,3\n';
+    const limited: TableTemplate = {
+      ...table,
+      columns: [
+        asked('Name', 'text'),
+        { ...asked('Share', 'percent'), limits: { above: 0, atMost: 1 } },
+        { ...asked('Count', 'general'), limits: { atLeast: 1, isWhole: true } },
+      ],
+    };
+    const { inputs, problems } = readInputs(limited, readDelimited(rows));
+    expect(inputs).toEqual([
+      { Name: 'A', Share: 85, Count: 2.5 },
+      { Name: 'B', Share: 1.85, Count: 0 },
+      { Name: 'C', Share: 1.5 },
+      { Name: 'D', Share: 0.85, Count: 3 },
+    ]);
+    expect(problems).toEqual([
+      { code: 'percentForShare', line: 2, header: 'Share', given: '85', value: 85 },
+      { code: 'notWhole', line: 2, header: 'Count', given: '2.5' },
+      expect.objectContaining({ code: 'outOfRange', line: 3, header: 'Share', given: '185%' }),
+      expect.objectContaining({ code: 'outOfRange', line: 3, header: 'Count', given: '0' }),
+      expect.objectContaining({ code: 'outOfRange', line: 4, header: 'Share', given: '1.5' }),
+    ]);
+  });
+
   it('names a name that stands twice and a row without one', () => {
     expect(read('Name,Size\nA,1\n,2\na,3\n,4\n').problems).toEqual([
       { code: 'noName', line: 3, header: 'Name' },

@@ -75,6 +75,10 @@ export const commands = {
         ', column {header}: "{given}" may mean thousands. Write thousands without a mark (1234), and three decimals with a 0 after them (1.2340). {spoiled}',
       currencySign:
         ', column {header}: take the currency sign out of "{given}" and leave the digits. {spoiled}',
+      outOfRange: ', column {header}: {given} does not fit. It must be {limits}. {spoiled}',
+      notWhole: ', column {header}: {given} is not a whole number. Round it. {spoiled}',
+      percentForShare:
+        ', column {header}: {given} is {percent} %. Write {given} percent as {given}% or {fraction}. {spoiled}',
       notADate: ', column {header}: "{given}" is not a date such as 2026-05-02. {spoiled}',
     },
     spoiled: 'Only this plot is spoiled.',
