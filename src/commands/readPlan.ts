@@ -1,5 +1,5 @@
 /** A plan out of a file: a workbook with our sheets, or a list of plots. */
-import { plotsTemplate } from '../templates/plots';
+import { plotsTable, plotsTemplate } from '../templates/plots';
 import { allTemplates } from '../templates/sheets';
 import { english } from '../texts/english';
 import { fill } from '../texts/fill';
@@ -9,7 +9,7 @@ import { HostError, type WorkbookPort } from '../workbook/port';
 import { readDelimited } from '../workbook/readDelimited';
 import { readFilling, type ReadableBook } from '../workbook/readFilling';
 import { readInputs } from '../workbook/readInputs';
-import type { InputRow, TableTemplate } from '../workbook/template';
+import type { InputRow } from '../workbook/template';
 import type { ListProblem } from '../templates/sayListProblem';
 import { textOf } from './readList';
 import { UsageError } from './usageError';
@@ -36,8 +36,6 @@ export interface PlanRead {
   readonly typedOver: number;
 }
 
-const table = plotsTemplate.tables[0] as TableTemplate;
-
 /** Of a list. No garden has as many plots, and a workbook of them would be of no use: judgement. */
 const mostLines = 10_000;
 
@@ -63,7 +61,7 @@ function readPlotList(file: string, bytes: Uint8Array): PlanRead {
   if (count > mostLines) {
     throw new UsageError(fill(english.commands.plan.tooManyLines, { file, count, most: mostLines }));
   }
-  const { inputs, problems } = readInputs(table, delimited);
+  const { inputs, problems } = readInputs(plotsTable, delimited);
   return {
     requests: allTemplates.map((template) => ({
       template,

@@ -1,6 +1,6 @@
 /** The Plots sheet: one growing table. Longer than most files because every column is declared here. */
 import type { Limits } from '../workbook/limits';
-import type { Expression, Format, SheetTemplate, TableColumn } from '../workbook/template';
+import type { Expression, Format, SheetTemplate, TableColumn, TableTemplate } from '../workbook/template';
 import {
   allOf,
   call,
@@ -577,3 +577,5 @@ export const plotsTemplate: SheetTemplate = {
   ],
   page: { landscape: true, pagesWide: 3, repeatFirstColumn: true },
 };
+
+export const plotsTable = plotsTemplate.tables[0] as TableTemplate;

@@ -4,13 +4,11 @@ import { functions } from '../../src/functions';
 import { createFileWorkbook } from '../../src/hosts/file/createFileWorkbook';
 import { findInSeason, withoutFollowers } from '../../src/taskpane/seasonFindings';
 import { demoFilling, demoSeason } from '../../src/templates/demoGarden';
-import { causesInPlots, plotsTemplate } from '../../src/templates/plots';
+import { causesInPlots, plotsTable } from '../../src/templates/plots';
 import { seasonTemplate } from '../../src/templates/season';
 import { fillSheets } from '../../src/workbook/fillSheets';
 import { findFindings } from '../../src/workbook/findFindings';
 import { readForm } from '../../src/workbook/readForm';
-
-const [plots] = plotsTemplate.tables;
 
 async function errorsWith(season: typeof demoSeason) {
   const workbook = createFileWorkbook({ functions: [...functions.values()] });
@@ -20,9 +18,9 @@ async function errorsWith(season: typeof demoSeason) {
     'test',
   );
   const form = await readForm(workbook, seasonTemplate);
-  if (form === null || plots === undefined) throw new Error('no season');
+  if (form === null) throw new Error('no season');
   const inSeason = findInSeason(seasonTemplate, form);
-  const inPlots = await findFindings(workbook, plots, 'Notes', causesInPlots);
+  const inPlots = await findFindings(workbook, plotsTable, 'Notes', causesInPlots);
   return [...inSeason, ...withoutFollowers(inPlots, inSeason)]
     .filter(({ kind }) => kind === 'error')
     .map(({ header, text }) => `${header}: ${text}`);

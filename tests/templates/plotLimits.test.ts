@@ -3,14 +3,13 @@ import { beforeAll, describe, expect, test } from 'vitest';
 import { functions } from '../../src/functions';
 import { createFileWorkbook } from '../../src/hosts/file/createFileWorkbook';
 import { demoSeason } from '../../src/templates/demoGarden';
-import { causesInPlots, plotsTemplate } from '../../src/templates/plots';
+import { causesInPlots, plotsTable, plotsTemplate } from '../../src/templates/plots';
 import { allTemplates } from '../../src/templates/sheets';
 import { fillSheets } from '../../src/workbook/fillSheets';
 import { findFindings, type Finding } from '../../src/workbook/findFindings';
 import { checkLimits } from '../../src/workbook/limits';
-import type { InputRow, TableTemplate } from '../../src/workbook/template';
+import type { InputRow } from '../../src/workbook/template';
 
-const table = plotsTemplate.tables[0] as TableTemplate;
 const beds = { Layout: 'beds', 'Bed width': 4, 'Path width': 2, 'Rows per bed': 2 };
 const hills = { Layout: 'hills' };
 
@@ -54,18 +53,18 @@ describe('an input of Plots', () => {
       form: demoSeason,
     }));
     await fillSheets(workbook, requests, 'test');
-    findings = await findFindings(workbook, table, 'Notes', causesInPlots);
+    findings = await findFindings(workbook, plotsTable, 'Notes', causesInPlots);
   });
 
   test.each(plots)('$name is refused by its limits as by the functions, and found there', (plot) => {
-    const { limits = {} } = table.columns.find(({ header }) => header === plot.header) ?? {};
+    const { limits = {} } = plotsTable.columns.find(({ header }) => header === plot.header) ?? {};
     const errors = findings.filter(({ kind, row }) => kind === 'error' && row === plot.name);
     const isRefused = checkLimits(plot.value, limits) !== null;
     expect(errors.some(({ header }) => header === plot.header)).toBe(isRefused);
   });
 
   test('has limits wherever it is a number that a function reads', () => {
-    const numbers = table.columns.filter(
+    const numbers = plotsTable.columns.filter(
       ({ kind, format }) => kind === 'input' && !['text', 'date'].includes(format),
     );
     expect(numbers.filter(({ limits }) => limits === undefined)).toEqual([]);

@@ -4,12 +4,12 @@ import { functions } from '../../src/functions';
 import { openHeadless } from '../../src/hosts/browser/openHeadless';
 import { createFileWorkbook } from '../../src/hosts/file/createFileWorkbook';
 import { demoSeason } from '../../src/templates/demoGarden';
-import { causesInPlots, plotsTemplate } from '../../src/templates/plots';
+import { causesInPlots, plotsTable, plotsTemplate } from '../../src/templates/plots';
 import { allTemplates, functionNamespace } from '../../src/templates/sheets';
 import { fillSheets } from '../../src/workbook/fillSheets';
 import { findFindings } from '../../src/workbook/findFindings';
 import { isCellError, type CellValue, type WorkbookPort } from '../../src/workbook/port';
-import type { InputRow, TableTemplate } from '../../src/workbook/template';
+import type { InputRow } from '../../src/workbook/template';
 
 const registered = [...functions.values()];
 const open: { dispose(): void }[] = [];
@@ -47,12 +47,7 @@ async function fillWith(
   expect(await workbook.settle(60000)).toEqual([]);
   const table = await workbook.readTable('Plots');
   const valueOf = (header: string) => table?.rows[0]?.[table.headers.indexOf(header)];
-  const findings = await findFindings(
-    workbook,
-    plotsTemplate.tables[0] as TableTemplate,
-    'Notes',
-    causesInPlots,
-  );
+  const findings = await findFindings(workbook, plotsTable, 'Notes', causesInPlots);
   return { valueOf, errors: findings.filter(({ kind }) => kind === 'error') };
 }
 

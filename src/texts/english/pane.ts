@@ -68,6 +68,8 @@ export const pane = {
     saving: 'Writing the file…',
     saved: 'Saved as a file, where this browser puts what it downloads.',
     ownSheets: 'Not in it: {sheets}.',
+    typedOver: 'Not in it, for it is typed over a formula: {cells}.',
+    typedCell: '{header} of {plot}',
     noPlan: 'There is no sheet of ours in this workbook, so there is nothing to save. Fill the sheets first.',
     open: 'Open a plan',
     opening: 'Reading the file…',
