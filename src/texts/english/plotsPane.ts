@@ -87,6 +87,7 @@ export const plotsPane = {
     last: { label: 'Last new sowing', help: 'Blank: the day in Last sowing of the chosen plot.' },
     every: { label: 'Days from one to the next', help: 'Whole days: 7 to 14 are usual, no source.' },
     button: 'Add these plots',
+    wanted: 'The new plots cannot be dated without this. Fill it in.',
     noLast: 'The chosen plot has no last sowing date. Give the last new sowing.',
     done: '{count} {count|plot was|plots were} added below "{name}": {plots}. See "To look at" for days that the season does not fit.',
   },
