@@ -71,6 +71,7 @@ async function planList(options: PlanOptions, tools: PlanTools): Promise<0 | 1> 
   if (remarks.length > 0) tools.say(`\n${words.findings}`);
   remarks.forEach((line) => tools.say(line));
   tools.say(`\n${fill(words.written, { file: options.out, count: read.inputs.length })}`);
+  if (read.leftOut.length > 0) tools.say(fill(words.leftOut, { headers: read.leftOut.join(', ') }));
   if (read.typedOver > 0) tools.say(fill(words.typedOver, { count: read.typedOver }));
   const toMend = listToMend(file, read.problems, ofKind('error'), tools.nearestNames);
   if (toMend.length === 0) return 0;

@@ -39,6 +39,8 @@ export interface InputLines {
 export interface InputsRead {
   readonly inputs: readonly InputRow[];
   readonly problems: readonly InputProblem[];
+  /** Headers of columns that the table computes itself. */
+  readonly leftOut: readonly string[];
 }
 
 /**
@@ -52,7 +54,8 @@ export const doubtMark = '?';
  * functions say what is wrong with it, and nothing typed is lost.
  */
 export function readInputs(table: TableTemplate, lines: InputLines): InputsRead {
-  const columns = lines.headers.map((header) => matchColumn(table, header));
+  const columns = lines.headers.map((header) => matchColumn(table, header, 'input'));
+  const leftOut = lines.headers.filter((header) => matchColumn(table, header, 'computed') !== undefined);
   const problems = problemsOfHeaders(table, lines, columns);
   const nameHeader = nameColumn(table);
   const hasNames = columns.some((column) => column?.header === nameHeader);
@@ -79,7 +82,7 @@ export function readInputs(table: TableTemplate, lines: InputLines): InputsRead 
     }
     return row;
   });
-  return { inputs, problems };
+  return { inputs, problems, leftOut };
 }
 
 function problemsOfHeaders(
@@ -88,7 +91,7 @@ function problemsOfHeaders(
   columns: readonly (TableColumn | undefined)[],
 ): InputProblem[] {
   const problems = headers.flatMap((header, index): InputProblem[] => {
-    if (columns[index] !== undefined) return [];
+    if (columns[index] !== undefined || matchColumn(table, header, 'computed') !== undefined) return [];
     if (header !== '') return [{ code: 'unknownHeader', line, header }];
     const isUsed = rows.some(({ cells }) => !isBlank(cells[index] ?? null));
     return isUsed ? [{ code: 'unnamedColumn', line, column: index + 1 }] : [];
@@ -105,9 +108,13 @@ function nameColumn(table: TableTemplate): string {
   return table.columns[0]?.header ?? '';
 }
 
-function matchColumn(table: TableTemplate, header: string): TableColumn | undefined {
+function matchColumn(
+  table: TableTemplate,
+  header: string,
+  kind: TableColumn['kind'],
+): TableColumn | undefined {
   const wanted = header.toLowerCase();
-  return table.columns.find((column) => column.kind === 'input' && column.header.toLowerCase() === wanted);
+  return table.columns.find((column) => column.kind === kind && column.header.toLowerCase() === wanted);
 }
 
 type Unreadable =

@@ -234,6 +234,23 @@ describe('a plot to mend spoils nothing else and is named by line, with what to 
     expect(isCellError(plots?.rows[0]?.[plots.headers.indexOf(spoiled)])).toBe(true);
   });
 
+  test('a sheet that was saved as text, with its title above the headers and what it computes', async () => {
+    const sheet = [
+      'Plots,,,,',
+      '"Tinted cells, here, are yours.",,,,',
+      ',,,,',
+      ',,ft,ft,',
+      `${header},Plants`,
+    ];
+    const { code, warned, said } = await plan(`${sheet.join('\n')}\n${good},400\nB,gord,9,9,1\n`);
+    expect([code, warned.slice(1)]).toEqual([
+      1,
+      [expect.stringMatching(/^plots\.csv, line 7, column Crop: "gord" is not known\. Near it: gourd/)],
+    ]);
+    expect(said).toMatch(/Good\s+400 /);
+    expect(said).toContain('The sheet computes these itself, so they were left out: Plants.');
+  });
+
   test('columns that are not asked for', async () => {
     const { code, warned } = await plan(`${header},Lenght,Colour,\n${good},1,red,x\n`);
     expect(code).toBe(1);

@@ -249,6 +249,16 @@ describe('pasted rows', () => {
     expect(again?.slice(1)).toEqual((await table()).rows[0]?.slice(1));
   });
 
+  it('that nothing tells to be plots are not taken, and it is said what is needed', async () => {
+    enter(pane.field(label), 'hello world');
+    expect(pane.spoken()).toContain('Nothing in it says that these are plots. Begin with a line of headers');
+    expect(() => pane.button('Put 1 plot into the sheet')).toThrow();
+    enter(pane.field(label), 'East,zuchini\nWest,Zucchini');
+    expect(pane.spoken()).toContain('2 plots can be put into the sheet');
+    enter(pane.field(label), 'Plots,\n,\nCrop,Plot\nmy own,East');
+    expect(pane.spoken()).toContain('1 plot can be put into the sheet');
+  });
+
   it('that make too many plots are warned of, and go in all the same', async () => {
     const lines = Array.from({ length: 1498 }, (_, i) => `Lot ${i},gourd`);
     enter(pane.field(label), lines.join('\n'));

@@ -48,6 +48,7 @@ export const commands = {
     nothingWritten: 'Nothing was written.',
     tooManyLines: '{file} has {count} lines, and a plan takes at most {most}. Divide it.',
     emptyList: '{file} has no plots: give a header line and at least one line under it.',
+    leftOut: 'The sheet computes these itself, so they were left out: {headers}.',
     typedOver:
       '{count} {count|figure|figures} of Crops {count|is|are} other than ours and {count|was|were} taken over as typed.',
     written: 'Wrote {file} with {count} {count|plot|plots}.',

@@ -72,6 +72,8 @@ export const plotsPane = {
     help: 'A first line with headers of Plots says which column is which. Without one the columns are those of the sheet, in its order, from Plot on.',
     ready: '{count} {count|plot|plots} can be put into the sheet, under the last line.',
     nothing: 'There is no plot in it yet.',
+    other:
+      'Nothing in it says that these are plots. Begin with a line of headers, such as Plot, Crop, Length; or give a crop that the Crops sheet knows second in each line.',
     computed: 'The sheet computes these itself, so they are left out: {headers}.',
     namesTaken: 'In the sheet already: {names}. Give one of the two its own name.',
     line: 'Line {line}{problem}',
