@@ -8,7 +8,6 @@ import {
 import { english } from '../texts/english';
 import { fill } from '../texts/fill';
 import type { Finding } from '../workbook/findFindings';
-import { doubtMark } from '../workbook/readInputs';
 
 const words = english.commands.plan;
 const remarks = english.sheets.plots.remarks;
@@ -48,14 +47,9 @@ export function listRemarks(file: string, findings: readonly FindingOfLine[]): r
 }
 
 /** Whether the error only passes on, or says again, what is wrong with a cell of its line. */
-function followsFrom({ line, text }: FindingOfLine, problem: ListProblem): boolean {
+function followsFrom({ line, header, text }: FindingOfLine, problem: ListProblem): boolean {
   if (!('given' in problem) || problem.code === 'sameName' || problem.line !== line) return false;
-  return (
-    problem.code === 'notAChoice' ||
-    text.startsWith('#') ||
-    text.includes(`"${problem.given}"`) ||
-    text.includes(`"${problem.given}${doubtMark}"`)
-  );
+  return problem.code === 'notAChoice' || text.startsWith('#') || header === problem.header;
 }
 
 function sayPlace({ row, header, text }: FindingOfLine): string {

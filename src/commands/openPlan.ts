@@ -38,6 +38,9 @@ export async function openPlan(
       fill: (workbook) => fillSheets(workbook, requests, english.pane.undo.sheets),
       said: [
         fill(words.opened, { file, count }),
+        ...(read.leftOut.length > 0
+          ? [fill(english.commands.plan.leftOut, { headers: read.leftOut.join(', ') })]
+          : []),
         ...(read.typedOver > 0 ? [fill(english.commands.plan.typedOver, { count: read.typedOver })] : []),
         ...toMend,
       ],

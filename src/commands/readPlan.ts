@@ -1,5 +1,5 @@
 /** A plan out of a file: a workbook with our sheets, or a list of plots. */
-import { plotsTemplate } from '../templates/plots';
+import { plotsTable, plotsTemplate } from '../templates/plots';
 import { allTemplates } from '../templates/sheets';
 import { english } from '../texts/english';
 import { fill } from '../texts/fill';
@@ -9,7 +9,7 @@ import { HostError, type WorkbookPort } from '../workbook/port';
 import { readDelimited } from '../workbook/readDelimited';
 import { readFilling, type ReadableBook } from '../workbook/readFilling';
 import { readInputs } from '../workbook/readInputs';
-import type { InputRow, TableTemplate } from '../workbook/template';
+import type { InputRow } from '../workbook/template';
 import type { ListProblem } from '../templates/sayListProblem';
 import { textOf } from './readList';
 import { UsageError } from './usageError';
@@ -32,11 +32,13 @@ export interface PlanRead {
   readonly problems: readonly ListProblem[];
   /** Whether lines were left out that could not be taken as plots. */
   readonly isShortened: boolean;
+  /** Headers in a list of what the sheet computes itself. */
+  readonly leftOut: readonly string[];
   /** Figures of ours with something typed over them. */
   readonly typedOver: number;
 }
 
-const table = plotsTemplate.tables[0] as TableTemplate;
+const headers = plotsTable.columns.map(({ header }) => header);
 
 /** Of a list. No garden has as many plots, and a workbook of them would be of no use: judgement. */
 const mostLines = 10_000;
@@ -47,7 +49,7 @@ export async function readPlan(file: string, bytes: Uint8Array, reader: PlanRead
   if (!isWorkbook(file, bytes)) return readPlotList(file, bytes);
   const filling = await readFilling(reader.openXlsx(bytes), allTemplates, reader.makeWorkbook);
   if (filling === null) throw new HostError({ code: 'fileNotOurs' });
-  return { ...filling, isList: false, isShortened: false };
+  return { ...filling, isList: false, isShortened: false, leftOut: [] };
 }
 
 /** By its name, or by how packed files and the older ones begin: neither is text. */
@@ -58,12 +60,12 @@ function isWorkbook(file: string, bytes: Uint8Array): boolean {
 }
 
 function readPlotList(file: string, bytes: Uint8Array): PlanRead {
-  const delimited = readDelimited(textOf(file, bytes));
+  const delimited = readDelimited(textOf(file, bytes), { headers, mayBeBare: false });
   const count = delimited.rows.length;
   if (count > mostLines) {
     throw new UsageError(fill(english.commands.plan.tooManyLines, { file, count, most: mostLines }));
   }
-  const { inputs, problems } = readInputs(table, delimited);
+  const { inputs, problems, leftOut } = readInputs(plotsTable, delimited);
   return {
     requests: allTemplates.map((template) => ({
       template,
@@ -75,6 +77,7 @@ function readPlotList(file: string, bytes: Uint8Array): PlanRead {
     lines: delimited.rows.map(({ line }) => line),
     problems: [...delimited.problems, ...problems],
     isShortened: delimited.problems.length > 0,
+    leftOut,
     typedOver: 0,
   };
 }

@@ -1,12 +1,11 @@
 /** The main job without a screen: a list of plots in, a workbook out, the Plots table on the screen. */
-import { causesInPlots, plotsTemplate } from '../templates/plots';
+import { causesInPlots, plotsTable, plotsTemplate } from '../templates/plots';
 import { english } from '../texts/english';
 import { fill } from '../texts/fill';
 import { findFindings } from '../workbook/findFindings';
 import { fillSheets } from '../workbook/fillSheets';
 import { HostError, type ReadValue, type TableRead, type WorkbookPort } from '../workbook/port';
 import type { NearestNames } from '../templates/sayListProblem';
-import type { TableTemplate } from '../workbook/template';
 import { listRemarks, listToMend, type FindingOfLine } from './listToMend';
 import { readPlanOptions, type PlanOptions } from './planOptions';
 import { printTable } from './printTable';
@@ -15,7 +14,6 @@ import { readPlan, type PlanRead, type PlanReader } from './readPlan';
 import { UsageError } from './usageError';
 
 const words = english.commands.plan;
-const table = plotsTemplate.tables[0] as TableTemplate;
 const { notes, assumed, keepApart } = english.sheets.plots.columns;
 const notesHeader = notes.header;
 const sentences = [notes, assumed, keepApart].map(({ header }) => header);
@@ -61,8 +59,8 @@ async function planList(options: PlanOptions, tools: PlanTools): Promise<0 | 1> 
     throw new UsageError(lines.join('\n'));
   }
   const { workbook, plots, units } = await writeWorkbook(options, read, tools);
-  tools.say(printTable(plots, table, { units, without: sentences }));
-  const found = (await findFindings(workbook, table.name, notesHeader, causesInPlots)).map(
+  tools.say(printTable(plots, plotsTable, { units, without: sentences }));
+  const found = (await findFindings(workbook, plotsTable, notesHeader, causesInPlots)).map(
     (finding): FindingOfLine => {
       const row = finding.area.row - plots.area.row - 1;
       return { ...finding, line: read.lines[row] ?? 0 };
@@ -73,6 +71,7 @@ async function planList(options: PlanOptions, tools: PlanTools): Promise<0 | 1> 
   if (remarks.length > 0) tools.say(`\n${words.findings}`);
   remarks.forEach((line) => tools.say(line));
   tools.say(`\n${fill(words.written, { file: options.out, count: read.inputs.length })}`);
+  if (read.leftOut.length > 0) tools.say(fill(words.leftOut, { headers: read.leftOut.join(', ') }));
   if (read.typedOver > 0) tools.say(fill(words.typedOver, { count: read.typedOver }));
   const toMend = listToMend(file, read.problems, ofKind('error'), tools.nearestNames);
   if (toMend.length === 0) return 0;
@@ -91,8 +90,8 @@ async function writeWorkbook(
   const asked = requests.map((request) => ({ ...request, form: { ...request.form, ...options.season } }));
   await fillSheets(workbook, asked, plotsTemplate.title);
   await workbook.save(options.out, { replace: options.replace });
-  const plots = await workbook.readTable(table.name);
-  if (plots === null) throw new HostError({ code: 'noSuchTable', table: table.name });
+  const plots = await workbook.readTable(plotsTable.name);
+  if (plots === null) throw new HostError({ code: 'noSuchTable', table: plotsTable.name });
   const unitRow = await workbook.read({ ...plots.area, row: plots.area.row - 1, rows: 1 });
   return { workbook, plots, units: unitRow.values[0] ?? [] };
 }

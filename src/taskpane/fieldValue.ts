@@ -1,11 +1,12 @@
 /** Between what stands in a cell of the form and what a person types into a field of the pane. */
 import { isCellError, type CellValue, type ReadValue } from '../workbook/port';
+import { checkLimits, type Limits } from '../workbook/limits';
 import { parseNumber } from '../workbook/parseNumber';
 import { dayOfIso, dayOfSerial, isoOfDay, serialOfDay } from '../workbook/serialDate';
-import type { FormLine } from '../workbook/template';
+import type { FormLine, Format } from '../workbook/template';
+import { sayLimits } from '../templates/sayLimits';
 import { english } from '../texts/english';
 import { fill } from '../texts/fill';
-import { limitsOf, type FieldLimits } from './seasonRules';
 
 const { pane } = english;
 
@@ -65,9 +66,9 @@ export function checkText(line: FormLine, typed: string): Checked {
     case 'date':
       return checkDate(text);
     case 'percent':
-      return checkPercent(text.replace(/\s*%$/, ''), limitsOf(line));
+      return checkPercent(text.replace(/\s*%$/, ''), line.limits ?? anyShare);
     case 'number':
-      return checkNumber(text, limitsOf(line));
+      return checkNumber(text, line.limits ?? {});
   }
 }
 
@@ -81,36 +82,28 @@ function checkDate(text: string): Checked {
   return serial === null || dayOfSerial(serial) === null ? wrongDate() : { value: serial };
 }
 
-function checkPercent(text: string, limits: FieldLimits): Checked {
+const anyShare: Limits = { atLeast: 0, atMost: 1 };
+
+function checkPercent(text: string, limits: Limits): Checked {
   const percent = text.endsWith('%') ? null : readNumber(text);
-  if (percent === null) return notANumber(text);
-  if (limits.isHardlyBelowOne === true && percent > 0 && percent < 1) {
+  const share = readNumber(`${text}%`);
+  if (percent === null || share === null) return notANumber(text);
+  if (limits.mayBeTiny !== true && percent > 0 && percent < 1) {
     const values = { given: text, percent: plainNumber(percent * 100) };
     return { wrong: fill(pane.wrong.shareForPercent, values) };
   }
-  const outside = checkLimits(percent, text, limits, ` ${pane.season.percent}`);
-  return outside ?? { value: readNumber(`${text}%`) };
+  return within(share, `${text} ${pane.season.percent}`, limits, 'percent');
 }
 
-function checkNumber(text: string, limits: FieldLimits): Checked {
+function checkNumber(text: string, limits: Limits): Checked {
   const number = text.endsWith('%') ? null : readNumber(text);
-  if (number === null) return notANumber(text);
-  const outside = checkLimits(number, text, limits, '');
-  if (outside !== null) return outside;
-  if (limits.isWhole === true && !Number.isInteger(number)) {
-    return { wrong: fill(pane.wrong.notWhole, { given: text }) };
-  }
-  return { value: number };
+  return number === null ? notANumber(text) : within(number, text, limits, 'general');
 }
 
-function checkLimits(number: number, given: string, limits: FieldLimits, unit: string): Checked | null {
-  const { above = -Infinity, atLeast = -Infinity, atMost = Infinity, below = Infinity } = limits;
-  if (number > above && number >= atLeast && number <= atMost && number < below) return null;
-  const bounds = (['above', 'atLeast', 'atMost', 'below'] as const).flatMap((bound) => {
-    const limit = limits[bound];
-    return limit === undefined ? [] : [fill(pane.wrong[bound], { limit: `${limit}${unit}` })];
-  });
-  return { wrong: fill(pane.wrong.outside, { given: given + unit, limits: bounds.join(pane.wrong.and) }) };
+function within(value: number, given: string, limits: Limits, format: Format): Checked {
+  const problem = checkLimits(value, limits);
+  if (problem === null) return { value };
+  return { wrong: fill(pane.wrong[problem], { given, limits: sayLimits(limits, format) }) };
 }
 
 function notANumber(given: string): Checked {

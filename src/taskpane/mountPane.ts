@@ -3,8 +3,7 @@ import { convertCells } from '../workbook/convertCells';
 import { findFindings } from '../workbook/findFindings';
 import type { LiveWorkbook } from '../workbook/port';
 import { readForm } from '../workbook/readForm';
-import { causesInPlots, plotsTemplate } from '../templates/plots';
-import type { TableTemplate } from '../workbook/template';
+import { causesInPlots, plotsTable, plotsTemplate } from '../templates/plots';
 import { seasonTemplate } from '../templates/season';
 import { allTemplates } from '../templates/sheets';
 import { english } from '../texts/english';
@@ -34,7 +33,6 @@ export interface PaneHandle {
 
 const pauseAfterChangeMs = 250;
 const settleMs = 15000;
-const plotsTable = plotsTemplate.tables[0] as TableTemplate;
 const notesHeader = english.sheets.plots.columns.notes.header;
 
 /**
@@ -126,7 +124,7 @@ export async function mountPane(
     const there = await attempt(() => workbook.sheets());
     const form = await readSeason();
     const lines = await attempt(() => readPlots(workbook, plotsTable));
-    const found = await attempt(() => findFindings(workbook, plotsTable.name, notesHeader, causesInPlots));
+    const found = await attempt(() => findFindings(workbook, plotsTable, notesHeader, causesInPlots));
     const selection = await attempt(() => workbook.selection());
     if (!isOpen) return;
     if (there !== 'unreadable') sheets.show(there);

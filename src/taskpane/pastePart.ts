@@ -1,6 +1,6 @@
 /** Plots out of rows that were copied from a spreadsheet, or out of a text file: looked at first, then one change. */
 import { readDelimited } from '../workbook/readDelimited';
-import { readInputs } from '../workbook/readInputs';
+import { isUnfit, readInputs } from '../workbook/readInputs';
 import type { InputRow, TableTemplate } from '../workbook/template';
 import {
   lineOfProblem,
@@ -14,6 +14,8 @@ import { fill } from '../texts/fill';
 import { element, paneId, setText } from './elements';
 
 const words = english.pane.paste;
+
+const cropHeader = english.sheets.plots.columns.crop.header;
 
 /** More would make the pane slow, and nobody mends them all at once. */
 const mostShown = 20;
@@ -56,7 +58,7 @@ export function createPastePart(parts: PasteParts): PastePart {
     const again = names.filter((name) => taken.has(name.toLowerCase()));
     const isMany = taken.size + count > manyPlots;
     const sentences = [
-      ...(area.value.trim() === '' ? [] : [fill(count === 0 ? words.nothing : words.ready, { count })]),
+      ...(area.value.trim() === '' ? [] : [fill(sayFound(read), { count })]),
       ...(read.leftOut.length === 0 ? [] : [fill(words.computed, { headers: read.leftOut.join(', ') })]),
       ...(again.length === 0
         ? []
@@ -109,26 +111,33 @@ export function createPastePart(parts: PasteParts): PastePart {
   };
 }
 
+function sayFound({ inputs, isOther }: Pasted): string {
+  return isOther ? words.other : inputs.length === 0 ? words.nothing : words.ready;
+}
+
 interface Pasted {
   readonly inputs: readonly InputRow[];
   readonly problems: readonly ListProblem[];
   /** Headers of columns that the sheet computes. */
   readonly leftOut: readonly string[];
+  /** Nothing says that these are plots. */
+  readonly isOther: boolean;
 }
 
 function readPasted(table: TableTemplate, text: string): Pasted {
-  if (text.trim() === '') return { inputs: [], problems: [], leftOut: [] };
+  if (text.trim() === '') return { inputs: [], problems: [], leftOut: [], isOther: false };
   const headers = table.columns.map(({ header }) => header);
-  const delimited = readDelimited(text, headers);
-  const read = readInputs(table, delimited);
-  const isComputed = (header: string): boolean =>
-    headers.some((each) => each.toLowerCase() === header.toLowerCase());
-  const leftOut = read.problems.flatMap((problem) =>
-    problem.code === 'unknownHeader' && isComputed(problem.header) ? [problem.header] : [],
-  );
-  const own = read.problems.filter(
-    (problem) => !(problem.code === 'unknownHeader' && isComputed(problem.header)),
-  );
-  const problems = [...delimited.problems, ...own].sort((a, b) => lineOfProblem(a) - lineOfProblem(b));
-  return { inputs: read.inputs, problems, leftOut };
+  const delimited = readDelimited(text, { headers, mayBeBare: true });
+  const { inputs, problems, leftOut } = readInputs(table, delimited);
+  if (!delimited.isHeaded && !inputs.some((input) => hasKnownCrop(table, input))) {
+    return { inputs: [], problems: [], leftOut: [], isOther: true };
+  }
+  const inOrder = [...delimited.problems, ...problems].sort((a, b) => lineOfProblem(a) - lineOfProblem(b));
+  return { inputs, problems: inOrder, leftOut, isOther: false };
+}
+
+function hasKnownCrop({ columns }: TableTemplate, input: InputRow): boolean {
+  const crop = columns.find(({ header }) => header === cropHeader);
+  const given = input[cropHeader] ?? null;
+  return crop !== undefined && given !== null && !isUnfit(crop, given);
 }

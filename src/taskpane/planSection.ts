@@ -2,12 +2,15 @@
 import type { Desk, FileRead, Filling } from '../workbook/desk';
 import { mostFileBytes } from '../workbook/fileLimits';
 import { HostError, type LiveWorkbook, type SheetInfo } from '../workbook/port';
+import { findTypedOver, readLines, type LinesRead } from '../workbook/readLines';
+import { plotsTable } from '../templates/plots';
 import { allTemplates } from '../templates/sheets';
 import { english } from '../texts/english';
 import { fill } from '../texts/fill';
 import type { Actions } from './actions';
 import { element, section, setText } from './elements';
 import { createNotice } from './notice';
+import { plotName } from './plotRow';
 import { failureSentence } from './problemSentence';
 
 const { plan: words, nothingChanged } = english.pane;
@@ -62,9 +65,16 @@ export function createPlanSection(workbook: LiveWorkbook, place: PlanPlace, acti
     const bytes = await files.write(workbook);
     if (bytes === null) return notice.warn(words.noPlan);
     handOut(words.fileName, bytes);
+    const lines = await readLines(workbook, plotsTable);
+    const over = lines === null ? '' : nameTypedOver(lines);
     const own = (await workbook.sheets()).filter((sheet) => sheet.used !== null && !isOurs(sheet));
     const sheets = own.map(({ name }) => name).join(', ');
-    notice.say(own.length === 0 ? words.saved : `${words.saved} ${fill(words.ownSheets, { sheets })}`);
+    const said = [
+      words.saved,
+      ...(own.length === 0 ? [] : [fill(words.ownSheets, { sheets })]),
+      ...(over === '' ? [] : [fill(words.typedOver, { cells: over })]),
+    ];
+    notice.say(said.join(' '));
   };
   const openFile = async (file: File): Promise<void> => {
     notice.say(words.opening);
@@ -163,6 +173,17 @@ function createStartAgain(place: PlanPlace, button: MakeButton): HTMLElement {
     ),
     asked,
   );
+}
+
+/** By plot and column, the first of them when they are many. */
+function nameTypedOver(read: LinesRead): string {
+  const over = findTypedOver(read, plotsTable);
+  const named = over.slice(0, mostSaid).flatMap(({ index, header }) => {
+    const line = read.lines[index];
+    return line === undefined ? [] : [fill(words.typedCell, { plot: plotName(line, index), header })];
+  });
+  const more = over.length - named.length;
+  return named.join(', ') + (more > 0 ? fill(english.pane.tools.andMore, { more }) : '');
 }
 
 function isOurs({ mark }: SheetInfo): boolean {

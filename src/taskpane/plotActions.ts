@@ -1,13 +1,12 @@
 /** What is done with the chosen plot, besides changing what stands in it. */
 import { copyLine, countUsed, removeLine, swapLines } from '../workbook/arrangeLines';
-import { takeFreeName } from '../workbook/fillSheets';
 import type { LinesRead } from '../workbook/readLines';
 import { english } from '../texts/english';
 import { fill } from '../texts/fill';
 import { createAsks } from './asks';
 import { element } from './elements';
 import type { PlotDesk } from './plotDesk';
-import { nameHeader, takenNames } from './readPlots';
+import { nameHeader, takeNextName, takenNames } from './readPlots';
 
 const { plots: words, undo } = english.pane;
 
@@ -20,7 +19,7 @@ export function createPlotActions(
   const { list, notice } = desk;
 
   const duplicate = async (read: LinesRead, index: number, name: string): Promise<void> => {
-    const copy = takeFreeName(name, takenNames(read), Infinity);
+    const copy = takeNextName(name, takenNames(read));
     await desk.write(read, copyLine(read, index, [{ [nameHeader]: copy }]), undo.copyPlot, index + 1);
     notice.say(fill(words.copied, { name, copy }));
   };

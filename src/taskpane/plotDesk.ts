@@ -46,8 +46,8 @@ export function createPlotDesk(
   actions: Actions,
   onShow: (state: PlotsState) => void,
 ): PlotDesk {
-  const list = createPlotList();
   const notice = createNotice();
+  const list = createPlotList(() => notice.say(''));
   let read: LinesRead | null = null;
 
   const show = (state: PlotsState): void => {

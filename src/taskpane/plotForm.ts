@@ -142,7 +142,7 @@ function checkName(name: string, otherNames: readonly string[]): string | null {
   return isTaken ? fill(words.nameTaken, { name }) : null;
 }
 
-function lineOf({ header, format, choices, note }: TableColumn): FormLine {
+function lineOf({ header, format, choices, note, limits }: TableColumn): FormLine {
   return {
     label: header,
     name: `plot ${header}`,
@@ -151,5 +151,6 @@ function lineOf({ header, format, choices, note }: TableColumn): FormLine {
     format,
     choices,
     remark: note,
+    ...(limits && { limits }),
   };
 }

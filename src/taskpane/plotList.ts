@@ -35,7 +35,8 @@ interface Item {
   readonly mark: HTMLElement;
 }
 
-export function createPlotList(): PlotList {
+/** @param onChoose the person has chosen another */
+export function createPlotList(onChoose: () => void): PlotList {
   const searchId = paneId('find-plot');
   const search = element('input', { id: searchId, type: 'search', autocomplete: 'off' });
   const searchField = element(
@@ -54,7 +55,10 @@ export function createPlotList(): PlotList {
 
   const createItem = (index: number): Item => {
     const radio = element('input', { type: 'radio', name: paneId('plot-line'), value: index });
-    radio.addEventListener('change', () => (chosen = index));
+    radio.addEventListener('change', () => {
+      chosen = index;
+      onChoose();
+    });
     const name = element('span', { class: 'line-name' });
     const details = element('span', { class: 'line-details' });
     const mark = element('span', { class: 'line-mark' });

@@ -1,13 +1,10 @@
 /** A question with a few fields and a button; the answer stands below it and is read aloud. */
 import type { CellValue } from '../workbook/port';
 import type { FormLine } from '../workbook/template';
-import { english } from '../texts/english';
 import { element, paneId } from './elements';
 import { createFormField, type FormField } from './formField';
 
-const words = english.pane.questions;
-
-export interface QuestionField extends Pick<FormLine, 'name' | 'format'> {
+export interface QuestionField extends Pick<FormLine, 'name' | 'format' | 'limits'> {
   readonly label: string;
   readonly help: string;
   readonly choices?: readonly string[];
@@ -23,8 +20,12 @@ export interface QuestionParts {
   readonly heading: string;
   readonly fields: readonly QuestionField[];
   readonly button: string;
+  /** What is said of a blank that nothing stands in for. */
+  readonly wanted: string;
   /** Asked with every field right. */
   readonly onAsk: (values: Values) => void;
+  /** What was asked is no longer what the fields say. */
+  readonly onEdit?: () => void;
 }
 
 export interface Question {
@@ -34,8 +35,17 @@ export interface Question {
 
 export function createQuestion(parts: QuestionParts): Question {
   const fields = parts.fields.map((field) => {
-    const { name, label, format, help, choices = [], start = null } = field;
-    const line = { label, name, kind: 'input', content: start, format, choices, remark: help } as const;
+    const { name, label, format, limits, help, choices = [], start = null } = field;
+    const line = {
+      label,
+      name,
+      kind: 'input',
+      content: start,
+      format,
+      choices,
+      remark: help,
+      ...(limits && { limits }),
+    } as const;
     const made = createFormField(line, () => mark(made, field));
     made.show(start, false);
     return { made, field };
@@ -54,12 +64,16 @@ export function createQuestion(parts: QuestionParts): Question {
   const wrongWith = (made: FormField, field: QuestionField): string | null => {
     const checked = made.check();
     if ('wrong' in checked) return checked.wrong;
-    return field.isWanted && checked.value === null ? words.wanted : null;
+    return field.isWanted && checked.value === null ? parts.wanted : null;
   };
   const mark = (made: FormField, field: QuestionField): void => {
     const wrong = made.isDone() ? wrongWith(made, field) : null;
-    made.markWrong(wrong === words.wanted ? null : wrong);
+    made.markWrong(wrong === parts.wanted ? null : wrong);
   };
+  form.addEventListener('input', () => {
+    answer.replaceChildren();
+    parts.onEdit?.();
+  });
   form.addEventListener('submit', (event) => {
     event.preventDefault();
     const wrong = fields.filter(({ made, field }) => wrongWith(made, field) !== null);

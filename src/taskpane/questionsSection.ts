@@ -175,6 +175,7 @@ export function createQuestionsSection(table: TableTemplate, tools: PaneTools): 
       heading,
       button,
       fields,
+      wanted: words.wanted,
       onAsk: (values) => question.say(answer(values)),
     });
     return question.element;

@@ -26,6 +26,19 @@ export function nameOf(line: Line | undefined): string {
   return name === null || isCellError(name) ? '' : String(name);
 }
 
+/**
+ * A name like that one, numbered on: after "Creek 2" comes "Creek 3". A year at its end is no such number.
+ *
+ * @param taken in lower case; the name is added to it
+ */
+export function takeNextName(wanted: string, taken: Set<string>): string {
+  const [, stem = wanted, number = 1] = /^(.*\S) ([1-9]\d{0,2})$/.exec(wanted) ?? [];
+  let name = wanted;
+  for (let n = Number(number) + 1; taken.has(name.toLowerCase()); n++) name = `${stem} ${n}`;
+  taken.add(name.toLowerCase());
+  return name;
+}
+
 /** In lower case. */
 export function takenNames({ lines }: LinesRead): Set<string> {
   return new Set(lines.map((line) => nameOf(line).toLowerCase()).filter((name) => name !== ''));

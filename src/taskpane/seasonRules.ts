@@ -8,34 +8,6 @@ import { fill } from '../texts/fill';
 
 const { pane } = english;
 
-export interface FieldLimits {
-  readonly above?: number;
-  readonly atLeast?: number;
-  readonly atMost?: number;
-  readonly below?: number;
-  readonly isWhole?: boolean;
-  /** A number under 1 is most likely a share typed where per cent is asked. */
-  readonly isHardlyBelowOne?: boolean;
-}
-
-/** In what the field shows: per cent as 0 to 100. */
-const limitsByName: Readonly<Record<string, FieldLimits>> = {
-  SEASON_YEAR: { atLeast: 1901, atMost: 9998, isWhole: true },
-  // No amount of seed is enough for certain.
-  ASSURANCE: { above: 0, below: 100, isHardlyBelowOne: true },
-  SEEDS_PER_CELL: { atLeast: 1, isWhole: true },
-  // Half a per cent of losses can be meant.
-  TRAY_CULLS: { atLeast: 0, atMost: 100 },
-  POLLENIZER_LOSSES: { atLeast: 0, atMost: 100 },
-};
-
-export function limitsOf(line: FormLine): FieldLimits {
-  const known = limitsByName[line.name];
-  if (known !== undefined) return known;
-  if (line.format === 'percent') return { atLeast: 0, atMost: 100, isHardlyBelowOne: true };
-  return line.format === 'whole' ? { atLeast: 0, isWhole: true } : {};
-}
-
 /** Asked of every grower every year; the other figures wait behind one more click. */
 const asked: ReadonlySet<string> = new Set([
   'PLACE',

@@ -1,13 +1,12 @@
 /** The chosen plot sown again and again: new plots, each with a day of its own. */
 import { copyLine } from '../workbook/arrangeLines';
-import { takeFreeName } from '../workbook/fillSheets';
 import type { LinesRead } from '../workbook/readLines';
 import { english } from '../texts/english';
 import { fill } from '../texts/fill';
 import type { PaneTools } from './paneTools';
 import type { PlotDesk } from './plotDesk';
 import { createQuestion, type Values } from './question';
-import { nameHeader, takenNames } from './readPlots';
+import { nameHeader, takeNextName, takenNames } from './readPlots';
 
 const { succession: words, undo } = english.pane;
 const { lastSowing, startsOn } = english.sheets.plots.columns;
@@ -20,8 +19,16 @@ export function createSuccessionPart(desk: PlotDesk, tools: PaneTools): HTMLElem
     fields: [
       { ...words.first, name: 'succession first', format: 'date', isWanted: true },
       { ...words.last, name: 'succession last', format: 'date', isWanted: false },
-      { ...words.every, name: 'succession every', format: 'whole', isWanted: true },
+      {
+        ...words.every,
+        name: 'succession every',
+        format: 'whole',
+        limits: { atLeast: 0, isWhole: true },
+        isWanted: true,
+      },
     ],
+    wanted: words.wanted,
+    onEdit: () => desk.notice.say(''),
     onAsk: (values) =>
       desk.withChosen((read, index, name) => desk.run(() => sowAgain(read, index, name, values))),
   });
@@ -36,7 +43,7 @@ export function createSuccessionPart(desk: PlotDesk, tools: PaneTools): HTMLElem
     if ('wrong' in dates) return desk.notice.warn(dates.wrong);
     const taken = takenNames(read);
     const puts = dates.value.map((date) => ({
-      [nameHeader]: takeFreeName(name, taken, Infinity),
+      [nameHeader]: takeNextName(name, taken),
       [startsOn.header]: date,
     }));
     await desk.write(read, copyLine(read, index, puts), undo.succession, index);

@@ -1,5 +1,6 @@
 /** The Plots sheet: one growing table. Longer than most files because every column is declared here. */
-import type { Expression, Format, SheetTemplate, TableColumn } from '../workbook/template';
+import type { Limits } from '../workbook/limits';
+import type { Expression, Format, SheetTemplate, TableColumn, TableTemplate } from '../workbook/template';
 import {
   allOf,
   call,
@@ -22,6 +23,7 @@ import type { Cause } from '../workbook/findFindings';
 const words = english.sheets.plots;
 const headers = words.columns;
 const remarks = words.remarks;
+const { quantities } = english;
 
 /** The types first, then the trade's other names for them. */
 const understoodNames = [...crops.map((crop) => crop.name), ...crops.flatMap((crop) => crop.synonyms)];
@@ -84,14 +86,13 @@ const isFlowerType = (type: string): Expression => operate(flowerType, '=', type
 const isNot = (condition: Expression): Expression => when(condition, false, true);
 
 const units = input('UNITS');
-type Measured = Pick<TableColumn, 'unit' | 'converts'>;
+type Measured = Partial<Pick<TableColumn, 'unit' | 'converts'>>;
 
 /** @param converts the US unit, as the converter knows it */
 const measure = (converts: string, us: string, metric: string): Measured => ({
   unit: { compute: when(operate(units, '=', 'metric'), metric, us) },
   converts,
 });
-const unmeasured: Measured = { unit: null };
 const days: Measured = { unit: 'days' };
 const feet = measure('ft', 'ft', 'm');
 const inches = measure('in', 'in', 'cm');
@@ -326,20 +327,31 @@ const notes = join([
   ),
 ]);
 
+/** As the functions that read it, so that what is refused in a cell is refused where it is asked for. */
+const limits = {
+  size: { above: 0 },
+  count: { atLeast: 1, isWhole: true },
+  orNone: { atLeast: 0 },
+  share: { above: 0, atMost: 1 },
+  shareOrNone: { atLeast: 0, atMost: 1 },
+  daysToMaturity: { above: 0, atMost: 365 },
+  harvestDays: { atLeast: 0, atMost: 365 },
+} satisfies Record<string, Limits>;
+
 const asked = (
   key: ColumnKey,
   format: Format,
   width: number,
-  choices: readonly string[] = [],
-  measured: Measured = unmeasured,
+  more: Partial<TableColumn> = {},
 ): TableColumn => ({
   ...headers[key],
   kind: 'input',
   compute: null,
   format,
   width,
-  choices,
-  ...measured,
+  choices: [],
+  unit: null,
+  ...more,
 });
 
 /** A row without a crop stays empty. */
@@ -348,7 +360,7 @@ const computed = (
   compute: Expression,
   format: Format,
   width: number,
-  measured: Measured = unmeasured,
+  measured: Measured = {},
 ): TableColumn => ({
   ...headers[key],
   kind: 'computed',
@@ -356,6 +368,7 @@ const computed = (
   format,
   width,
   choices: [],
+  unit: null,
   ...measured,
 });
 
@@ -379,12 +392,12 @@ export const plotsTemplate: SheetTemplate = {
       columns: [
         // What every plot is asked first, so that its results stand in sight beside it.
         asked('plot', 'text', 16),
-        asked('crop', 'text', 20, understoodNames),
-        asked('layout', 'text', 9, words.layouts),
-        asked('length', 'general', 9, [], feet),
-        asked('width', 'general', 9, [], feet),
-        asked('start', 'text', 11, words.starts),
-        asked('germination', 'percent', 12),
+        asked('crop', 'text', 20, { choices: understoodNames }),
+        asked('layout', 'text', 9, { choices: words.layouts }),
+        asked('length', 'general', 9, { ...feet, limits: limits.size, quantity: quantities.length }),
+        asked('width', 'general', 9, { ...feet, limits: limits.size, quantity: quantities.width }),
+        asked('start', 'text', 11, { choices: words.starts }),
+        asked('germination', 'percent', 12, { limits: limits.share, quantity: quantities.germination }),
         computed('plants', plants, 'whole', 9),
         computed('seedToSow', seedToSow, 'whole', 10, { unit: 'seeds' }),
         computed(
@@ -513,20 +526,43 @@ export const plotsTemplate: SheetTemplate = {
           { unit: 'plants' },
         ),
         // Figures of the grower's own, each in place of the crop's.
-        asked('rowSpacing', 'general', 9, [], feet),
-        asked('plantSpacing', 'general', 9, [], inches),
-        asked('hillSpacing', 'general', 9, [], feet),
-        asked('plantsPerHill', 'general', 9),
-        asked('bedWidth', 'general', 9, [], feet),
-        asked('pathWidth', 'general', 9, [], feet),
-        asked('rowsPerBed', 'general', 9),
-        asked('fieldEmergence', 'percent', 11),
-        asked('flowerType', 'text', 15, flowerTypes),
-        asked('pollenizerShare', 'percent', 11),
-        asked('daysToMaturity', 'general', 10, [], days),
-        asked('harvestDays', 'general', 9, [], days),
-        asked('yieldPer100', 'general', 10, [], measure('lbPer100Ft', 'lb/100 ft', 'kg/100 m')),
-        asked('price', 'money', 9, [], measure('perLb', 'per lb', 'per kg')),
+        asked('rowSpacing', 'general', 9, { ...feet, limits: limits.size, quantity: quantities.row_spacing }),
+        asked('plantSpacing', 'general', 9, {
+          ...inches,
+          limits: limits.size,
+          quantity: quantities.plant_spacing,
+        }),
+        asked('hillSpacing', 'general', 9, {
+          ...feet,
+          limits: limits.size,
+          quantity: quantities.hill_spacing,
+        }),
+        asked('plantsPerHill', 'general', 9, { limits: limits.count, quantity: quantities.plants_per_hill }),
+        asked('bedWidth', 'general', 9, { ...feet, limits: limits.size, quantity: quantities.bed_width }),
+        asked('pathWidth', 'general', 9, { ...feet, limits: limits.orNone, quantity: quantities.path_width }),
+        asked('rowsPerBed', 'general', 9, { limits: limits.count, quantity: quantities.rows_per_bed }),
+        asked('fieldEmergence', 'percent', 11, {
+          limits: limits.share,
+          quantity: quantities.field_emergence,
+        }),
+        asked('flowerType', 'text', 15, { choices: flowerTypes }),
+        asked('pollenizerShare', 'percent', 11, { limits: limits.shareOrNone, quantity: quantities.share }),
+        asked('daysToMaturity', 'general', 10, {
+          ...days,
+          limits: limits.daysToMaturity,
+          quantity: quantities.days_to_maturity,
+        }),
+        asked('harvestDays', 'general', 9, {
+          ...days,
+          limits: limits.harvestDays,
+          quantity: quantities.harvest_days,
+        }),
+        asked('yieldPer100', 'general', 10, {
+          ...measure('lbPer100Ft', 'lb/100 ft', 'kg/100 m'),
+          limits: limits.orNone,
+          quantity: quantities.yield_per_100,
+        }),
+        asked('price', 'money', 9, { ...measure('perLb', 'per lb', 'per kg'), limits: limits.orNone }),
         asked('startsOn', 'date', 12),
         // Sentences come last: the grid loses sight of what stands beyond a wide column.
         computed('takenAs', takenAs, 'general', 20),
@@ -541,3 +577,5 @@ export const plotsTemplate: SheetTemplate = {
   ],
   page: { landscape: true, pagesWide: 3, repeatFirstColumn: true },
 };
+
+export const plotsTable = plotsTemplate.tables[0] as TableTemplate;

@@ -4,6 +4,7 @@ import { fill } from '../texts/fill';
 import type { DelimitedProblem } from '../workbook/readDelimited';
 import type { InputProblem } from '../workbook/readInputs';
 import { plotsTemplate } from './plots';
+import { sayLimits } from './sayLimits';
 
 const words = english.commands.plan;
 
@@ -22,13 +23,14 @@ const inputHeaders = plotsTemplate.tables.flatMap(({ columns }) =>
 /** What is quoted back; a cell can hold a book. */
 const mostQuoted = 100;
 
-function cutShort<Values extends object>(values: Values): Record<string, string | number> {
-  return Object.fromEntries(
-    Object.entries(values).map(([key, value]: [string, string | number]) => [
-      key,
-      typeof value === 'string' && value.length > mostQuoted ? `${value.slice(0, mostQuoted)}…` : value,
-    ]),
-  );
+function cutShort(values: object): Record<string, string | number> {
+  const short: Record<string, string | number> = {};
+  for (const [key, value] of Object.entries(values) as [string, unknown][]) {
+    if (typeof value === 'number') short[key] = value;
+    if (typeof value !== 'string') continue;
+    short[key] = value.length > mostQuoted ? `${value.slice(0, mostQuoted)}…` : value;
+  }
+  return short;
 }
 
 export function lineOfProblem(problem: ListProblem): number {
@@ -36,9 +38,21 @@ export function lineOfProblem(problem: ListProblem): number {
 }
 
 export function sayListProblem(problem: ListProblem, nearestNames: NearestNames): string {
-  const values = cutShort('choices' in problem ? { ...problem, choices: '' } : problem);
-  const advice = advise(problem, nearestNames);
-  return fill(words.problems[problem.code], { ...values, advice, spoiled: words.spoiled });
+  return fill(words.problems[problem.code], {
+    ...cutShort(problem),
+    ...(problem.code === 'outOfRange' && { limits: sayLimits(problem.limits, problem.format) }),
+    ...(problem.code === 'percentForShare' && {
+      percent: shown(problem.value * 100),
+      fraction: shown(problem.value / 100),
+    }),
+    advice: advise(problem, nearestNames),
+    spoiled: words.spoiled,
+  });
+}
+
+/** Without the dust of binary fractions. */
+function shown(value: number): string {
+  return String(Number(value.toPrecision(12)));
 }
 
 function advise(problem: ListProblem, nearestNames: NearestNames): string {

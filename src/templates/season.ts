@@ -1,3 +1,4 @@
+import type { Limits } from '../workbook/limits';
 import type { CellContent, FormLine, Format, SheetTemplate } from '../workbook/template';
 import { call, input, isBlank, native, operate, when } from '../workbook/expressions';
 import { practice } from '../reference/practice';
@@ -12,7 +13,7 @@ const typed = (
   name: string,
   content: CellContent,
   format: Format,
-  choices: string[] = [],
+  { choices = [], limits }: { choices?: string[]; limits?: Limits } = {},
 ): FormLine => ({
   ...words.lines[key],
   name,
@@ -20,6 +21,7 @@ const typed = (
   content,
   format,
   choices,
+  ...(limits && { limits }),
 });
 
 const computed = (key: LineKey, name: string, compute: FormLine['content'], format: Format): FormLine => ({
@@ -30,6 +32,9 @@ const computed = (key: LineKey, name: string, compute: FormLine['content'], form
   format,
   choices: [],
 });
+
+/** Half a per cent of losses can be meant. */
+const losses: Limits = { atLeast: 0, atMost: 1, mayBeTiny: true };
 
 /** The wait belongs to a mean date (50 % risk) and falls in a line to none at 10 %. */
 const scaledWait = (daysAtMean: number): CellContent => ({
@@ -55,17 +60,18 @@ export const seasonTemplate: SheetTemplate = {
   cautions: [],
   form: [
     typed('place', 'PLACE', null, 'text'),
-    typed('year', 'SEASON_YEAR', null, 'general'),
+    typed('year', 'SEASON_YEAR', null, 'general', { limits: { atLeast: 1901, atMost: 9998, isWhole: true } }),
     typed('lastFrost', 'LAST_FROST', null, 'date'),
     typed('firstFrost', 'FIRST_FROST', null, 'date'),
     typed('frostRisk', 'FROST_RISK', 0.5, 'percent'),
-    typed('units', 'UNITS', 'us', 'text', ['us', 'metric']),
-    typed('assurance', 'ASSURANCE', 0.9, 'percent'),
-    typed('trayCulls', 'TRAY_CULLS', 0.05, 'percent'),
-    typed('seedsPerCell', 'SEEDS_PER_CELL', 1, 'whole'),
+    typed('units', 'UNITS', 'us', 'text', { choices: ['us', 'metric'] }),
+    // No amount of seed is enough for certain.
+    typed('assurance', 'ASSURANCE', 0.9, 'percent', { limits: { above: 0, below: 1 } }),
+    typed('trayCulls', 'TRAY_CULLS', 0.05, 'percent', { limits: losses }),
+    typed('seedsPerCell', 'SEEDS_PER_CELL', 1, 'whole', { limits: { atLeast: 1, isWhole: true } }),
     typed('monoeciousFemale', 'MONOECIOUS_FEMALE', 0.5, 'percent'),
-    typed('pollenizerLosses', 'POLLENIZER_LOSSES', 0, 'percent'),
-    typed('frostMargin', 'FROST_MARGIN', null, 'whole'),
+    typed('pollenizerLosses', 'POLLENIZER_LOSSES', 0, 'percent', { limits: losses }),
+    typed('frostMargin', 'FROST_MARGIN', null, 'whole', { limits: { atLeast: 0, isWhole: true } }),
     computed(
       'yearCheck',
       'YEAR_CHECK',

@@ -42,6 +42,7 @@ export const english = {
     others: 'number of other plants',
     plants: 'number of plants',
     pollenizer_share: 'share of pollenizers',
+    share: 'share of pollenizers',
     monoecious_female: 'female share of monoecious plants',
     gynoecious_female: 'female share of gynoecious plants',
     female_share: 'share of female flowers',

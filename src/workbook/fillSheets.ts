@@ -85,14 +85,11 @@ export function findSheet(sheets: readonly SheetInfo[], template: SheetTemplate)
 /** Spreadsheet programs take no longer name of a sheet. */
 const longestName = 31;
 
-/**
- * @param taken in lower case; the name is added to it
- * @param longest characters that a name may have
- */
-export function takeFreeName(wanted: string, taken: Set<string>, longest = longestName): string {
-  let name = wanted.slice(0, longest);
+/** @param taken in lower case; the name is added to it */
+export function takeFreeName(wanted: string, taken: Set<string>): string {
+  let name = wanted.slice(0, longestName);
   for (let n = 2; taken.has(name.toLowerCase()); n++) {
-    name = `${wanted.slice(0, longest - ` ${n}`.length)} ${n}`;
+    name = `${wanted.slice(0, longestName - ` ${n}`.length)} ${n}`;
   }
   taken.add(name.toLowerCase());
   return name;

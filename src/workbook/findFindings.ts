@@ -1,5 +1,7 @@
 /** What the person should look at: every error and every remark in a filled table, with the cell it stands in. */
-import { isCellError, type Area, type WorkbookPort } from './port';
+import { isCellError, type Area, type ReadValue, type WorkbookPort } from './port';
+import { isUnfit, textOf } from './readInputs';
+import type { TableColumn, TableTemplate } from './template';
 
 export interface Finding {
   /** A stray row stands under the table and is no part of it. */
@@ -24,11 +26,11 @@ export interface Cause {
 /** @param remarkHeader the column whose texts are remarks */
 export async function findFindings(
   port: WorkbookPort,
-  tableName: string,
+  template: TableTemplate,
   remarkHeader: string,
   causes: readonly Cause[] = [],
 ): Promise<readonly Finding[]> {
-  const table = await port.readTable(tableName);
+  const table = await port.readTable(template.name);
   if (table === null) return [];
   const found: Finding[] = [];
   table.rows.forEach((cells, index) => {
@@ -55,15 +57,41 @@ export async function findFindings(
       const column = table.headers.indexOf(header);
       return { ...placeOf(column < 0 ? remarkColumn : column), kind: 'error', text };
     });
+    const unfit = unfitInputs(template, table.headers, cells);
     cells.forEach((value, column) => {
       if (!isCellError(value)) return;
       const text = value.message ?? value.error;
       if (present.some(({ follows }) => follows === text)) return;
-      errors.push({ ...placeOf(column), kind: 'error', text });
+      const cause = unfit.find((input) => isNamed(input, text));
+      errors.push({ ...placeOf(cause?.column ?? column), kind: 'error', text });
     });
     found.push(...causesAmong(errors));
   });
   return [...found, ...(await findStrays(port, table.area))];
+}
+
+interface UnfitInput {
+  readonly column: number;
+  readonly quantity: string | undefined;
+  readonly given: string;
+}
+
+function unfitInputs(
+  { columns }: TableTemplate,
+  headers: readonly string[],
+  cells: readonly ReadValue[],
+): readonly UnfitInput[] {
+  const isInput = ({ kind }: TableColumn): boolean => kind === 'input';
+  return columns.filter(isInput).flatMap((input): UnfitInput[] => {
+    const column = headers.indexOf(input.header);
+    const value = cells[column] ?? null;
+    return isUnfit(input, value) ? [{ column, quantity: input.quantity, given: textOf(value) }] : [];
+  });
+}
+
+/** Whether an error is about that input: a refusal names the quantity, or quotes a text. */
+function isNamed({ quantity, given }: UnfitInput, error: string): boolean {
+  return error.includes(`"${given}"`) || (quantity !== undefined && error.includes(quantity));
 }
 
 /** Rows under the table with something typed in its columns, each at the first such cell. */

@@ -20,6 +20,8 @@ export interface Delimited {
   /** None when the header line is missing or cannot be relied on; then there are no rows either. */
   readonly headers: readonly string[];
   readonly headerLine: number;
+  /** Whether the headers stand in the text. */
+  readonly isHeaded: boolean;
   /** A record with a problem is not among them. */
   readonly rows: readonly { readonly line: number; readonly cells: readonly string[] }[];
   readonly problems: readonly DelimitedProblem[];
@@ -33,19 +35,36 @@ interface FileRecord {
   readonly isQuoteOpen: boolean;
 }
 
-/** @param known the headers, in their order, of a text whose first line has none of them */
-export function readDelimited(text: string, known?: readonly string[]): Delimited {
+export interface KnownHeaders {
+  /** In their order. */
+  readonly headers: readonly string[];
+  /** Whether a text without any of them has its columns in that order; else its first line has the headers. */
+  readonly mayBeBare: boolean;
+}
+
+/** A sheet that is saved as text has its title and what else stands above the headers. */
+const mostLinesAbove = 30;
+
+export function readDelimited(text: string, known?: KnownHeaders): Delimited {
   const content = text.replace(/^\uFEFF/, '');
-  const separator = detectSeparator(content);
-  const [head, ...below] = splitRecords(content, separator);
+  const isHead = (cells: readonly string[], least: number): boolean =>
+    cells.filter((cell) => known !== undefined && isAmong(cell.trim(), known.headers)).length >= least;
+  const separator = detectSeparator(content, (cells) => isHead(cells, 2));
+  const all = splitRecords(content, separator);
   const decimalComma = separator !== ',';
+  // One name that is known could be anything further down, but not in the first line.
+  const found = isHead(all[0]?.cells ?? [], 1)
+    ? 0
+    : all.slice(0, mostLinesAbove).findIndex(({ cells }) => isHead(cells, 2));
+  const isHeaded = found >= 0 || known?.mayBeBare !== true;
+  const [head, ...below] = all.slice(Math.max(0, found));
   const firstLine = head?.cells.map((cell) => cell.trim()) ?? [];
-  const isHeaded = known === undefined || firstLine.some((cell) => isAmong(cell, known));
-  const headers = isHeaded ? firstLine : firstLine.map((_, index) => known[index] ?? '');
+  const headers = isHeaded ? firstLine : firstLine.map((_, index) => known.headers[index] ?? '');
   const records = isHeaded || head === undefined ? below : [head, ...below];
   const headProblems = problemsOfHead(head, headers);
+  const headerLine = head?.line ?? 1;
   if (head === undefined || headProblems.length > 0) {
-    return { headers: [], headerLine: head?.line ?? 1, rows: [], problems: headProblems, decimalComma };
+    return { headers: [], headerLine, isHeaded, rows: [], problems: headProblems, decimalComma };
   }
   const problems: DelimitedProblem[] = [];
   const rows: { line: number; cells: readonly string[] }[] = [];
@@ -58,7 +77,7 @@ export function readDelimited(text: string, known?: readonly string[]): Delimite
       rows.push({ line, cells });
     }
   }
-  return { headers, headerLine: head.line, rows, problems, decimalComma };
+  return { headers, headerLine, isHeaded, rows, problems, decimalComma };
 }
 
 function isAmong(cell: string, names: readonly string[]): boolean {
@@ -77,8 +96,14 @@ function problemsOfHead(head: FileRecord | undefined, headers: readonly string[]
   });
 }
 
+const separators = ['\t', ';', ','] as const;
+type Separator = (typeof separators)[number];
+
 /** What separates the headers. A comma may stand inside a header of a semicolon file, hardly the other way round. */
-function detectSeparator(content: string): ',' | ';' | '\t' {
+function detectSeparator(content: string, isHead: (cells: readonly string[]) => boolean): Separator {
+  const top = content.split(/\r\n|\r|\n/, 2 * mostLinesAbove).map((line) => line.replaceAll('"', ''));
+  const found = separators.find((separator) => top.some((line) => isHead(line.split(separator))));
+  if (found !== undefined) return found;
   const firstLine = /[^\r\n]*\S[^\r\n]*/.exec(content)?.[0] ?? '';
   const outsideQuotes = firstLine.replace(/"[^"]*"/g, '');
   const count = (character: string): number => outsideQuotes.split(character).length - 1;

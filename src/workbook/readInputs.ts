@@ -1,8 +1,9 @@
 /** Rows of a file, texts or values of cells, as input rows of a table template. */
+import { checkLimits, type Limits } from './limits';
 import { isCellError, type CellValue, type ReadValue } from './port';
 import { dayOfIso, serialOfDay } from './serialDate';
 import { parseNumber, whyNotNumber, type NotNumber } from './parseNumber';
-import type { InputRow, TableColumn, TableTemplate } from './template';
+import type { Format, InputRow, TableColumn, TableTemplate } from './template';
 
 interface At {
   readonly line: number;
@@ -13,7 +14,16 @@ export type InputProblem =
   | ({ readonly code: 'unknownHeader' | 'missingHeader' | 'noName' } & At)
   /** A column without a header in which something stands; `column` counts from 1. */
   | { readonly code: 'unnamedColumn'; readonly line: number; readonly column: number }
-  | ({ readonly code: NotNumber | 'notADate'; readonly given: string } & At)
+  | ({ readonly code: NotNumber | 'notADate' | 'notWhole'; readonly given: string } & At)
+  /** `format` says how the limits are shown. */
+  | ({
+      readonly code: 'outOfRange';
+      readonly given: string;
+      readonly limits: Limits;
+      readonly format: Format;
+    } & At)
+  /** 85 where 85% or 0.85 was meant. */
+  | ({ readonly code: 'percentForShare'; readonly given: string; readonly value: number } & At)
   | ({ readonly code: 'notAChoice'; readonly given: string; readonly choices: readonly string[] } & At)
   | ({ readonly code: 'sameName'; readonly given: string; readonly firstLine: number } & At);
 
@@ -29,6 +39,8 @@ export interface InputLines {
 export interface InputsRead {
   readonly inputs: readonly InputRow[];
   readonly problems: readonly InputProblem[];
+  /** Headers of columns that the table computes itself. */
+  readonly leftOut: readonly string[];
 }
 
 /**
@@ -38,11 +50,12 @@ export interface InputsRead {
 export const doubtMark = '?';
 
 /**
- * A cell that cannot be read as its column's kind stays as a text: the row's functions say what is wrong with it, and
- * nothing typed is lost.
+ * A cell that cannot be read as its column's kind stays as a text, and a number that does not fit as it is: the row's
+ * functions say what is wrong with it, and nothing typed is lost.
  */
 export function readInputs(table: TableTemplate, lines: InputLines): InputsRead {
-  const columns = lines.headers.map((header) => matchColumn(table, header));
+  const columns = lines.headers.map((header) => matchColumn(table, header, 'input'));
+  const leftOut = lines.headers.filter((header) => matchColumn(table, header, 'computed') !== undefined);
   const problems = problemsOfHeaders(table, lines, columns);
   const nameHeader = nameColumn(table);
   const hasNames = columns.some((column) => column?.header === nameHeader);
@@ -54,7 +67,8 @@ export function readInputs(table: TableTemplate, lines: InputLines): InputsRead 
       if (column === undefined || isBlank(given)) return;
       const read = readCell(column, given, lines.decimalComma);
       const text = textOf(given);
-      if (typeof read === 'object') problems.push({ ...read, line, header: column.header, given: text });
+      const problem = typeof read === 'object' ? read : whyUnfit(column, read, text);
+      if (problem !== null) problems.push({ ...problem, line, header: column.header, given: text });
       row[column.header] = typeof read === 'object' ? standIn(text, read) : read;
     });
     const name = String(row[nameHeader] ?? '');
@@ -68,7 +82,7 @@ export function readInputs(table: TableTemplate, lines: InputLines): InputsRead 
     }
     return row;
   });
-  return { inputs, problems };
+  return { inputs, problems, leftOut };
 }
 
 function problemsOfHeaders(
@@ -77,7 +91,7 @@ function problemsOfHeaders(
   columns: readonly (TableColumn | undefined)[],
 ): InputProblem[] {
   const problems = headers.flatMap((header, index): InputProblem[] => {
-    if (columns[index] !== undefined) return [];
+    if (columns[index] !== undefined || matchColumn(table, header, 'computed') !== undefined) return [];
     if (header !== '') return [{ code: 'unknownHeader', line, header }];
     const isUsed = rows.some(({ cells }) => !isBlank(cells[index] ?? null));
     return isUsed ? [{ code: 'unnamedColumn', line, column: index + 1 }] : [];
@@ -94,9 +108,13 @@ function nameColumn(table: TableTemplate): string {
   return table.columns[0]?.header ?? '';
 }
 
-function matchColumn(table: TableTemplate, header: string): TableColumn | undefined {
+function matchColumn(
+  table: TableTemplate,
+  header: string,
+  kind: TableColumn['kind'],
+): TableColumn | undefined {
   const wanted = header.toLowerCase();
-  return table.columns.find((column) => column.kind === 'input' && column.header.toLowerCase() === wanted);
+  return table.columns.find((column) => column.kind === kind && column.header.toLowerCase() === wanted);
 }
 
 type Unreadable =
@@ -126,6 +144,30 @@ export function readCell(
     return day === null ? { code: 'notADate' } : serialOfDay(day);
   }
   return parseNumber(text, decimalComma) ?? { code: whyNotNumber(text, decimalComma) };
+}
+
+/** Whether something stands in an input that its column does not take. */
+export function isUnfit(column: TableColumn, given: ReadValue): boolean {
+  if (isBlank(given)) return false;
+  const read = readCell(column, given, false);
+  return typeof read === 'object' || whyUnfit(column, read, textOf(given)) !== null;
+}
+
+/** A share up to twice the whole is hardly a count of per cent. */
+const leastPercent = 2;
+
+type Unfit =
+  | { readonly code: 'notWhole' }
+  | { readonly code: 'outOfRange'; readonly limits: Limits; readonly format: Format }
+  | { readonly code: 'percentForShare'; readonly value: number };
+
+/** Why the cell's value does not fit its column; null when it does. */
+function whyUnfit({ format, limits = {} }: TableColumn, value: string | number, text: string): Unfit | null {
+  const code = typeof value === 'number' ? checkLimits(value, limits) : null;
+  if (typeof value !== 'number' || code === null) return null;
+  if (code === 'notWhole') return { code };
+  const isPercent = format === 'percent' && value > leastPercent && value <= 100 && !text.endsWith('%');
+  return isPercent ? { code: 'percentForShare', value } : { code, limits, format };
 }
 
 /** What a person sees in the cell, about. */

@@ -23,6 +23,20 @@ export interface LinesRead {
   readonly cells: CellsRead;
 }
 
+/** Where somebody typed over a formula of ours: the line, from 0, and the header. */
+export function findTypedOver(
+  { lines }: LinesRead,
+  { columns }: TableTemplate,
+): readonly { readonly index: number; readonly header: string }[] {
+  const computed = columns.filter(({ kind }) => kind === 'computed');
+  return lines.flatMap(({ values, formulas }, index) =>
+    computed.flatMap(({ header }) => {
+      const isTyped = !formulas.has(header) && (values[header] ?? '') !== '';
+      return isTyped ? [{ index, header }] : [];
+    }),
+  );
+}
+
 /** null where the workbook has no such table. @throws HostError */
 export async function readLines(port: WorkbookPort, template: TableTemplate): Promise<LinesRead | null> {
   const table = await port.readTable(template.name);

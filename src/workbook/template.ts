@@ -2,6 +2,7 @@
  * A sheet as data: what it says, what it asks, what it computes. A template survives JSON unchanged; the engine in
  * `layOut` places it on rows and columns, the hosts write it.
  */
+import type { Limits } from './limits';
 import type { CellContent, CellValue, Expression, Format, PageSetup } from './port';
 
 /** One line of a form: a label, one cell, and what to know about it. */
@@ -15,6 +16,8 @@ export interface FormLine {
   readonly choices: readonly string[];
   /** Stands to the right of the cell. */
   readonly remark: string;
+  /** Of an input. The sheet takes any number; whoever asks for one holds to them. */
+  readonly limits?: Limits;
 }
 
 export interface TableColumn {
@@ -32,6 +35,10 @@ export interface TableColumn {
   readonly unit: CellContent;
   /** What a change of units makes of the column's numbers, by the name that the converter knows; absent: nothing. */
   readonly converts?: string;
+  /** As those of a form's line. */
+  readonly limits?: Limits;
+  /** What our functions call an input where they refuse it. */
+  readonly quantity?: string;
 }
 
 export interface TableTemplate {

@@ -2,7 +2,7 @@
 import { describe, expect, test } from 'vitest';
 import { nearestNames } from '../../src/calc/crops/nearestNames';
 import { openPlan } from '../../src/commands/openPlan';
-import { manyPlots } from '../../src/templates/plots';
+import { manyPlots, plotsTemplate } from '../../src/templates/plots';
 import { functions } from '../../src/functions';
 import { createMemoryWorkbook } from '../../src/hosts/file/createMemoryWorkbook';
 import { openXlsx } from '../../src/hosts/file/openXlsx';
@@ -64,6 +64,25 @@ describe('opening a plan', () => {
     expect(seasons[1]?.values).toEqual(seasons[0]?.values);
     expect(await figureIn(workbook)).toBe(typedFigure.value);
     expect(said.slice(1)).toEqual([expect.stringContaining('list.csv, line 2, column Length: "ten"')]);
+  });
+
+  test('names by line and column a figure of a workbook that cannot be', async () => {
+    const inputs = [
+      { Plot: 'Lane', Crop: 'zucchini', Germination: 85 },
+      { Plot: 'Hill', Length: -5 },
+    ];
+    const workbook = makeWorkbook();
+    await fillSheets(
+      workbook,
+      savedPlan.map((request) => (request.template === plotsTemplate ? { ...request, inputs } : request)),
+      'plan',
+    );
+    const { said } = await opened('a.xlsx', await workbook.bytes(), makeWorkbook());
+    // Headers stand in line 7, under title, leads, caution, gap and units.
+    expect(said.filter((sentence) => sentence.includes('line'))).toEqual([
+      expect.stringMatching(/a\.xlsx, line 8, column Germination: 85 is 8500 %\./),
+      expect.stringMatching(/a\.xlsx, line 9, column Length: -5 does not fit\./),
+    ]);
   });
 
   test('takes a list where nothing of ours is open', async () => {

@@ -139,14 +139,14 @@ describe('a plot to mend spoils nothing else and is named by line, with what to 
     [
       'a negative length',
       'A,slicing cucumber,-100,20',
-      'line 2, A, Plants: The length of the plot is -100. It must be above 0 ft.',
+      'line 2, column Length: -100 does not fit. It must be above 0. Only this plot is spoiled.',
     ],
     [
       'a negative length and no name',
       ',slicing cucumber,-100,20',
       [
+        'line 2, column Length: -100 does not fit. It must be above 0. Only this plot is spoiled.',
         'line 2, column Plot: the plot has no name. Give each plot a name of its own.',
-        'line 2, plot without a name, Plants: The length of the plot is -100. It must be above 0 ft.',
       ],
     ],
     [
@@ -182,14 +182,25 @@ describe('a plot to mend spoils nothing else and is named by line, with what to 
     ]);
   });
 
+  test('a share written as a count of per cent, and a figure that no function reads', async () => {
+    const { warned } = await plan(
+      `${header},Germination,Plants per hill,Price\nA,slicing cucumber,100,20,85,2.5,-1\n`,
+    );
+    expect(warned.slice(1)).toEqual([
+      'plots.csv, line 2, column Germination: 85 is 8500 %. Write 85 percent as 85% or 0.85. Only this plot is spoiled.',
+      'plots.csv, line 2, column Plants per hill: 2.5 is not a whole number. Round it. Only this plot is spoiled.',
+      'plots.csv, line 2, column Price: -1 does not fit. It must be at least 0. Only this plot is spoiled.',
+    ]);
+  });
+
   test('what follows from a cell that cannot be read is not said again, another trouble of the plot is', async () => {
     const { warned } = await plan(
       `${header},Price\nA,slicing cucumber,"1,000",20,\nB,slicing cucumber,-9,20,$1\n`,
     );
     expect(warned.slice(1).map((line) => line.slice(0, 40))).toEqual([
       'plots.csv, line 2, column Length: the co',
+      'plots.csv, line 3, column Length: -9 doe',
       'plots.csv, line 3, column Price: take th',
-      'plots.csv, line 3, A, Plants: The length'.replace('A', 'B'),
     ]);
   });
 
@@ -221,6 +232,23 @@ describe('a plot to mend spoils nothing else and is named by line, with what to 
     expect(warned.slice(1)).toEqual([expect.stringContaining(wanted)]);
     const plots = await workbook?.readTable('Plots');
     expect(isCellError(plots?.rows[0]?.[plots.headers.indexOf(spoiled)])).toBe(true);
+  });
+
+  test('a sheet that was saved as text, with its title above the headers and what it computes', async () => {
+    const sheet = [
+      'Plots,,,,',
+      '"Tinted cells, here, are yours.",,,,',
+      ',,,,',
+      ',,ft,ft,',
+      `${header},Plants`,
+    ];
+    const { code, warned, said } = await plan(`${sheet.join('\n')}\n${good},400\nB,gord,9,9,1\n`);
+    expect([code, warned.slice(1)]).toEqual([
+      1,
+      [expect.stringMatching(/^plots\.csv, line 7, column Crop: "gord" is not known\. Near it: gourd/)],
+    ]);
+    expect(said).toMatch(/Good\s+400 /);
+    expect(said).toContain('The sheet computes these itself, so they were left out: Plants.');
   });
 
   test('columns that are not asked for', async () => {

@@ -87,7 +87,7 @@ describe('FLOWER.POLLENIZERS', () => {
     expect(message('FLOWER.POLLENIZERS', 400, 25)).toMatch(/write 25 percent as 25%/);
     expect(message('FLOWER.POLLENIZERS', 400.5, 0.25)).toMatch(/Give a whole number/);
     expect(message('FLOWER.POLLENIZERS', 400, 1, 0, 'between')).toBe(
-      '#VALUE! The share is 1. It must be at least 0 and below 1.',
+      '#VALUE! The share of pollenizers is 1. It must be at least 0 and below 1.',
     );
     expect(message('FLOWER.POLLENIZERS', 400, 0.25, 0, 'scattered')).toMatch(
       /Choose one of: dedicated, between/,

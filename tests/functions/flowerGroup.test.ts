@@ -14,7 +14,7 @@ describe('FLOWER.NOPOLLENIZER', () => {
     );
     expect(run('FLOWER.NOPOLLENIZER', 2, 10)).toMatch(/write 10 percent as 10%/);
     expect(run('FLOWER.NOPOLLENIZER', 2.5, 0.1)).toMatch(/Give a whole number/);
-    expect(run('FLOWER.NOPOLLENIZER', 2)).toBe('#VALUE! The share is missing. Fill it in.');
+    expect(run('FLOWER.NOPOLLENIZER', 2)).toBe('#VALUE! The share of pollenizers is missing. Fill it in.');
     expect(run('FLOWER.NOPOLLENIZER', { error: '#REF!' }, 0.1)).toMatch(/Mend that cell first/);
   });
 });
@@ -29,7 +29,9 @@ describe('FLOWER.GROUPSIZE', () => {
     expect(run('FLOWER.GROUPSIZE', 0.1, 1)).toBe(
       '#VALUE! The assurance is 1 (100%). Nothing that grows is certain: give an assurance below 1, such as 0.95.',
     );
-    expect(run('FLOWER.GROUPSIZE', 0)).toBe('#VALUE! The share is 0. It must be above 0 and at most 1.');
+    expect(run('FLOWER.GROUPSIZE', 0)).toBe(
+      '#VALUE! The share of pollenizers is 0. It must be above 0 and at most 1.',
+    );
     expect(run('FLOWER.GROUPSIZE', 10, 0.95)).toMatch(/write 10 percent as 10%/);
     expect(run('FLOWER.GROUPSIZE', 'few')).toMatch(/Type digits/);
     expect(run('FLOWER.GROUPSIZE', 0.1, { error: '#N/A' })).toMatch(/Mend that cell first/);

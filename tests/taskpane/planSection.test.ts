@@ -144,6 +144,25 @@ describe('a page that opens and keeps plans', () => {
     expect(made.map(({ size }) => size)).toEqual([2]);
   });
 
+  it('names by plot and column what is typed over formulas of Plots, the first of many', async () => {
+    URL.createObjectURL = () => 'blob:test/1';
+    URL.revokeObjectURL = () => undefined;
+    vi.spyOn(HTMLAnchorElement.prototype, 'click').mockImplementation(() => undefined);
+    await open();
+    const workbook = desk.shown[0];
+    workbook?.type(workbook.cell('Plots', 0, 'Days to spare'), 7);
+    button(plan.save).click();
+    await until(() =>
+      expect(said()).toContain('Not in it, for it is typed over a formula: Days to spare of Creek 1.'),
+    );
+    for (const header of ['Plants', 'Seed to sow', 'Yield', 'Notes']) {
+      for (const row of [1, 2]) workbook?.type(workbook.cell('Plots', row, header), 'mine');
+    }
+    button(plan.save).click();
+    await until(() => expect(said()).toContain('Notes of Creek 2'));
+    expect(said()).toMatch(/formula: Days to spare of Creek 1, Plants of Creek 2, .* and 1 more\./);
+  });
+
   it('says why there is no file', async () => {
     files.write = async () => null;
     await open();

@@ -121,6 +121,21 @@ describe('a plot', () => {
     expect(await names()).toEqual(['Creek', 'Hill', '007']);
   });
 
+  it('is not written with a figure that cannot be; the field says what to do', async () => {
+    pane.button('New plot').click();
+    enter(pane.field('Plot'), 'Lane');
+    enter(pane.field('Width'), '-5');
+    enter(pane.field('Plants per hill'), '2.5');
+    enter(pane.field('Germination'), '185');
+    await press('Put the new plot into the sheet', 'Nothing was written. Mend the marked fields first.');
+    expect(pane.described('Width')).toContain('-5 does not fit. It must be above 0.');
+    expect(pane.described('Plants per hill')).toContain('2.5 is not a whole number. Round it.');
+    expect(pane.described('Germination')).toContain(
+      '185 % does not fit. It must be above 0 % and at most 100 %.',
+    );
+    expect(await names()).toEqual(['Creek', 'Hill', '007']);
+  });
+
   it('is changed where it was changed, and a formula in an input is left', async () => {
     const width = await columnIndex('Width');
     await type(0, width, { f: '=10+12' });
@@ -200,21 +215,23 @@ describe('pasted rows', () => {
       'zuchini\tWest\t40\t12\t\t',
       'gourd\tCreek\tforty\t12\t\t',
       'gourd\tNorth',
+      'zucchini\tSouth\t40\t12\t\t85',
     ].join('\n');
     enter(pane.field(label), text);
     const section = pane.section('Plots').textContent ?? '';
-    expect(section).toContain('3 plots can be put into the sheet');
+    expect(section).toContain('4 plots can be put into the sheet');
     expect(section).toContain('The sheet computes these itself, so they are left out: Plants.');
     expect(section).toContain('In the sheet already: Creek.');
     expect(section).toContain('Line 3, column Crop: "zuchini" is not known. Near it: zucchini');
     expect(section).toContain('Line 4, column Length: "forty" is not a number.');
     expect(section).toContain('Line 5: the line has 2 cells and the header has 6.');
-    await press('Put 3 plots into the sheet', '3 plots were put into the sheet.');
-    expect(await names()).toEqual(['Creek', 'Hill', '007', 'East', 'West', 'Creek']);
+    expect(section).toContain('Line 6, column Germination: 85 is 8500 %. Write 85 percent as 85% or 0.85.');
+    await press('Put 4 plots into the sheet', '4 plots were put into the sheet.');
+    expect(await names()).toEqual(['Creek', 'Hill', '007', 'East', 'West', 'Creek', 'South']);
     expect((await column('Germination'))[3]).toBe(0.85);
     expect((await column('Taken as'))[3]).toBe('summer squash');
     // What could not be read stays as it was typed.
-    expect((await column('Length')).slice(3)).toEqual([40, 40, 'forty']);
+    expect((await column('Length')).slice(3)).toEqual([40, 40, 'forty', 40]);
     expect(pane.field(label).value).toBe('');
     await workbook.undo();
     expect(await names()).toEqual(['Creek', 'Hill', '007']);
@@ -230,6 +247,16 @@ describe('pasted rows', () => {
     await press('Put 1 plot into the sheet', '1 plot was put into the sheet.');
     const again = (await table()).rows[3];
     expect(again?.slice(1)).toEqual((await table()).rows[0]?.slice(1));
+  });
+
+  it('that nothing tells to be plots are not taken, and it is said what is needed', async () => {
+    enter(pane.field(label), 'hello world');
+    expect(pane.spoken()).toContain('Nothing in it says that these are plots. Begin with a line of headers');
+    expect(() => pane.button('Put 1 plot into the sheet')).toThrow();
+    enter(pane.field(label), 'East,zuchini\nWest,Zucchini');
+    expect(pane.spoken()).toContain('2 plots can be put into the sheet');
+    enter(pane.field(label), 'Plots,\n,\nCrop,Plot\nmy own,East');
+    expect(pane.spoken()).toContain('1 plot can be put into the sheet');
   });
 
   it('that make too many plots are warned of, and go in all the same', async () => {

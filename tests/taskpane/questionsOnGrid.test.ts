@@ -57,6 +57,8 @@ describe('a question', () => {
     pane.button('Work out the row').click();
     // 50 a week for 6 weeks are 300, the yield of 100 ft.
     expect(answer(row)).toBe('100 ft of row, at 300 lb/100 ft over 6 weeks of picking.');
+    enter(field(row, 'Weeks of picking'), '5');
+    expect(answer(row)).toBe('');
   });
 
   it('about seed for a stand is answered at the assurance of the season, with the weight', () => {
@@ -146,6 +148,34 @@ describe('a plot sown again', () => {
     expect((await pane.column('Length')).slice(0, 4)).toEqual([100, 100, 100, 100]);
     await pane.workbook.undo();
     expect(await pane.column('Plot')).toEqual(['Creek', 'Hill']);
+  });
+
+  it('from a numbered one counts on', async () => {
+    await pane.type('Plots', 7, 0, { v: 'Creek 2' });
+    await until(() => expect(pane.root.querySelector('.line')?.textContent).toContain('Creek 2'));
+    pane.root.querySelector<HTMLInputElement>('[type=radio]')?.click();
+    const again = question('Sow the chosen plot again later');
+    enter(field(again, 'First new sowing'), '2027-05-30');
+    enter(field(again, 'Days from one to the next'), '14');
+    await pane.press('Add these plots', '2 plots were added below "Creek 2": Creek 3, Creek 4.');
+  });
+
+  it('says what is wanting, and nothing more once another plot or day is chosen', async () => {
+    const radios = pane.root.querySelectorAll<HTMLInputElement>('[type=radio]');
+    radios[1]?.click();
+    const again = question('Sow the chosen plot again later');
+    pane.button('Add these plots').click();
+    expect(again.textContent).toContain('The new plots cannot be dated without this. Fill it in.');
+    enter(field(again, 'First new sowing'), '2027-05-30');
+    enter(field(again, 'Days from one to the next'), '14');
+    enter(field(again, 'Last new sowing'), '2027-05-01');
+    pane.button('Add these plots').click();
+    await until(() => expect(pane.spoken()).toContain('2027-05-01'));
+    enter(field(again, 'Last new sowing'), '2027-05-30');
+    expect(pane.spoken()).not.toContain('2027-05-01');
+    await pane.press('Add these plots', '1 plot was added below "Hill"');
+    radios[0]?.click();
+    expect(pane.spoken()).not.toContain('was added');
   });
 
   it('past the season is written as asked, and said in Notes', async () => {

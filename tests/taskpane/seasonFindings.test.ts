@@ -4,7 +4,7 @@ import { functions } from '../../src/functions';
 import { createFileWorkbook } from '../../src/hosts/file/createFileWorkbook';
 import { findInSeason, withoutFollowers } from '../../src/taskpane/seasonFindings';
 import { demoFilling, demoSeason } from '../../src/templates/demoGarden';
-import { causesInPlots } from '../../src/templates/plots';
+import { causesInPlots, plotsTable } from '../../src/templates/plots';
 import { seasonTemplate } from '../../src/templates/season';
 import { fillSheets } from '../../src/workbook/fillSheets';
 import { findFindings } from '../../src/workbook/findFindings';
@@ -20,7 +20,7 @@ async function errorsWith(season: typeof demoSeason) {
   const form = await readForm(workbook, seasonTemplate);
   if (form === null) throw new Error('no season');
   const inSeason = findInSeason(seasonTemplate, form);
-  const inPlots = await findFindings(workbook, 'Plots', 'Notes', causesInPlots);
+  const inPlots = await findFindings(workbook, plotsTable, 'Notes', causesInPlots);
   return [...inSeason, ...withoutFollowers(inPlots, inSeason)]
     .filter(({ kind }) => kind === 'error')
     .map(({ header, text }) => `${header}: ${text}`);

@@ -4,7 +4,7 @@ import { functions } from '../../src/functions';
 import { openHeadless } from '../../src/hosts/browser/openHeadless';
 import { createFileWorkbook } from '../../src/hosts/file/createFileWorkbook';
 import { demoSeason } from '../../src/templates/demoGarden';
-import { causesInPlots, plotsTemplate } from '../../src/templates/plots';
+import { causesInPlots, plotsTable, plotsTemplate } from '../../src/templates/plots';
 import { allTemplates, functionNamespace } from '../../src/templates/sheets';
 import { fillSheets } from '../../src/workbook/fillSheets';
 import { findFindings } from '../../src/workbook/findFindings';
@@ -47,7 +47,7 @@ async function fillWith(
   expect(await workbook.settle(60000)).toEqual([]);
   const table = await workbook.readTable('Plots');
   const valueOf = (header: string) => table?.rows[0]?.[table.headers.indexOf(header)];
-  const findings = await findFindings(workbook, 'Plots', 'Notes', causesInPlots);
+  const findings = await findFindings(workbook, plotsTable, 'Notes', causesInPlots);
   return { valueOf, errors: findings.filter(({ kind }) => kind === 'error') };
 }
 
@@ -84,7 +84,7 @@ describe.each(hosts)('%s host', (_, openHost) => {
     const { errors } = await fillWith(openHost(), { Crop: 'gourd', Length: -5 });
     expect(errors.map(({ header, text }) => `${header}: ${text}`)).toEqual([
       'Germination: The reference has no germination standard for this crop: fill in Germination.',
-      'Plants: The length of the plot is -5. It must be above 0 ft.',
+      'Length: The length of the plot is -5. It must be above 0 ft.',
     ]);
   });
 

@@ -32,9 +32,11 @@ describe('readDelimited', () => {
   });
 
   it('takes known headers, in their order, where the first line has none of them', () => {
-    const known = ['Plot', 'Crop', 'Length'];
+    const headers = ['Plot', 'Crop', 'Length'];
+    const known = { headers, mayBeBare: true };
     expect(readDelimited('\nA,gourd,10\nB,gourd,20\n', known)).toMatchObject({
-      headers: known,
+      headers,
+      isHeaded: false,
       rows: [
         { line: 2, cells: ['A', 'gourd', '10'] },
         { line: 3, cells: ['B', 'gourd', '20'] },
@@ -42,10 +44,42 @@ describe('readDelimited', () => {
       problems: [],
     });
     expect(readDelimited('A\tgourd\n', known).headers).toEqual(['Plot', 'Crop']);
-    expect(readDelimited('A,gourd,10,more\n', known).headers).toEqual([...known, '']);
+    expect(readDelimited('A,gourd,10,more\n', known).headers).toEqual([...headers, '']);
     expect(readDelimited('LENGTH,mine\n10,x\n', known)).toMatchObject({
       headers: ['LENGTH', 'mine'],
       rows: [{ line: 2, cells: ['10', 'x'] }],
+    });
+  });
+
+  it.each([',', ';', '\t'])(
+    'finds known headers below the title of a saved sheet (between cells %j)',
+    (between) => {
+      const lines = [
+        ['Plots', '', ''],
+        ['"A lead, with a comma; and more."', '', ''],
+        ['', '', ''],
+        ['', '', 'ft'],
+        ['Plot', 'Crop', '"Length"'],
+        ['A', 'gourd', '10'],
+      ];
+      const text = lines.map((cells) => cells.join(between)).join('\r\n');
+      for (const mayBeBare of [true, false]) {
+        expect(readDelimited(text, { headers: ['Plot', 'Crop', 'Length'], mayBeBare })).toMatchObject({
+          headers: ['Plot', 'Crop', 'Length'],
+          headerLine: 5,
+          isHeaded: true,
+          rows: [{ line: 6, cells: ['A', 'gourd', '10'] }],
+          problems: [],
+        });
+      }
+    },
+  );
+
+  it('takes the first line for headers where none is known and the columns have no order', () => {
+    const known = { headers: ['Plot', 'Crop'], mayBeBare: false };
+    expect(readDelimited('Bed,Kind\nA,gourd\n', known)).toMatchObject({
+      headers: ['Bed', 'Kind'],
+      isHeaded: true,
     });
   });
 

@@ -34,6 +34,7 @@ describe('readInputs', () => {
     expect(read('size,NAME,Day,Kind\n85%,007,2026-05-02,ROUND\n,=2+2,,\n')).toEqual({
       inputs: [{ Name: '007', Kind: 'ROUND', Size: 0.85, Day: 46144 }, { Name: '=2+2' }],
       problems: [],
+      leftOut: [],
     });
   });
 
@@ -51,6 +52,32 @@ describe('readInputs', () => {
     ]);
   });
 
+  it('keeps a number that its column does not take, and says why', () => {
+    const rows = 'Name,Share,Count\nA,85,2.5\nB,185%,0\nC,1.5,\nD,85%,3\n';
+    const limited: TableTemplate = {
+      ...table,
+      columns: [
+        asked('Name', 'text'),
+        { ...asked('Share', 'percent'), limits: { above: 0, atMost: 1 } },
+        { ...asked('Count', 'general'), limits: { atLeast: 1, isWhole: true } },
+      ],
+    };
+    const { inputs, problems } = readInputs(limited, readDelimited(rows));
+    expect(inputs).toEqual([
+      { Name: 'A', Share: 85, Count: 2.5 },
+      { Name: 'B', Share: 1.85, Count: 0 },
+      { Name: 'C', Share: 1.5 },
+      { Name: 'D', Share: 0.85, Count: 3 },
+    ]);
+    expect(problems).toEqual([
+      { code: 'percentForShare', line: 2, header: 'Share', given: '85', value: 85 },
+      { code: 'notWhole', line: 2, header: 'Count', given: '2.5' },
+      expect.objectContaining({ code: 'outOfRange', line: 3, header: 'Share', given: '185%' }),
+      expect.objectContaining({ code: 'outOfRange', line: 3, header: 'Count', given: '0' }),
+      expect.objectContaining({ code: 'outOfRange', line: 4, header: 'Share', given: '1.5' }),
+    ]);
+  });
+
   it('names a name that stands twice and a row without one', () => {
     expect(read('Name,Size\nA,1\n,2\na,3\n,4\n').problems).toEqual([
       { code: 'noName', line: 3, header: 'Name' },
@@ -63,11 +90,11 @@ describe('readInputs', () => {
     expect(read('Size\n1\n2\n').problems).toEqual([{ code: 'missingHeader', line: 1, header: 'Name' }]);
   });
 
-  it('names a column that is not asked for, computed ones too', () => {
-    expect(read('Name,Twice,Colour\nA,4,red\n').problems).toEqual([
-      { code: 'unknownHeader', line: 1, header: 'Twice' },
-      { code: 'unknownHeader', line: 1, header: 'Colour' },
-    ]);
+  it('names a column that is not asked for, and apart from it one that is computed', () => {
+    expect(read('Name,twice,Colour\nA,4,red\n')).toMatchObject({
+      problems: [{ code: 'unknownHeader', line: 1, header: 'Colour' }],
+      leftOut: ['twice'],
+    });
   });
 
   it('names a column without a header only when something stands in it', () => {
@@ -76,8 +103,8 @@ describe('readInputs', () => {
   });
 
   it('has nothing to add where there is no header line to read', () => {
-    expect(read('')).toEqual({ inputs: [], problems: [] });
-    expect(read('Name,"Size\nA,1\n')).toEqual({ inputs: [], problems: [] });
-    expect(read('Size,Size\n1,2\n')).toEqual({ inputs: [], problems: [] });
+    expect(read('')).toEqual({ inputs: [], problems: [], leftOut: [] });
+    expect(read('Name,"Size\nA,1\n')).toEqual({ inputs: [], problems: [], leftOut: [] });
+    expect(read('Size,Size\n1,2\n')).toEqual({ inputs: [], problems: [], leftOut: [] });
   });
 });

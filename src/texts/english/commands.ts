@@ -48,6 +48,7 @@ export const commands = {
     nothingWritten: 'Nothing was written.',
     tooManyLines: '{file} has {count} lines, and a plan takes at most {most}. Divide it.',
     emptyList: '{file} has no plots: give a header line and at least one line under it.',
+    leftOut: 'The sheet computes these itself, so they were left out: {headers}.',
     typedOver:
       '{count} {count|figure|figures} of Crops {count|is|are} other than ours and {count|was|were} taken over as typed.',
     written: 'Wrote {file} with {count} {count|plot|plots}.',
@@ -75,6 +76,10 @@ export const commands = {
         ', column {header}: "{given}" may mean thousands. Write thousands without a mark (1234), and three decimals with a 0 after them (1.2340). {spoiled}',
       currencySign:
         ', column {header}: take the currency sign out of "{given}" and leave the digits. {spoiled}',
+      outOfRange: ', column {header}: {given} does not fit. It must be {limits}. {spoiled}',
+      notWhole: ', column {header}: {given} is not a whole number. Round it. {spoiled}',
+      percentForShare:
+        ', column {header}: {given} is {percent} %. Write {given} percent as {given}% or {fraction}. {spoiled}',
       notADate: ', column {header}: "{given}" is not a date such as 2026-05-02. {spoiled}',
     },
     spoiled: 'Only this plot is spoiled.',

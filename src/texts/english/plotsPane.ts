@@ -72,6 +72,8 @@ export const plotsPane = {
     help: 'A first line with headers of Plots says which column is which. Without one the columns are those of the sheet, in its order, from Plot on.',
     ready: '{count} {count|plot|plots} can be put into the sheet, under the last line.',
     nothing: 'There is no plot in it yet.',
+    other:
+      'Nothing in it says that these are plots. Begin with a line of headers, such as Plot, Crop, Length; or give a crop that the Crops sheet knows second in each line.',
     computed: 'The sheet computes these itself, so they are left out: {headers}.',
     namesTaken: 'In the sheet already: {names}. Give one of the two its own name.',
     line: 'Line {line}{problem}',
@@ -87,6 +89,7 @@ export const plotsPane = {
     last: { label: 'Last new sowing', help: 'Blank: the day in Last sowing of the chosen plot.' },
     every: { label: 'Days from one to the next', help: 'Whole days: 7 to 14 are usual, no source.' },
     button: 'Add these plots',
+    wanted: 'The new plots cannot be dated without this. Fill it in.',
     noLast: 'The chosen plot has no last sowing date. Give the last new sowing.',
     done: '{count} {count|plot was|plots were} added below "{name}": {plots}. See "To look at" for days that the season does not fit.',
   },

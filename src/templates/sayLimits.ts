@@ -1,0 +1,16 @@
+/** Limits in words, as the middle of a sentence. */
+import { english } from '../texts/english';
+import { fill } from '../texts/fill';
+import { bounds, type Limits } from '../workbook/limits';
+import type { Format } from '../workbook/template';
+
+const { limits: words } = english;
+
+export function sayLimits(limits: Limits, format: Format): string {
+  const said = bounds.flatMap((bound) => {
+    const limit = limits[bound];
+    if (limit === undefined) return [];
+    return fill(words[bound], { limit: format === 'percent' ? `${limit * 100} %` : limit });
+  });
+  return said.join(words.and);
+}
