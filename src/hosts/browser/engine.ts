@@ -27,6 +27,7 @@ import { UniverSheetsTablePlugin } from '@univerjs/sheets-table';
 import { forgetOldMessages } from './errorMessage';
 import { forgetWhole } from './forgetWhole';
 import { formatSpilled } from './formatSpilled';
+import { noteRangesOnce } from './formulaLinks';
 import { JoiningUndoService } from './joiningUndoService';
 import { readSnapshot, unitId } from './snapshot';
 import { SheetFunctionExecutor, type SheetFunction } from './sheetFunction';
@@ -97,6 +98,7 @@ export function startEngine(options: WorkbookOptions, shell: EngineShell | null)
   shell?.registerAfter(univer);
 
   const injector = univer.__getInjector();
+  noteRangesOnce(injector);
   // Before the workbook: registered later, every formula would be calculated twice.
   injector
     .get(IFunctionService)

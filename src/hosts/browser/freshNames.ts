@@ -1,8 +1,9 @@
 /**
- * Two cares of the engine's memory of parsed formulas. It keeps what it parsed before a table changed its range or a
- * name its cell: that is made to be forgotten. And while a table or a name is new it parses every formula that
- * mentions it once a cell instead of once a text, in case one waited for it; for a thousand plots that is most of
- * the time of filling, so where no formula mentions the name yet, it is told that nothing is new.
+ * Cares of the engine's memory of parsed formulas. It keeps what it parsed before a table changed its range or a name
+ * its cell, and what it parsed for another workbook: all of that is made to be forgotten. And while a table or a name
+ * has changed it parses every formula that mentions it once a cell instead of once a text, which for a thousand plots
+ * is most of the time. For a table that is needless once all is forgotten, so it is told that no table changed; a
+ * changed name makes formulas dirty as well, so of a name it is told that only where no formula mentions it yet.
  */
 import { ICommandService, type ICommandInfo } from '@univerjs/core';
 import {
@@ -18,13 +19,22 @@ import {
 import type { NewSheet } from '../../workbook/port';
 import type { Engine } from './engine';
 
+/** The memory is one for all workbooks, and ours are all called alike. */
+let parsedFor: FreshNames | null = null;
+
 export class FreshNames {
   private readonly fresh = new Set<string>();
 
   constructor(private readonly engine: Engine) {
     this.watch<ISetDefinedNameMutationParam>(SetDefinedNameMutation.id, ({ name }) => name);
     this.watch<ISetSuperTableMutationParam>(SetSuperTableMutation.id, ({ tableName }) => tableName);
-    engine.accessor.get(ICommandService).onCommandExecuted(({ id }) => {
+    const commands = engine.accessor.get(ICommandService);
+    commands.beforeCommandExecuted(({ id }) => {
+      if (id !== SetFormulaCalculationStartMutation.id || parsedFor === this) return;
+      parsedFor = this;
+      this.forgetParsed();
+    });
+    commands.onCommandExecuted(({ id }) => {
       if (id === SetFormulaCalculationStartMutation.id) this.fresh.clear();
     });
   }
@@ -47,12 +57,15 @@ export class FreshNames {
     return names.filter((name) => !formulas.some((formula) => formula.includes(name.toLowerCase())));
   }
 
+  /** All of it: of a formula longer than 64 characters the engine keeps no text to find a name in. */
+  private forgetParsed(): void {
+    this.engine.accessor.get(IFunctionService).deleteFormulaAstCacheKey('');
+  }
+
   private watch<P>(mutation: string, nameIn: (params: P) => string): void {
     const { accessor } = this.engine;
-    const parsed = accessor.get(IFunctionService);
     accessor.get(ICommandService).onCommandExecuted(({ id }) => {
-      // All of them: of a formula longer than 64 characters the engine keeps no text to find the name in.
-      if (id === mutation) parsed.deleteFormulaAstCacheKey('');
+      if (id === mutation) this.forgetParsed();
     });
     const tracked = accessor.get(IActiveDirtyManagerService);
     const usual = tracked.get(mutation);
@@ -60,10 +73,10 @@ export class FreshNames {
     tracked.register(mutation, {
       commandId: mutation,
       getDirtyData: (command: ICommandInfo) => {
-        const dirt = usual.getDirtyData(command);
+        const dirt = { ...usual.getDirtyData(command), dirtySuperTableMap: {} };
         // Only its coming is no news: a table made longer before the first calculation is.
         if (!this.fresh.delete(nameIn(command.params as P))) return dirt;
-        return { ...dirt, dirtySuperTableMap: {}, dirtyDefinedNameMap: {} };
+        return { ...dirt, dirtyDefinedNameMap: {} };
       },
     });
   }

@@ -1,4 +1,5 @@
-import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { AstTreeBuilder } from '@univerjs/engine-formula';
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import type { CellContent, CellValue } from '../../../src/workbook/port';
 import { change, plotRow, plots, settleMs } from '../../contract/contractWorkbook';
 import { openTyped, type TypedWorkbook } from './typing';
@@ -74,5 +75,54 @@ describe('names and tables that come in', () => {
     await typed.workbook.undo();
     await typed.workbook.redo();
     expect(await valuesAt('Plots', 3, 2, 2)).toEqual([200, 80]);
+  });
+
+  it('make no more parsing the more rows a table becomes longer by', async () => {
+    const parse = vi.spyOn(AstTreeBuilder.prototype, 'parse');
+    const parsedFor = async (row: number, rows: number): Promise<number> => {
+      await typed.workbook.settle(settleMs);
+      parse.mockClear();
+      await typed.type(
+        'Plots',
+        row,
+        0,
+        Array.from({ length: rows }, (_, i) => [{ v: `plot ${i}` }, { v: i }]),
+      );
+      expect(await valuesAt('Plots', row, 2, rows)).toEqual(Array.from({ length: rows }, (_, i) => 2 * i));
+      return parse.mock.calls.length;
+    };
+    await fill([100, 40]);
+    const forOne = await parsedFor(5, 1);
+    expect(forOne).toBeGreaterThan(0);
+    expect(await parsedFor(6, 30)).toBe(forOne);
+    parse.mockRestore();
+  });
+
+  it('are those of their own workbook when another one has calculated in between', async () => {
+    const other = openTyped();
+    try {
+      await fill([100, 40]);
+      await typed.workbook.settle(settleMs);
+      await other.workbook.apply(change({ newSheets: [plotsOf([7, 8])] }));
+      await other.workbook.settle(settleMs);
+      for (const { type, workbook } of [typed, other]) {
+        await type('Kitchen', 0, 0, [[{ f: '=SUM(Plots[Twice])+SEASON_YEAR' }]]);
+        await workbook.settle(settleMs);
+      }
+      await typed.type('Plots', 3, 1, [[{ v: 1 }]]);
+      expect(await valuesAt('Kitchen', 0, 0, 1)).toEqual([82 + 2026]);
+      await other.type('Plots', 3, 1, [[{ v: 2 }]]);
+      await other.workbook.settle(settleMs);
+      const { values } = await other.workbook.read({
+        sheet: 'Kitchen',
+        row: 0,
+        column: 0,
+        rows: 1,
+        columns: 1,
+      });
+      expect(values).toEqual([[20 + 2026]]);
+    } finally {
+      other.workbook.dispose();
+    }
   });
 });

@@ -1,0 +1,147 @@
+/** What formulas read is noted once, and an edit is never answered from before it. */
+import { RTree } from '@univerjs/core';
+import fc from 'fast-check';
+import { afterEach, describe, expect, it, vi } from 'vitest';
+import { RangesOnce } from '../../../src/hosts/browser/formulaLinks';
+import { change, newSheet, plotRow, plots, readWhole, settleMs } from '../../contract/contractWorkbook';
+import { openTyped, type TypedWorkbook } from './typing';
+
+const open: TypedWorkbook[] = [];
+afterEach(() => {
+  vi.restoreAllMocks();
+  for (const { workbook } of open.splice(0)) workbook.dispose();
+});
+function opened(snapshot?: string): TypedWorkbook {
+  const typed = openTyped(undefined, undefined, snapshot);
+  open.push(typed);
+  return typed;
+}
+
+/** Twice the length beside sums over the whole column, in the table and in a sheet of somebody's own. */
+async function filled(lengths: readonly number[]): Promise<TypedWorkbook> {
+  const typed = opened();
+  const rows = lengths.map((length, i) => plotRow(`plot ${i}`, length));
+  const blocks = plots.blocks.map((block) =>
+    block.row === 0 ? block : { ...block, contents: [...block.contents.slice(0, 1), ...rows] },
+  );
+  const tables = plots.tables.map((table) => ({ ...table, rows: rows.length + 1 }));
+  await typed.workbook.apply(change({ newSheets: [{ ...plots, blocks, tables }, newSheet('Own')] }));
+  await typed.type('Own', 0, 0, [
+    [{ f: '=SUM(Plots[Length])' }, { f: '=SUM(Plots[Twice])' }, { f: '=COUNTIF(Plots[Plot],"=plot 1")' }],
+    [
+      { f: '=A1+SUM(A1:C1)' },
+      { f: '=SEASON_YEAR+A1' },
+      { f: '=INDEX(Plots[Length],MATCH("plot 1",Plots[Plot],0))' },
+    ],
+  ]);
+  expect(await typed.workbook.settle(settleMs)).toEqual([]);
+  return typed;
+}
+
+describe('ranges noted once', () => {
+  const range = fc
+    .record({ row: fc.nat(6), column: fc.nat(3), rows: fc.nat(3), columns: fc.nat(2) })
+    .map(({ row, column, rows, columns }) => ({
+      startRow: row,
+      startColumn: column,
+      endRow: row + rows,
+      endColumn: column + columns,
+    }));
+  const item = fc.record({
+    unitId: fc.constant('book'),
+    sheetId: fc.constantFrom('one', 'two'),
+    range,
+    id: fc.nat(4),
+  });
+  const deed = fc.oneof(
+    { weight: 6, arbitrary: fc.record({ does: fc.constant('insert' as const), item }) },
+    { weight: 2, arbitrary: fc.record({ does: fc.constant('remove' as const), item }) },
+    { weight: 1, arbitrary: fc.record({ does: fc.constant('removeSheet' as const), item }) },
+  );
+
+  it('are found as the engine, which notes them again and again, finds them', () => {
+    fc.assert(
+      fc.property(fc.array(deed, { maxLength: 40 }), (deeds) => {
+        const usual = new RTree(true);
+        const once = new RangesOnce(true);
+        for (const { does, item: given } of deeds) {
+          for (const tree of [usual, once]) {
+            if (does === 'insert') tree.insert(given);
+            else if (does === 'remove') tree.remove(given);
+            else tree.removeById(given.unitId, given.sheetId);
+          }
+          const found = [usual, once].map((tree) => {
+            tree.openKdTree();
+            const ids = [...tree.bulkSearch([given])].map(Number);
+            tree.closeKdTree();
+            return ids.sort((a, b) => a - b);
+          });
+          expect(found[1]).toEqual(found[0]);
+        }
+      }),
+    );
+  });
+
+  it('do not become more from edit to edit', async () => {
+    const { workbook, type } = await filled([100, 40, 7]);
+    const insert = vi.spyOn(RTree.prototype, 'insert');
+    const rangesNoted = (): number =>
+      insert.mock.calls.filter(
+        ([
+          {
+            range: { startRow, endRow, startColumn, endColumn },
+          },
+        ]) => startRow < endRow || startColumn < endColumn,
+      ).length;
+    for (const length of [5, 6, 8]) {
+      await type('Plots', 3, 1, [[{ v: length }]]);
+      expect(await workbook.settle(settleMs)).toEqual([]);
+    }
+    expect(insert).toHaveBeenCalled();
+    expect(rangesNoted()).toBe(0);
+  });
+});
+
+describe('after edits of any kind', () => {
+  const value = fc.oneof(
+    fc.integer({ min: 1, max: 99 }).map((v) => ({ v })),
+    fc.constant({ v: null }),
+  );
+  const formula = fc.constantFrom(
+    '=SUM(Plots[Twice])',
+    '=B4*2',
+    '=SEASON_YEAR',
+    '=COUNTIF(Plots[Length],">50")',
+  );
+  const edit = fc.oneof(
+    fc.record({ does: fc.constant('length' as const), row: fc.nat(5), cell: value }),
+    fc.record({
+      does: fc.constant('name' as const),
+      row: fc.nat(5),
+      cell: fc.nat(3).map((n) => ({ v: `plot ${n}` })),
+    }),
+    fc.record({ does: fc.constant('own' as const), row: fc.nat(3), cell: formula.map((f) => ({ f })) }),
+    fc.record({ does: fc.constant('year' as const), row: fc.constant(0), cell: value }),
+    fc.record({ does: fc.constant('undo' as const), row: fc.constant(0), cell: fc.constant({}) }),
+  );
+
+  it('every cell has the answer that the workbook opened anew has', async () => {
+    await fc.assert(
+      fc.asyncProperty(fc.array(edit, { minLength: 1, maxLength: 8 }), async (edits) => {
+        const typed = await filled([100, 40]);
+        for (const { does, row, cell } of edits) {
+          if (does === 'undo') await typed.workbook.undo();
+          else if (does === 'own') await typed.type('Own', 3 + row, 0, [[cell]]);
+          else if (does === 'year') await typed.type('Plots', 0, 1, [[cell]]);
+          else await typed.type('Plots', 3 + row, does === 'name' ? 0 : 1, [[cell]]);
+          expect(await typed.workbook.settle(settleMs)).toEqual([]);
+        }
+        const anew = opened(typed.workbook.snapshot());
+        const [kept, fresh] = [await readWhole(typed.workbook), await readWhole(anew.workbook)];
+        for (const { workbook } of open.splice(0)) workbook.dispose();
+        expect(kept).toEqual(fresh);
+      }),
+      { numRuns: 25 },
+    );
+  }, 240_000);
+});
