@@ -1,5 +1,5 @@
 /** Rows of a text file as spreadsheet programs save it: comma, semicolon or tab between the cells. */
-import Papa from 'papaparse';
+import { splitRecords, type FileRecord, type Separator } from './splitRecords';
 
 /** Lines count from 1, as in an editor; a record that runs over several lines is named by its first. */
 export type DelimitedProblem =
@@ -25,12 +25,6 @@ export interface Delimited {
   readonly problems: readonly DelimitedProblem[];
   /** Whether a number may be written with a comma: not where the comma stands between cells. */
   readonly decimalComma: boolean;
-}
-
-interface FileRecord {
-  readonly line: number;
-  readonly cells: readonly string[];
-  readonly isQuoteOpen: boolean;
 }
 
 /** @param known the headers, in their order, of a text whose first line has none of them */
@@ -78,28 +72,10 @@ function problemsOfHead(head: FileRecord | undefined, headers: readonly string[]
 }
 
 /** What separates the headers. A comma may stand inside a header of a semicolon file, hardly the other way round. */
-function detectSeparator(content: string): ',' | ';' | '\t' {
+function detectSeparator(content: string): Separator {
   const firstLine = /[^\r\n]*\S[^\r\n]*/.exec(content)?.[0] ?? '';
   const outsideQuotes = firstLine.replace(/"[^"]*"/g, '');
   const count = (character: string): number => outsideQuotes.split(character).length - 1;
   if (count('\t') > 0) return '\t';
   return count(';') > 0 && count(';') >= count(',') ? ';' : ',';
-}
-
-/** Blank lines are passed over, also those of separators only. */
-function splitRecords(content: string, separator: string): FileRecord[] {
-  const records: FileRecord[] = [];
-  let start = 0;
-  let line = 1;
-  Papa.parse<string[]>(content, {
-    delimiter: separator,
-    step: ({ data, errors, meta }) => {
-      const isQuoteOpen = errors.some((error) => error.type === 'Quotes');
-      const isBlank = data.every((cell) => cell.trim() === '');
-      if (isQuoteOpen || !isBlank) records.push({ line, cells: data, isQuoteOpen });
-      line += content.slice(start, meta.cursor).match(/\r\n|\r|\n/g)?.length ?? 0;
-      start = meta.cursor;
-    },
-  });
-  return records;
 }
