@@ -21,6 +21,7 @@ const ofTheBuild = [
 const ofDates = [
   'tests/timeZones.test.ts',
   'tests/calc/{dates,season,frost,heat}/*.test.ts',
+  'tests/calc/record/readRecord.test.ts',
   'tests/functions/{date,dateSuccession,season,seattle,stand,weather}.test.ts',
   'tests/workbook/{serialDate,readInputs}.test.ts',
   'tests/templates/templates.test.ts',

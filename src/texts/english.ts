@@ -4,6 +4,7 @@
  */
 import { commands } from './english/commands';
 import { pane } from './english/pane';
+import { record } from './english/record';
 import {
   cautions,
   citations,
@@ -19,6 +20,7 @@ import { sheets } from './english/sheets';
 export const english = {
   commands,
   pane,
+  record,
   sheets,
   cautions,
   citations,

@@ -1,5 +1,5 @@
 /** Rows of a text file as spreadsheet programs save it: comma, semicolon or tab between the cells. */
-import Papa from 'papaparse';
+import { splitRecords, type FileRecord, type Separator } from './splitRecords';
 
 /** Lines count from 1, as in an editor; a record that runs over several lines is named by its first. */
 export type DelimitedProblem =
@@ -27,12 +27,6 @@ export interface Delimited {
   readonly problems: readonly DelimitedProblem[];
   /** Whether a number may be written with a comma: not where the comma stands between cells. */
   readonly decimalComma: boolean;
-}
-
-interface FileRecord {
-  readonly line: number;
-  readonly cells: readonly string[];
-  readonly isQuoteOpen: boolean;
 }
 
 export interface KnownHeaders {
@@ -97,7 +91,6 @@ function problemsOfHead(head: FileRecord | undefined, headers: readonly string[]
 }
 
 const separators = ['\t', ';', ','] as const;
-type Separator = (typeof separators)[number];
 
 /** What separates the headers. A comma may stand inside a header of a semicolon file, hardly the other way round. */
 function detectSeparator(content: string, isHead: (cells: readonly string[]) => boolean): Separator {
@@ -109,22 +102,4 @@ function detectSeparator(content: string, isHead: (cells: readonly string[]) => 
   const count = (character: string): number => outsideQuotes.split(character).length - 1;
   if (count('\t') > 0) return '\t';
   return count(';') > 0 && count(';') >= count(',') ? ';' : ',';
-}
-
-/** Blank lines are passed over, also those of separators only. */
-function splitRecords(content: string, separator: string): FileRecord[] {
-  const records: FileRecord[] = [];
-  let start = 0;
-  let line = 1;
-  Papa.parse<string[]>(content, {
-    delimiter: separator,
-    step: ({ data, errors, meta }) => {
-      const isQuoteOpen = errors.some((error) => error.type === 'Quotes');
-      const isBlank = data.every((cell) => cell.trim() === '');
-      if (isQuoteOpen || !isBlank) records.push({ line, cells: data, isQuoteOpen });
-      line += content.slice(start, meta.cursor).match(/\r\n|\r|\n/g)?.length ?? 0;
-      start = meta.cursor;
-    },
-  });
-  return records;
 }

@@ -1,6 +1,6 @@
 /** The calendar: the only place where a day number meets a year and a month. UTC, so that no clock change moves it. */
 import { UTCDate } from '@date-fns/utc';
-import { addDays, differenceInCalendarDays, getYear } from 'date-fns';
+import { addDays, differenceInCalendarDays, getDaysInMonth, getYear } from 'date-fns';
 
 const epoch = new UTCDate(1970, 0, 1);
 
@@ -12,4 +12,10 @@ export function dayOfDate(year: number, month: number, date: number): number {
 /** The calendar year of a whole day number. */
 export function yearOfDay(day: number): number {
   return getYear(addDays(epoch, day));
+}
+
+/** The day number of a date, or null where the calendar has no such day; years from 1000, months from 1. */
+export function dayInCalendar(year: number, month: number, date: number): number | null {
+  if (year < 1000 || month < 1 || month > 12 || date < 1) return null;
+  return date > getDaysInMonth(new UTCDate(year, month - 1)) ? null : dayOfDate(year, month, date);
 }

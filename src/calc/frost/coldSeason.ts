@@ -29,6 +29,11 @@ export function yearOfSide(coldSeason: number, side: FrostSide, hemisphere: Hemi
   return hemisphere === 'north' && side === 'spring' ? coldSeason + 1 : coldSeason;
 }
 
+/** The other way round: the year in which the cold season of a year's spring or fall begins. */
+export function coldSeasonOfSide(year: number, side: FrostSide, hemisphere: Hemisphere): number {
+  return hemisphere === 'north' && side === 'spring' ? year - 1 : year;
+}
+
 /**
  * The day that a year's spring or fall dates are counted from, so that 29 February shifts none of them: 1 March in the
  * north, 1 September in the south, before the fall of that year.

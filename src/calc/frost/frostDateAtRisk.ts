@@ -9,7 +9,7 @@ import type { SeasonFrost } from './frostOfSeasons';
 import { quantile, type QuantileRule } from './quantile';
 
 /** Fewer make a quantile that one more year can move by a week: judgement. */
-const enoughSeasons = 20;
+export const enoughSeasons = 20;
 
 /**
  * The date of a frost risk: after it frost still comes in that share of springs; before it, of falls.

@@ -1,0 +1,163 @@
+import type { Hemisphere } from '../frost/coldSeason';
+import type { UnitSystemName } from '../units/units';
+import { findHead, type RecordHead, type Split } from './findHead';
+import { findMissing } from './findMissing';
+import { dateColumns, scaleOfHeader, type Scale } from './recordColumns';
+import { collectDoubts, type Doubts, type Measure, type RecordDoubt } from './recordDoubts';
+import { readRows, type RecordRow } from './readRows';
+import {
+  findOtherScale,
+  hottestOf,
+  isImpossible,
+  scaleByTemperatures,
+  type WarmestOfDay,
+} from './scaleOfRecord';
+import { settleDays, type RecordDay } from './settleDays';
+
+export interface DailyRecord {
+  /** By date, one a day; days that the text has not are not there. */
+  readonly days: readonly RecordDay[];
+  /** Of the temperatures, whatever was written. */
+  readonly units: UnitSystemName;
+  /** What told the scale: the person, a header, or the temperatures themselves. */
+  readonly unitsBy: 'asked' | 'header' | 'temperatures';
+  /** The columns taken; '' for none. */
+  readonly headers: Readonly<Record<Measure, string>>;
+  /** The station, as the record calls it; '' when it does not say. */
+  readonly place: string;
+}
+
+export interface RecordRead {
+  /** null when something stops it. */
+  readonly record: DailyRecord | null;
+  readonly doubts: readonly RecordDoubt[];
+}
+
+export interface RecordChoices {
+  /** In place of what headers and temperatures say. */
+  readonly units?: UnitSystemName | undefined;
+  /** The last day that can have been measured [whole day number]. */
+  readonly today: number;
+  readonly hemisphere: Hemisphere;
+}
+
+/**
+ * A daily record of temperatures out of a text, with all that is doubtful in it.
+ *
+ * Nothing is guessed: a day or a temperature that cannot be relied on is left out, or left empty, and named by its
+ * line; where the whole cannot be relied on, there is no record.
+ *
+ * @param text as weather services export it: a header line somewhere at the top, then a line a day
+ * @param split takes a text apart into cells
+ * Source: project convention.
+ */
+export function readRecord(text: string, split: Split, choices: RecordChoices): RecordRead {
+  const doubts = collectDoubts();
+  const record = attempt(text.replace(/^\uFEFF/, ''), split, choices, doubts);
+  return { record: doubts.isStopped() ? null : record, doubts: doubts.list() };
+}
+
+function attempt(text: string, split: Split, choices: RecordChoices, doubts: Doubts): DailyRecord | null {
+  if (text.trim() === '') {
+    doubts.add({ code: 'nothingThere', line: 1 });
+    return null;
+  }
+  const head = findHead(text, split);
+  if (head === null) {
+    doubts.add({ code: 'noHeader', line: 1 });
+    return null;
+  }
+  checkHead(head, doubts);
+  const named = scaleNamed(head, doubts);
+  const perDegree = named?.perDegree ?? 1;
+  const rows = doubts.isStopped() ? [] : readRows(head, split, perDegree, choices.today, doubts);
+  if (doubts.isStopped()) return null;
+  const warmest = rows.flatMap(warmestOf);
+  if (warmest.length === 0) {
+    doubts.add({ code: 'noDays', line: head.line });
+    return null;
+  }
+  const units = choices.units ?? named?.units ?? scaleByTemperatures(warmest);
+  const unitsBy = choices.units !== undefined ? 'asked' : named !== null ? 'header' : 'temperatures';
+  if (units === null) {
+    const { line, degrees } = hottestOf(warmest);
+    doubts.add({ code: 'scaleUnknown', line, hottest: degrees, days: warmest.length });
+    return null;
+  }
+  const other = choices.units === undefined ? findOtherScale(warmest, units) : undefined;
+  if (other !== undefined) {
+    doubts.add(other);
+    return null;
+  }
+  const days = settleDays(
+    rows.map((row) => withoutImpossible(row, units, doubts)),
+    doubts,
+  );
+  if (doubts.isStopped()) return null;
+  const lines = new Map(rows.map(({ day, line }) => [day, line]));
+  findMissing(days, units, choices.hemisphere, (day) => lines.get(day) ?? head.line, doubts);
+  return { days, units, unitsBy, headers: headersTaken(head), place: placeOf(head, split) };
+}
+
+const measures = ['date', 'high', 'low'] as const;
+
+function checkHead({ line, headers, columns }: RecordHead, doubts: Doubts): void {
+  if (line > 1) doubts.add({ code: 'linesBefore', line, count: line - 1 });
+  for (const measure of measures) {
+    const [first, second] = columns[measure];
+    if (second !== undefined) {
+      const header = headers[first ?? 0] ?? '';
+      doubts.add({ code: 'columnTwice', line, measure, header, otherHeader: headers[second] ?? '' });
+    }
+  }
+  if (columns.low.length === 0) doubts.add({ code: 'columnMissing', line, measure: 'low' });
+  else if (columns.high.length === 0) doubts.add({ code: 'highMissing', line });
+}
+
+/** The scale that the headers of the temperatures name; null when none does. */
+function scaleNamed({ line, headers, columns }: RecordHead, doubts: Doubts): Scale | null {
+  const named = [...columns.high, ...columns.low].flatMap((index) => {
+    const header = headers[index] ?? '';
+    const scale = scaleOfHeader(header);
+    return scale === null ? [] : [{ header, ...scale }];
+  });
+  const [first, second] = named;
+  if (first === undefined) return null;
+  const isOther =
+    second !== undefined && (second.units !== first.units || second.perDegree !== first.perDegree);
+  if (isOther) {
+    doubts.add({ code: 'scalesDiffer', line, header: first.header, otherHeader: second.header });
+  }
+  return first;
+}
+
+function warmestOf({ line, day, high, low }: RecordRow): WarmestOfDay[] {
+  const degrees = Math.max(high ?? -Infinity, low ?? -Infinity);
+  return degrees === -Infinity ? [] : [{ line, day, degrees }];
+}
+
+function withoutImpossible(row: RecordRow, units: UnitSystemName, doubts: Doubts): RecordRow {
+  const checked = (measure: 'high' | 'low'): number | null => {
+    const degrees = row[measure];
+    if (degrees === null || !isImpossible(degrees, units)) return degrees;
+    doubts.add({ code: 'impossible', line: row.line, measure, degrees, units });
+    return null;
+  };
+  return { ...row, high: checked('high'), low: checked('low') };
+}
+
+function headersTaken({ headers, columns }: RecordHead): DailyRecord['headers'] {
+  const taken = (indices: readonly number[]): string =>
+    indices.map((index) => headers[index] ?? '').join(', ');
+  return { date: taken(dateColumns(columns)), high: taken(columns.high), low: taken(columns.low) };
+}
+
+function placeOf({ columns, body, separator }: RecordHead, split: Split): string {
+  const index = columns.place[0] ?? columns.station[0];
+  if (index === undefined) return '';
+  // One line is enough: the stations were found to be one.
+  const first = split(body.slice(0, mostOfLine), separator)[0];
+  return (first?.cells[index] ?? '').trim();
+}
+
+const mostOfLine = 4000;

@@ -1,0 +1,95 @@
+/**
+ * Which columns of a record hold what, by the words of their headers. A column counts only if all of its words are
+ * known ones, so that "Max Temp Flag", "Maximum humidity" and "Time of Tmax" are none.
+ */
+import type { UnitSystemName } from '../units/units';
+import type { Measure } from './recordDoubts';
+
+export type Column = Measure | 'year' | 'month' | 'day' | 'station' | 'place';
+
+export interface Scale {
+  readonly units: UnitSystemName;
+  /** Of what is written, in one degree. */
+  readonly perDegree: 1 | 10;
+}
+
+export type RecordColumns = Readonly<Record<Column, readonly number[]>>;
+
+const known = {
+  date: 'date day time valid observation obs local lst yyyymmdd yyyy mm dd ymd of',
+  high: 'max maximum high highest hi tmax tx maxt maxtemp tempmax tmx',
+  low: 'min minimum low lowest lo tmin tn mint mintemp tempmin tmn',
+  about: 'temp temps temperature temperatures t air daily day of the at m in degrees degree deg tenths tenth',
+  scale: 'f c fahrenheit celsius centigrade degf degc',
+  year: 'year yr yyyy',
+  month: 'month mo mm',
+  day: 'day dd dom',
+  station: 'station stationid stationname stn stid id site usaf wban ghcn ghcnid number no code climate',
+  place: 'name place location',
+} as const;
+
+const setOf = (...lists: readonly string[]): ReadonlySet<string> => new Set(lists.join(' ').split(' '));
+const temperatureWords = (extreme: string): readonly [ReadonlySet<string>, ReadonlySet<string>] => [
+  setOf(extreme),
+  setOf(extreme, known.about, known.scale),
+];
+/** One word that must be there, and all that may. */
+const rules: Readonly<Record<Column, readonly [ReadonlySet<string>, ReadonlySet<string>]>> = {
+  date: [setOf('date day time valid yyyymmdd ymd yyyy'), setOf(known.date)],
+  high: temperatureWords(known.high),
+  low: temperatureWords(known.low),
+  year: [setOf(known.year), setOf(known.year)],
+  month: [setOf(known.month), setOf(known.month)],
+  day: [setOf(known.day), setOf(known.day, 'of month')],
+  station: [setOf('station stationid stationname stn stid site usaf wban ghcn ghcnid'), setOf(known.station)],
+  place: [setOf(known.place), setOf(known.place, 'station of')],
+};
+
+/** "MaxTemp_F" has the words max, temp and f. */
+function wordsOf(header: string): string[] {
+  const parted = header.replace(/([a-z])([A-Z])/g, '$1 $2').toLowerCase();
+  return parted.match(/[a-z]+/g) ?? [];
+}
+
+/** The columns of the header line, or null when it does not look like one. */
+export function recordColumns(headers: readonly string[]): RecordColumns | null {
+  const columns: Record<Column, number[]> = {
+    date: [],
+    high: [],
+    low: [],
+    year: [],
+    month: [],
+    day: [],
+    station: [],
+    place: [],
+  };
+  headers.forEach((header, index) => {
+    const words = wordsOf(header);
+    for (const [column, [wanted, allowed]] of Object.entries(rules)) {
+      const isIt = words.some((word) => wanted.has(word)) && words.every((word) => allowed.has(word));
+      if (isIt) columns[column as Column].push(index);
+    }
+  });
+  const { year, month, day, date } = columns;
+  const isParted = year.length > 0 && month.length > 0 && day.length > 0;
+  // "Day" is a date, but not beside a year and a month; "Time" is one, but not beside a date.
+  const whole = isParted ? date.filter((index) => !day.includes(index) && !year.includes(index)) : date;
+  const named = whole.filter((index) => wordsOf(headers[index] ?? '').includes('date'));
+  columns.date = named.length > 0 ? named : whole;
+  const hasDate = columns.date.length > 0 || isParted;
+  return hasDate && columns.high.length + columns.low.length > 0 ? columns : null;
+}
+
+/** The scale that a header names; null when it names none. */
+export function scaleOfHeader(header: string): Scale | null {
+  const words = wordsOf(header);
+  const has = (...some: readonly string[]): boolean => some.some((word) => words.includes(word));
+  const isF = has('f', 'fahrenheit', 'degf');
+  if (isF === has('c', 'celsius', 'centigrade', 'degc')) return null;
+  return { units: isF ? 'us' : 'metric', perDegree: has('tenths', 'tenth') ? 10 : 1 };
+}
+
+/** The columns that a date is in: one, or those of year, month and day. */
+export function dateColumns({ date, year, month, day }: RecordColumns): readonly number[] {
+  return date.length > 0 ? date.slice(0, 1) : [year, month, day].flatMap((some) => some.slice(0, 1));
+}

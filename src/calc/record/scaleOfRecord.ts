@@ -1,0 +1,90 @@
+import { yearOfDay } from '../dates/calendar';
+import { inMetric } from '../units/inMetric';
+import { fahrenheitPerCelsius, freezingF, type UnitSystemName } from '../units/units';
+import type { RecordDoubt } from './recordDoubts';
+
+/** The warmest temperature of a line. */
+export interface WarmestOfDay {
+  readonly line: number;
+  readonly day: number;
+  readonly degrees: number;
+}
+
+/**
+ * The hottest and the coldest air measured on earth [C]: World Meteorological Organization, World Weather and Climate
+ * Extremes Archive (Furnace Creek 1913, Vostok 1983); from memory, check.
+ */
+const extremesC = { hottest: 56.7, coldest: -89.2 };
+
+const toF = (celsius: number): number => celsius * fahrenheitPerCelsius + freezingF;
+
+/** Whether air was never as hot or as cold. */
+export function isImpossible(degrees: number, units: UnitSystemName): boolean {
+  const celsius = units === 'us' ? inMetric(degrees, 'F').value : degrees;
+  return celsius > extremesC.hottest + nearness || celsius < extremesC.coldest - nearness;
+}
+
+/** A limit turned into F and back is off by rounding error. */
+const nearness = 1e-9;
+
+/** @param warmest at least one */
+export function hottestOf(warmest: readonly WarmestOfDay[]): WarmestOfDay {
+  return warmest.reduce((most, one) => (one.degrees > most.degrees ? one : most));
+}
+
+/** Nowhere that a cucurbit is grown has the hottest day of a year under 50 F: judgement. */
+const leastHottestF = 50;
+/** Fewer days may be a winter: judgement. */
+const daysOfYear = 300;
+/** Impossible temperatures: so many of a year are no slips any more: judgement. */
+const slips = { count: 5, share: 0.05 };
+
+/**
+ * The scale of a record by its temperatures, in place of a header that names it.
+ *
+ * Hotter than 56.7: F, for no air was ever as hot in C. At least 300 days, none over 50: C, for no year is as cold in
+ * F where cucurbits grow. Else unknown.
+ *
+ * @param warmest one a day, at least one
+ * Source: the limits are given above; the rule: project convention.
+ */
+export function scaleByTemperatures(warmest: readonly WarmestOfDay[]): UnitSystemName | null {
+  const hottest = hottestOf(warmest).degrees;
+  if (hottest > extremesC.hottest) return 'us';
+  return warmest.length >= daysOfYear && hottest <= leastHottestF ? 'metric' : null;
+}
+
+/**
+ * What speaks against a scale, by calendar years, for records are put together of years.
+ *
+ * C: over 5 % of a year's days, and at least five, hotter than 56.7 C. F: at least 300 days of a year, none over 50 F;
+ * or over 5 %, and at least five, hotter than 134.06 F, which is neither.
+ *
+ * @param warmest one a day
+ * @param units the scale that they should be in
+ * Source: as above; the shares: judgement.
+ */
+export function findOtherScale(
+  warmest: readonly WarmestOfDay[],
+  units: UnitSystemName,
+): RecordDoubt | undefined {
+  const years = new Map<number, WarmestOfDay[]>();
+  for (const one of warmest) {
+    const year = yearOfDay(one.day);
+    const ofYear = years.get(year);
+    if (ofYear === undefined) years.set(year, [one]);
+    else ofYear.push(one);
+  }
+  for (const [year, days] of years) {
+    const { line, degrees } = hottestOf(days);
+    const tooHot = (limit: number): boolean => {
+      const count = days.filter((one) => one.degrees > limit).length;
+      return count >= slips.count && count > days.length * slips.share;
+    };
+    if (tooHot(toF(extremesC.hottest))) return { code: 'noScale', line, hottest: degrees };
+    const isF = units === 'metric' && tooHot(extremesC.hottest);
+    const isC = units === 'us' && days.length >= daysOfYear && degrees <= leastHottestF;
+    if (isF || isC) return { code: 'otherScale', line, units, year, hottest: degrees };
+  }
+  return undefined;
+}
