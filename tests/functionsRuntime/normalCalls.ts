@@ -153,6 +153,32 @@ export const normalCalls: Readonly<Record<string, NormalCall>> = {
     ],
     gives: date('2026-05-02'),
   },
+  'HEAT.YEARS': {
+    args: [
+      [[date('2026-05-01')], [date('2026-05-02')]],
+      [[65], [80]],
+      [[40], [60]],
+      date('2026-05-01'),
+      2,
+      50,
+      86,
+      'mean',
+    ],
+    gives: [[2026, 22.5]],
+  },
+  'HEAT.DATES': {
+    args: [
+      [[date('2026-05-01')], [date('2026-05-02')]],
+      [[65], [80]],
+      [[40], [60]],
+      date('2026-05-01'),
+      20,
+      50,
+      86,
+      'mean',
+    ],
+    gives: [[2026, date('2026-05-02'), 1]],
+  },
   'HEAT.SUCCESSION': {
     args: [
       [[date('2026-05-01')], [date('2026-05-02')]],
