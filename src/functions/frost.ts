@@ -1,7 +1,8 @@
 import { chanceOfFrost } from '../calc/frost/chanceOfFrost';
 import { frostSides, hemispheres, type FrostSide } from '../calc/frost/coldSeason';
+import { frostFreeYears } from '../calc/frost/frostFreeYears';
 import { frostDateAtRisk } from '../calc/frost/frostDateAtRisk';
-import { frostOfSeasons } from '../calc/frost/frostOfSeasons';
+import { frostOfSeasons, type SeasonFrost } from '../calc/frost/frostOfSeasons';
 import { quantileRules } from '../calc/frost/quantile';
 import { serialOfDay } from '../workbook/serialDate';
 import { define, type FunctionDefinition } from './define';
@@ -18,22 +19,26 @@ import {
 } from './parameters';
 import { toCell, toCells } from './toCell';
 
+const record = [
+  days('dates'),
+  numbers('lows'),
+  optionalNumber('threshold'),
+  units,
+  optionalChoice('hemisphere', hemispheres),
+] as const;
+const cellOf = (frost: SeasonFrost): number | string =>
+  typeof frost === 'number' ? serialOfDay(frost) : frost;
+
 const datesOfSide = (id: string, side: FrostSide): FunctionDefinition =>
   define({
     id,
-    parameters: [
-      days('dates'),
-      numbers('lows'),
-      optionalNumber('threshold'),
-      units,
-      optionalChoice('hemisphere', hemispheres),
-    ],
+    parameters: record,
     // Years stand beside the dates, so the whole has no one format.
     result: 'plain',
-    calculate: ([dates, lows, threshold, system, hemisphere], record) =>
-      frostOfSeasons(side, dates, lows, threshold, system, hemisphere, record).map(({ year, frost }) => [
+    calculate: ([dates, lows, threshold, system, hemisphere], recorder) =>
+      frostOfSeasons(side, dates, lows, threshold, system, hemisphere, recorder).map(({ year, frost }) => [
         year,
-        typeof frost === 'number' ? serialOfDay(frost) : frost,
+        cellOf(frost),
       ]),
   });
 
@@ -48,7 +53,7 @@ export const firstDates = datesOfSide('FROST.FIRSTDATES', 'fall');
  * @param [threshold] Temperature of a frost, default 32 F or 0 C
  * @param [units] "us" (F, default) or "metric" (C)
  * @param [hemisphere] "north" (default) or "south"
- * @returns Rows of year and date (give the second column a date format); "none" when it never froze, "void" when ten or more days are missing
+ * @returns Rows of year and date, a number until the second column gets a date format; "none" when it never froze, "void" when ten or more days are missing
  */
 export function frostLastDates(
   dates: any[][],
@@ -68,7 +73,7 @@ export function frostLastDates(
  * @param [threshold] Temperature of a frost, default 32 F or 0 C
  * @param [units] "us" (F, default) or "metric" (C)
  * @param [hemisphere] "north" (default) or "south"
- * @returns Rows of year and date (give the second column a date format); "none" when it never froze, "void" when ten or more days are missing
+ * @returns Rows of year and date, a number until the second column gets a date format; "none" when it never froze, "void" when ten or more days are missing
  */
 export function frostFirstDates(
   dates: any[][],
@@ -78,6 +83,41 @@ export function frostFirstDates(
   hemisphere?: any,
 ): any[][] {
   return toCells(firstDates, [dates, lows, threshold, units, hemisphere]);
+}
+
+export const years = define({
+  id: 'FROST.YEARS',
+  parameters: record,
+  result: 'plain',
+  calculate: ([dates, lows, threshold, system, hemisphere], recorder) =>
+    frostFreeYears(dates, lows, threshold, system, hemisphere, recorder).map(
+      ({ year, lastFrost, firstFrost, days: between }) => [
+        year,
+        cellOf(lastFrost),
+        cellOf(firstFrost),
+        between,
+      ],
+    ),
+});
+
+/**
+ * Growing seasons of a daily record: year, last frost of spring, first frost of fall, frost-free days between them.
+ * @customfunction FROST.YEARS
+ * @param dates Range of dates, a day each, in any order
+ * @param lows Range of lowest temperatures of those days
+ * @param [threshold] Temperature of a frost, default 32 F or 0 C
+ * @param [units] "us" (F, default) or "metric" (C)
+ * @param [hemisphere] "north" (default) or "south"
+ * @returns Rows of four; the dates are numbers until their columns get a date format. "none" when it never froze, "void" when ten or more days are missing
+ */
+export function frostYears(
+  dates: any[][],
+  lows: any[][],
+  threshold?: any,
+  units?: any,
+  hemisphere?: any,
+): any[][] {
+  return toCells(years, [dates, lows, threshold, units, hemisphere]);
 }
 
 const dateOfSide = (id: string, side: FrostSide, name: string): FunctionDefinition =>
@@ -94,7 +134,7 @@ export const fallDate = dateOfSide('FROST.FALLDATE', 'fall', 'first_dates');
 /**
  * Date after which frost still comes in a share of all springs.
  * @customfunction FROST.SPRINGDATE
- * @param last_dates Range of last frosts, one a spring, with "none" and "void" as FROST.LASTDATES gives them
+ * @param last_dates Range of last frosts, one a spring, or both columns of FROST.LASTDATES
  * @param risk Share of springs with a later frost, above 0, below 1, such as 10%
  * @param year Year that the date is for
  * @param [rule] "inc" (default, as PERCENTILE.INC) or "exc" (as PERCENTILE.EXC)
@@ -107,7 +147,7 @@ export function frostSpringDate(last_dates: any[][], risk: any, year: any, rule?
 /**
  * Date before which frost already comes in a share of all falls.
  * @customfunction FROST.FALLDATE
- * @param first_dates Range of first frosts, one a fall, with "none" and "void" as FROST.FIRSTDATES gives them
+ * @param first_dates Range of first frosts, one a fall, or both columns of FROST.FIRSTDATES
  * @param risk Share of falls with an earlier frost, above 0, below 1, such as 10%
  * @param year Year that the date is for
  * @param [rule] "inc" (default, as PERCENTILE.INC) or "exc" (as PERCENTILE.EXC)

@@ -1,8 +1,11 @@
 import { heatDate } from '../calc/heat/heatDate';
+import { heatDates } from '../calc/heat/heatDates';
 import { heatMethods } from '../calc/heat/heatFormula';
 import { heatOfDay } from '../calc/heat/heatOfDay';
+import { heatOfYears } from '../calc/heat/heatOfYears';
 import { heatSuccession } from '../calc/heat/heatSuccession';
 import { heatSum } from '../calc/heat/heatSum';
+import { serialOfDay } from '../workbook/serialDate';
 import { define } from './define';
 import { day, days, number, numbers, optionalChoice, optionalNumber } from './parameters';
 import { toCell, toCells } from './toCell';
@@ -90,6 +93,80 @@ export function heatDateOf(
   method?: any,
 ): any {
   return toCell(dateReached, [dates, highs, lows, start, target, base, ceiling, method]);
+}
+
+export const years = define({
+  id: 'HEAT.YEARS',
+  parameters: [...record, day('start', 'spring'), number('days'), ...howCounted],
+  result: 'plain',
+  calculate: ([dates, highs, lows, start, count, base, ceiling, method], recorder) =>
+    heatOfYears(dates, highs, lows, start, count, base, ceiling, method, recorder).map(({ year, heat }) => [
+      year,
+      heat,
+    ]),
+});
+
+/**
+ * Heat of the same run of days in every year of a record: years in the first column, degree days in the second.
+ * @customfunction HEAT.YEARS
+ * @param dates Range of dates, in any order
+ * @param highs Range of highest temperatures of those days, F or C
+ * @param lows Range of lowest temperatures of those days
+ * @param start First day that counts, such as a sowing; of any year
+ * @param days Days that count, 1 to 366
+ * @param base Temperature below which nothing grows
+ * @param [ceiling] Temperature above which more warmth does not help; none when left out
+ * @param [method] "mean" (default), "modified", "sine" or "reduced", which needs a ceiling
+ * @returns Rows of year and degree days; "void" where one of the days is missing
+ */
+export function heatYearsOf(
+  dates: any[][],
+  highs: any[][],
+  lows: any[][],
+  start: any,
+  days: any,
+  base: any,
+  ceiling?: any,
+  method?: any,
+): any[][] {
+  return toCells(years, [dates, highs, lows, start, days, base, ceiling, method]);
+}
+
+export const datesReached = define({
+  id: 'HEAT.DATES',
+  parameters: [...record, day('start', 'spring'), number('target'), ...howCounted],
+  // Years and days stand beside the dates, so the whole has no one format.
+  result: 'plain',
+  calculate: ([dates, highs, lows, start, target, base, ceiling, method], recorder) =>
+    heatDates(dates, highs, lows, start, target, base, ceiling, method, recorder).map(
+      ({ year, date, days: count }) => [year, typeof date === 'number' ? serialOfDay(date) : date, count],
+    ),
+});
+
+/**
+ * Day on which the heat since a start reaches a target, in every year of a record: year, date, days from the start.
+ * @customfunction HEAT.DATES
+ * @param dates Range of dates, in any order
+ * @param highs Range of highest temperatures of those days, F or C
+ * @param lows Range of lowest temperatures of those days
+ * @param start First day that counts, such as a sowing; of any year
+ * @param target Degree days wanted, above 0
+ * @param base Temperature below which nothing grows
+ * @param [ceiling] Temperature above which more warmth does not help; none when left out
+ * @param [method] "mean" (default), "modified", "sine" or "reduced", which needs a ceiling
+ * @returns Rows of three; the dates are numbers until their column gets a date format. "none" when it is not reached in twelve months, "void" where a day is missing
+ */
+export function heatDatesOf(
+  dates: any[][],
+  highs: any[][],
+  lows: any[][],
+  start: any,
+  target: any,
+  base: any,
+  ceiling?: any,
+  method?: any,
+): any[][] {
+  return toCells(datesReached, [dates, highs, lows, start, target, base, ceiling, method]);
 }
 
 export const succession = define({

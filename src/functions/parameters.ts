@@ -197,14 +197,29 @@ export function days(name: string): Parameter<readonly (number | null)[]> {
 
 const noFrost = ['none', 'void'] as const;
 
-/** One frost date a season, or the word that stands for it. */
+/**
+ * One frost date a season, or the word that stands for it. Of what FROST.LASTDATES gives the dates alone: read as
+ * dates its years would lie about 1905.
+ */
 export function frosts(name: string): Parameter<readonly (number | (typeof noFrost)[number] | null)[]> {
-  return range(name, (cell) => {
+  const all = range(name, (cell) => {
     const value = neverZero(cell, name);
     if (value === null) return null;
     const word = String(value).trim().toLowerCase();
     return noFrost.find((one) => one === word) ?? Math.floor(readDay(value, name));
   });
+  const isYear = (cell: unknown): boolean => {
+    const value = neverZero(cell, name);
+    return value === null || (typeof value === 'number' && value >= 1901 && value <= 9998 && value % 1 === 0);
+  };
+  return {
+    ...all,
+    read(raw) {
+      const rows = (Array.isArray(raw) ? raw : []) as unknown[][];
+      const hasYears = rows.length > 0 && rows.every((row) => row.length === 2 && isYear(row[0]));
+      return all.read(hasYears ? rows.map((row) => [row[1]]) : raw);
+    },
+  };
 }
 
 /** Whatever is given, as it comes, for the function that reads it; undefined when nothing is. */

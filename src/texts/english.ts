@@ -358,6 +358,14 @@ export const english = {
     heatSum: { name: 'heat of all days', formula: 'sum of the heat of {days} days' },
     heatReached: { name: 'heat on that day', formula: 'sum from the start, its own heat included' },
     heatDate: { name: 'date', formula: 'first day on which the sum is the heat wanted or more' },
+    heatYears: {
+      name: 'years with all of those days',
+      formula: 'in each, the sum of the heat of {days} days from the start',
+    },
+    heatDates: {
+      name: 'years that reach the heat wanted',
+      formula: 'in each, the first day on which the sum is the heat wanted or more',
+    },
     heatSowing: {
       name: 'next sowing',
       formula: 'first morning with the heat between sowings behind it',

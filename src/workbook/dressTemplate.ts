@@ -1,6 +1,6 @@
 /** Looks, lists, notes and print set-up of a template's parts, wherever they stand. */
 import type { Dressing, NewSheet, Note, PickList } from './port';
-import type { FormLine, SheetTemplate, TableTemplate } from './template';
+import type { FormLine, SheetTemplate, SpillingList, TableTemplate } from './template';
 
 export interface Dress {
   readonly dressings: readonly Dressing[];
@@ -52,13 +52,39 @@ export function dressTable(table: TableTemplate, place: TablePlace): Dress {
   return { dressings, lists, notes };
 }
 
+/** Looks of a cell before anybody knows whether the list reaches it: no border, or a page of empty boxes would print. */
+export function dressList(list: SpillingList, headerRow: number, first: number): Dress {
+  const line = { column: first, rows: 1, columns: list.columns.length };
+  return {
+    dressings: [
+      { ...line, row: headerRow - 1, role: 'unit', format: 'general' },
+      { ...line, row: headerRow, role: 'header', format: 'text' },
+      ...list.columns.map(({ format }, index): Dressing => {
+        return {
+          row: headerRow + 1,
+          column: first + index,
+          rows: list.rows,
+          columns: 1,
+          role: 'plain',
+          format,
+        };
+      }),
+    ],
+    lists: [],
+    notes: list.columns.flatMap(({ note }, index) =>
+      note === '' ? [] : [{ row: headerRow, column: first + index, text: note }],
+    ),
+  };
+}
+
 /** @param headerRow of the first table; null for a sheet without one */
 export function framing(
   template: SheetTemplate,
   headerRow: number | null,
 ): Pick<NewSheet, 'frozenRows' | 'frozenColumns' | 'page'> {
   const { landscape, pagesWide, repeatFirstColumn } = template.page;
-  const only = template.tables.length === 1 ? headerRow : null;
+  const isTableAlone = template.tables.length === 1 && template.form.length === 0;
+  const only = isTableAlone ? headerRow : null;
   return {
     frozenRows: only === null ? 0 : only + 1,
     frozenColumns: repeatFirstColumn ? 1 : 0,

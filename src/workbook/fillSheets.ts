@@ -2,7 +2,7 @@
  * Fills template sheets, or refreshes those that are there. Nobody's cells are overwritten: a sheet name in use is
  * passed over for a free one, and a value typed over one of our formulas stays and is counted.
  */
-import { layOut, markOf, tableRow } from './layOut';
+import { layOut, listContent, markOf, tableRow } from './layOut';
 import {
   HostError,
   type Block,
@@ -122,6 +122,15 @@ async function computedCells(port: WorkbookPort, sheet: string, template: SheetT
     if (kind === 'input') continue;
     if (isTyped(read.values[0]?.[0], read.formulas[0]?.[0])) kept += 1;
     else blocks.push({ sheet: area.sheet, row: area.row, column: area.column, contents: [[content]] });
+  }
+  for (const list of template.lists ?? []) {
+    const header = list.columns[0]?.header ?? '';
+    const { area, read } = await readLine(port, sheet, { name: list.columns[0]?.name ?? '', label: header });
+    if (isTyped(read.values[0]?.[0], read.formulas[0]?.[0])) kept += 1;
+    else {
+      const contents = [[listContent(list)]];
+      blocks.push({ sheet: area.sheet, row: area.row, column: area.column, contents });
+    }
   }
   for (const table of template.tables) {
     const part = await computedColumns(port, sheet, table);

@@ -1,11 +1,24 @@
 /** Places a template on rows and columns: the new sheet that a host can write. */
-import { dressLine, dressTable, framing, type Dress } from './dressTemplate';
-import type { Block, CellContent, Dressing, Mark, NewSheet, Note, PickList, TableShape } from './port';
-import type { InputRow, SheetTemplate, TableTemplate } from './template';
+import { dressLine, dressList, dressTable, framing, type Dress } from './dressTemplate';
+import type {
+  Block,
+  CellContent,
+  Computation,
+  Dressing,
+  Mark,
+  NamedPlace,
+  NewSheet,
+  Note,
+  PickList,
+  TableShape,
+} from './port';
+import type { InputRow, SheetTemplate, SpillingList, TableTemplate } from './template';
 
 const formValueColumn = 1;
 const formWidths = [34, 16, 70];
 const firstLineRow = 1;
+/** A free column between two lists. */
+const gapWidth = 3;
 
 /** The contents of a table's row: given inputs, computed cells. */
 export function tableRow(table: TableTemplate, input: InputRow): CellContent[] {
@@ -26,7 +39,7 @@ export function layOut(template: SheetTemplate, sheetName: string, inputs: reado
   const lists: PickList[] = [];
   const notes: Note[] = [];
   const tables: TableShape[] = [];
-  const names: Record<string, readonly [number, number]> = {};
+  const names: Record<string, NamedPlace> = {};
 
   const line = (row: number, column: number, text: string, role: Dressing['role']): void => {
     blocks.push({ row, column, contents: [[text]] });
@@ -86,6 +99,20 @@ export function layOut(template: SheetTemplate, sheetName: string, inputs: reado
     next = headerRow + 1 + rows.length;
   }
 
+  for (const [list, column] of listsOf(template)) {
+    const headerRow = next + 3;
+    const firstRow = headerRow + 1;
+    line(next + 1, column, list.heading, 'label');
+    const units = list.columns.map(({ unit }) => unit);
+    const headers = list.columns.map(({ header }) => header);
+    blocks.push({ row: headerRow - 1, column, contents: [units, headers] });
+    blocks.push({ row: firstRow, column, contents: [[listContent(list)]] });
+    put(dressList(list, headerRow, column));
+    list.columns.forEach(({ name }, index) => {
+      if (name !== '') names[name] = [firstRow, column + index, list.rows];
+    });
+  }
+
   return {
     name: sheetName,
     mark: markOf(template),
@@ -100,6 +127,21 @@ export function layOut(template: SheetTemplate, sheetName: string, inputs: reado
   };
 }
 
+/** The formula of the list. */
+export function listContent({ compute, rows, columns }: SpillingList): Computation {
+  return { compute, spillsOver: { rows, columns: columns.length } };
+}
+
+/** Each list and its first column. */
+function listsOf(template: SheetTemplate): readonly (readonly [SpillingList, number])[] {
+  let next = 0;
+  return (template.lists ?? []).map((list) => {
+    const column = next;
+    next += list.columns.length + 1;
+    return [list, column];
+  });
+}
+
 export function markOf({ id, version }: SheetTemplate): Mark {
   return { template: id, version };
 }
@@ -110,10 +152,18 @@ export function textColumnOf({ page }: SheetTemplate): number {
 }
 
 export function columnWidths(template: SheetTemplate): number[] {
-  if (template.form.length > 0) return formWidths;
-  const widths: number[] = [];
-  for (const table of template.tables) {
-    table.columns.forEach((column, index) => (widths[index] = Math.max(widths[index] ?? 0, column.width)));
+  const lists = listsOf(template);
+  const isFormAlone = template.tables.length === 0 && lists.length === 0;
+  // Under a remark stand columns of their own width: it runs on over the empty cells to its right.
+  const widths =
+    template.form.length === 0 ? [] : formWidths.slice(0, isFormAlone ? undefined : formValueColumn + 1);
+  const demand = (index: number, width: number): void => {
+    widths[index] = Math.max(widths[index] ?? 0, width);
+  };
+  for (const table of template.tables) table.columns.forEach(({ width }, index) => demand(index, width));
+  for (const [list, first] of lists) {
+    if (first > 0) demand(first - 1, gapWidth);
+    list.columns.forEach(({ width }, index) => demand(first + index, width));
   }
   return widths;
 }

@@ -39,7 +39,7 @@ export type Expression =
   | { readonly column: string }
   /** All cells of a table's column. */
   | { readonly table: string; readonly allOf: string }
-  /** A named cell. */
+  /** A named cell, or named cells under one another. */
   | { readonly input: string }
   /** One of our functions, by its id without the namespace. null is an omitted argument. */
   | { readonly call: string; readonly args: readonly (Expression | null)[] }
@@ -60,18 +60,33 @@ export type NativeFunction =
   | 'COUNTIF'
   | 'MIN'
   | 'MAX'
+  | 'COUNT'
+  | 'MEDIAN'
   | 'INDEX'
   | 'MATCH'
   | 'DATE'
   | 'YEAR'
   | 'MONTH'
+  | 'DAY'
   | 'ROUND'
   | 'ROUNDUP';
 
 export type Operator = '+' | '-' | '*' | '/' | '=' | '<>' | '<' | '<=' | '>' | '>=' | '&';
 
 /** What is written into a cell: a value, or a computation. */
-export type CellContent = CellValue | { readonly compute: Expression };
+export type CellContent = CellValue | Computation;
+
+export interface Computation {
+  readonly compute: Expression;
+  /**
+   * The rows and columns that a list may fill, this cell the first of them; nothing else stands there. Absent: the
+   * result is one value. Never in a table: no program lets a result spill in one.
+   */
+  readonly spillsOver?: { readonly rows: number; readonly columns: number };
+}
+
+/** Where a named cell stands, or the first of several under one another. */
+export type NamedPlace = readonly [row: number, column: number, rows?: number];
 
 /**
  * What stands in that row of the same column before the change, a value or a formula. Where a formula names cells of
@@ -165,8 +180,7 @@ export interface NewSheet {
   readonly dressings: readonly Dressing[];
   readonly lists: readonly PickList[];
   readonly notes: readonly Note[];
-  /** Named cells: name → [row, column]. */
-  readonly names: Readonly<Record<string, readonly [number, number]>>;
+  readonly names: Readonly<Record<string, NamedPlace>>;
   /** Width of each column in characters, from column 0. */
   readonly widths: readonly number[];
   readonly frozenRows: number;
@@ -238,7 +252,7 @@ export interface WorkbookPort {
   read(area: Area): Promise<CellsRead>;
   /** null when there is no such table. */
   readTable(name: string): Promise<TableRead | null>;
-  /** Where a named cell is; null when there is no such name. */
+  /** Where a named cell is, or named cells are; null when there is no such name. */
   locate(name: string): Promise<Area | null>;
   /** Changes when a value or formula of the sheet changes. */
   stamp(sheet: string): Promise<string>;

@@ -43,7 +43,7 @@ export async function readForm(port: WorkbookPort, template: SheetTemplate): Pro
 export async function readLine(
   port: WorkbookPort,
   sheet: string,
-  { name, label }: FormLine,
+  { name, label }: Pick<FormLine, 'name' | 'label'>,
 ): Promise<{ readonly area: Area; readonly read: CellsRead }> {
   const area = await port.locate(name);
   if (area === null) throw new HostError({ code: 'sheetDamaged', sheet, missing: label });

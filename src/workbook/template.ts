@@ -52,6 +52,27 @@ export interface TableTemplate {
   readonly grows: boolean;
 }
 
+/** One column of a list that a single formula fills. */
+export interface ListColumn {
+  readonly header: string;
+  /** Names the cells of the column in formulas; "" for none. The first column has one. */
+  readonly name: string;
+  readonly format: Format;
+  /** In characters. */
+  readonly width: number;
+  readonly note: string;
+  readonly unit: CellContent;
+}
+
+/** A list whose length nobody knows beforehand: one formula, whose result fills the cells below and beside it. */
+export interface SpillingList {
+  readonly heading: string;
+  readonly compute: Expression;
+  readonly columns: readonly ListColumn[];
+  /** The most that it can have. */
+  readonly rows: number;
+}
+
 export interface SheetTemplate {
   readonly id: string;
   readonly version: number;
@@ -61,6 +82,10 @@ export interface SheetTemplate {
   readonly cautions: readonly string[];
   readonly form: readonly FormLine[];
   readonly tables: readonly TableTemplate[];
+  /** Side by side under everything else. */
+  readonly lists?: readonly SpillingList[];
+  /** Not part of every plan: made when asked for, kept up where it is. */
+  readonly optional?: boolean;
   readonly page: {
     readonly landscape: boolean;
     readonly pagesWide: number;

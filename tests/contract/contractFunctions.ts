@@ -26,6 +26,11 @@ export const contractFunctions: readonly ContractFunction[] = [
   },
   { id: 'TEST.DAY', run: () => ({ value: 46144, pattern: 'yyyy-mm-dd' }) },
   { id: 'TEST.DAYS', run: () => ({ value: [[46144], [46158]], pattern: 'yyyy-mm-dd' }) },
+  /** Rows of n and its square, up to the number given. */
+  {
+    id: 'TEST.SQUARES',
+    run: ([most]) => ({ value: Array.from({ length: Number(most) }, (_, i) => [i + 1, (i + 1) ** 2]) }),
+  },
   /** How the arguments arrive. */
   { id: 'TEST.SHOW', run: (args) => ({ value: JSON.stringify(args) }) },
   { id: 'TEST.HUGE', run: () => ({ error: '#NUM!', message: 'The result is too large.' }) },

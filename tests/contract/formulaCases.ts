@@ -226,6 +226,82 @@ export function formulaCases(subject: Subject): void {
       ]);
     });
 
+    describe('a list that spills', () => {
+      const anchor = (most: number): CellContent => ({
+        compute: call('TEST.SQUARES', input('HOW_MANY')),
+        spillsOver: { rows: most, columns: 2 },
+      });
+      /** How many are asked for, the sum of the squares by their name, and the list under both. */
+      const squares = (howMany: CellContent, below: CellContent = null) =>
+        newSheet('Squares', {
+          blocks: [
+            { row: 0, column: 0, contents: [[howMany, { compute: native('SUM', input('ALL_SQUARES')) }]] },
+            { row: 2, column: 0, contents: [[anchor(6)]] },
+            ...(below === null ? [] : [{ row: 4, column: 0, contents: [[below]] }]),
+          ],
+          names: { HOW_MANY: [0, 0], ALL_SQUARES: [2, 1, 6] },
+          dressings: [{ row: 2, column: 1, rows: 6, columns: 1, role: 'plain', format: 'date' }],
+        });
+      const read = async (rows: number) => {
+        expect(await subject.port.settle(settleMs)).toEqual([]);
+        return subject.port.read({ sheet: 'Squares', row: 0, column: 0, rows, columns: 2 });
+      };
+
+      test('fills the cells under its formula, and other formulas read them by their name', async () => {
+        await subject.port.apply(change({ newSheets: [squares(3)] }));
+        const { values, formulas } = await read(6);
+        expect(values).toEqual([
+          [3, 14],
+          [null, null],
+          [1, 1],
+          [2, 4],
+          [3, 9],
+          [null, null],
+        ]);
+        expect(formulas.slice(2)).toEqual([
+          ['=CUCURBIT.TEST.SQUARES(HOW_MANY)', null],
+          [null, null],
+          [null, null],
+          [null, null],
+        ]);
+        const { used } = (await subject.port.sheets()).find(({ name }) => name === 'Squares') ?? {};
+        expect(used).toMatchObject({ row: 0, column: 0, rows: 5, columns: 2 });
+        expect(await subject.port.locate('ALL_SQUARES')).toEqual({
+          sheet: 'Squares',
+          row: 2,
+          column: 1,
+          rows: 6,
+          columns: 1,
+        });
+      });
+
+      test('grows and shrinks with what it is made of', async () => {
+        await subject.port.apply(change({ newSheets: [squares(2)] }));
+        for (const [howMany, sum] of [
+          [5, 55],
+          [1, 1],
+        ] as const) {
+          await subject.port.apply(
+            change({ cells: [{ sheet: 'Squares', row: 0, column: 0, contents: [[howMany]] }] }),
+          );
+          const { values } = await read(8);
+          expect(values[0]).toEqual([howMany, sum]);
+          expect(values.slice(2).filter(([first]) => first !== null)).toHaveLength(howMany);
+        }
+      });
+
+      test('overwrites nothing: with a cell in its way it is an error', async () => {
+        await subject.port.apply(change({ newSheets: [squares(3, 'mine')] }));
+        const { values } = await read(6);
+        expect(values[2]?.[0]).toEqual({ error: '#SPILL!', message: null });
+        expect(values.slice(3)).toEqual([
+          [null, null],
+          ['mine', null],
+          [null, null],
+        ]);
+      });
+    });
+
     test('native functions', async () => {
       const lengths = allOf('Plots', 'Length');
       expect(
@@ -239,6 +315,9 @@ export function formulaCases(subject: Subject): void {
           native('DATE', 2026, 5, 2),
           native('YEAR', 46144),
           native('MONTH', 46144),
+          native('DAY', 46144),
+          native('COUNT', allOf('Plots', 'Plot'), allOf('Plots', 'Length')),
+          native('MEDIAN', allOf('Plots', 'Length'), 3, 4),
           native('ROUNDUP', 2.01, 0),
           native('ROUND', -2.345, 2),
           operate('a', '&', 1),
@@ -246,7 +325,7 @@ export function formulaCases(subject: Subject): void {
           operate(operate(7, '-', operate(3, '-', 2)), '*', 2),
           native('INDEX', allOf('Plots', 'Plot'), 2),
         ),
-      ).toEqual(['yes', false, true, 1, 3, 100, 46144, 2026, 5, 3, -2.35, 'a1', false, 12, '007']);
+      ).toEqual(['yes', false, true, 1, 3, 100, 46144, 2026, 5, 2, 2, 22, 3, -2.35, 'a1', false, 12, '007']);
     });
   });
 }

@@ -331,12 +331,19 @@ export function copyRow(book: Book, sheet: Sheet, span: Span, from: Span): void 
   book.version += 1;
 }
 
-/** The smallest range that holds every cell with content; null for an empty sheet. */
-export function usedSpan(sheet: Sheet): Span | null {
+/**
+ * The smallest range that holds every cell with content; null for an empty sheet.
+ * @param spilled cells without anything of their own, as "row,column"
+ */
+export function usedSpan(sheet: Sheet, spilled: readonly string[] = []): Span | null {
   const rows = [...sheet.cells].filter(([, cells]) => cells.size > 0);
   if (rows.length === 0) return null;
-  const rowIndexes = rows.map(([row]) => row);
-  const columns = rows.flatMap(([, cells]) => [...cells.keys()]);
+  const places = spilled.map((place) => place.split(',').map(Number));
+  const rowIndexes = [...rows.map(([row]) => row), ...places.map(([row = 0]) => row)];
+  const columns = [
+    ...rows.flatMap(([, cells]) => [...cells.keys()]),
+    ...places.map(([, column = 0]) => column),
+  ];
   const least = (numbers: readonly number[]): number => numbers.reduce((a, b) => Math.min(a, b));
   const most = (numbers: readonly number[]): number => numbers.reduce((a, b) => Math.max(a, b));
   const [row, column] = [least(rowIndexes), least(columns)];

@@ -14,7 +14,7 @@ import { rectangleOf } from './span';
 
 export type Functions = WorkbookOptions['functions'];
 
-/** By sheet, then by "row,column". Cells without a formula are not in it. */
+/** By sheet, then by "row,column": of cells with a formula, and of those that a list spills into. */
 export type Results = ReadonlyMap<Sheet, ReadonlyMap<string, ReadValue>>;
 
 const namespace = 'CUCURBIT.';
@@ -47,14 +47,21 @@ export async function calculateBook(book: Book, functions: Functions): Promise<R
     if (unsettled.length > 0) throw new UnknownToStandIn('the engine did not finish');
     const results = new Map<Sheet, Map<string, ReadValue>>();
     for (const [sheet, cells] of formulas) {
-      const used = usedSpan(sheet);
+      const { used = null } = (await workbook.sheets()).find(({ name }) => name === sheet.name) ?? {};
       if (used === null) continue;
-      const { values } = await workbook.read({ sheet: sheet.name, ...used });
+      const { values } = await workbook.read(used);
       const ofSheet = new Map<string, ReadValue>();
-      for (const { row, column } of cells) {
-        const value = values[row - used.row]?.[column - used.column] ?? 0;
-        ofSheet.set(`${row},${column}`, isCellError(value) ? { error: value.error, message: null } : value);
-      }
+      const put = (row: number, column: number, value: ReadValue): void =>
+        void ofSheet.set(
+          `${row},${column}`,
+          isCellError(value) ? { error: value.error, message: null } : value,
+        );
+      for (const { row, column } of cells) put(row, column, values[row]?.[column] ?? 0);
+      values.forEach((line, row) =>
+        line.forEach((value, column) => {
+          if (value !== null && cellAt(sheet, row, column) === undefined) put(row, column, value);
+        }),
+      );
       results.set(sheet, ofSheet);
     }
     return results;
@@ -91,7 +98,7 @@ function constantsOf(book: Book, sheet: Sheet): NewSheet {
   const tables = book.tables.filter((table) => table.sheet === sheet);
   const names = book.names.flatMap(({ name, target }) =>
     typeof target === 'object' && target.sheet === sheet
-      ? [[name, [target.span.row, target.span.column]] as const]
+      ? [[name, [target.span.row, target.span.column, target.span.rows]] as const]
       : [],
   );
   return {

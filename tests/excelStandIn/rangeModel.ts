@@ -135,20 +135,27 @@ function checkedRule(sheet: Sheet, rule: unknown): unknown {
 function valueAt({ book, results }: Stage, sheet: Sheet, row: number, column: number): Constant {
   if (book.busy.has(`${sheet.name}!${row},${column}`)) return '#BUSY!';
   const cell = cellAt(sheet, row, column);
-  if (cell === undefined || !('formula' in cell)) return constantOf(cell);
   const result = results.get(sheet)?.get(`${row},${column}`) ?? 0;
+  // A cell that a list spills into has nothing of its own.
+  const isResult = cell === undefined ? isSpilledInto(results, sheet, row, column) : 'formula' in cell;
+  if (!isResult) return constantOf(cell);
   return typeof result === 'object' ? result.error : result;
 }
 
 function typeAt(stage: Stage, sheet: Sheet, row: number, column: number): string {
   const cell = cellAt(sheet, row, column);
-  if (cell === undefined) return 'Empty';
+  if (cell === undefined && !isSpilledInto(stage.results, sheet, row, column)) return 'Empty';
   const result = stage.results.get(sheet)?.get(`${row},${column}`);
   const isBusy = stage.book.busy.has(`${sheet.name}!${row},${column}`);
-  if (isBusy || 'error' in cell || (typeof result === 'object' && result !== null)) return 'Error';
+  if (isBusy || (cell !== undefined && 'error' in cell) || (typeof result === 'object' && result !== null))
+    return 'Error';
   const value = valueAt(stage, sheet, row, column);
   if (typeof value === 'string') return 'String';
   return typeof value === 'boolean' ? 'Boolean' : 'Double';
+}
+
+function isSpilledInto(results: Stage['results'], sheet: Sheet, row: number, column: number): boolean {
+  return results.get(sheet)?.has(`${row},${column}`) === true;
 }
 
 function constantOf(cell: Cell | undefined): Constant {

@@ -47,7 +47,8 @@ export function sheetModel(stage: Stage, sheet: Sheet): Model {
       GetUsedRangeOrNullObject(valuesOnly) {
         // Without it, cells that only look like something count too: the host must not ask for those.
         if (valuesOnly !== true) refuse('InvalidArgument', 'valuesOnly');
-        const used = usedSpan(sheet);
+        // What lists spill into is known from the last time that results were asked for.
+        const used = usedSpan(sheet, [...(stage.results.get(sheet)?.keys() ?? [])]);
         return used === null ? null : rangeModel(stage, sheet, used);
       },
       Delete: () => deleteSheet(book, sheet),

@@ -100,6 +100,41 @@ describe('FROST', () => {
     expect(run('FROST.CHANCE', '2027-10-11', falls, 'Fall')).toBeCloseTo(2 / 3, 12);
   });
 
+  test('FROST.SPRINGDATE takes the dates of FROST.LASTDATES also with their years', () => {
+    const pairs = [
+      [2024, serial('2024-04-20')],
+      [2025, serial('2025-05-02')],
+      [2026, serial('2026-04-30')],
+      [2027, 'none'],
+      ['', ''],
+    ];
+    const alone = pairs.map(([, frost]) => [frost]);
+    expect(run('FROST.SPRINGDATE', pairs, 0.375, 2027)).toBe('2027-04-30');
+    expect(run('FROST.CHANCE', '2027-04-25', pairs, 'spring')).toBe(
+      run('FROST.CHANCE', '2027-04-25', alone, 'spring'),
+    );
+    // Two dates in a row are two dates.
+    expect(run('FROST.SPRINGDATE', [[serial('2024-04-20'), serial('2025-04-20')]], 0.5, 2027)).toBe(
+      '2027-04-20',
+    );
+  });
+
+  test('FROST.YEARS: year, both frosts, the days between (by hand)', () => {
+    const inNorth = run('FROST.YEARS', dates, lows);
+    expect(inNorth).toEqual([
+      [2025, 'void', serial('2025-10-20'), 'void'],
+      [2026, serial('2026-04-28'), 'void', 'void'],
+    ]);
+    // In the south the same days are a spring and the fall after it: October 11, then 30, 31, 31, 28, 31 and 28.
+    expect(run('FROST.YEARS', dates, lows, 32, 'us', 'south')).toEqual([
+      [2025, serial('2025-10-20'), serial('2026-04-28'), 190],
+    ]);
+    expect(run('FROST.YEARS', dates, lows, 20)).toEqual([
+      [2025, 'void', 'none', 'void'],
+      [2026, 'none', 'void', 'void'],
+    ]);
+  });
+
   test('refusals say what to do', () => {
     const springs = column(serial('2024-04-20'), 'none');
     expect(run('FROST.SPRINGDATE', springs, 0.8, 2027)).toBe(

@@ -121,6 +121,10 @@ export const normalCalls: Readonly<Record<string, NormalCall>> = {
     args: [[[date('2025-07-24')], [date('2025-07-25')]], [[30], [50]], 32, 'us', 'north'],
     gives: [[2025, date('2025-07-24')]],
   },
+  'FROST.YEARS': {
+    args: [[[date('2025-07-24')], [date('2025-07-25')]], [[30], [50]], 32, 'us', 'north'],
+    gives: [[2025, 'void', date('2025-07-24'), 'void']],
+  },
   'FROST.SPRINGDATE': {
     args: [[[date('2024-04-20')], [date('2025-05-02')], [date('2026-04-28')]], 0.5, 2027, 'inc'],
     gives: date('2027-04-28'),
@@ -148,6 +152,32 @@ export const normalCalls: Readonly<Record<string, NormalCall>> = {
       'mean',
     ],
     gives: date('2026-05-02'),
+  },
+  'HEAT.YEARS': {
+    args: [
+      [[date('2026-05-01')], [date('2026-05-02')]],
+      [[65], [80]],
+      [[40], [60]],
+      date('2026-05-01'),
+      2,
+      50,
+      86,
+      'mean',
+    ],
+    gives: [[2026, 22.5]],
+  },
+  'HEAT.DATES': {
+    args: [
+      [[date('2026-05-01')], [date('2026-05-02')]],
+      [[65], [80]],
+      [[40], [60]],
+      date('2026-05-01'),
+      20,
+      50,
+      86,
+      'mean',
+    ],
+    gives: [[2026, date('2026-05-02'), 1]],
   },
   'HEAT.SUCCESSION': {
     args: [

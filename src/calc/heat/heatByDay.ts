@@ -1,8 +1,6 @@
-import { checkDay } from '../dates/dayLimits';
 import { refuse } from '../errors';
-import { checkSameLength } from '../limits/checkSameLength';
 import type { HeatFormula } from './heatFormula';
-import { heatOfRow } from './heatOfRow';
+import { heatWhereKnown } from './heatWhereKnown';
 
 /**
  * The heat of a day by its day number, out of a record in any order.
@@ -20,26 +18,9 @@ export function heatByDay(
   lows: readonly (number | null)[],
   formula: HeatFormula,
 ): (day: number) => number {
-  checkSameLength('dates', dates, 'highs', highs);
-  checkSameLength('dates', dates, 'lows', lows);
-  const rows = new Map<number, number>();
-  let lastDay = -Infinity;
-  dates.forEach((day, row) => {
-    if (day === null) {
-      if (highs[row] !== null || lows[row] !== null) refuse({ code: 'dateMissing', row: row + 1 });
-      return;
-    }
-    checkDay('dates', day);
-    if (rows.has(day)) refuse({ code: 'sameDayTwice', day, row: row + 1 });
-    rows.set(day, row);
-    lastDay = Math.max(lastDay, day);
-  });
-  if (rows.size === 0) refuse({ code: 'noDays' });
+  const { lastDay, heatOn } = heatWhereKnown(dates, highs, lows, formula);
   return (day) => {
     if (day > lastDay) refuse({ code: 'recordEnds', lastDay });
-    const row = rows.get(day);
-    if (row === undefined || highs[row] == null || lows[row] == null)
-      return refuse({ code: 'dayMissing', day });
-    return heatOfRow(formula, highs[row], lows[row], row);
+    return heatOn(day) ?? refuse({ code: 'dayMissing', day });
   };
 }

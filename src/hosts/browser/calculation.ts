@@ -17,11 +17,13 @@ export function watchCalculation(engine: Engine): Calculation {
   const session = engine.accessor.get(FormulaCalculationSessionService);
   // A new workbook calculates once by itself.
   let isStartDue = true;
+  let writes = 0;
   const listening = commands.onCommandExecuted((command, options) => {
     if (command.id === SetFormulaCalculationStartMutation.id) {
       isStartDue = false;
     } else if (dirt.get(command.id) !== undefined && options?.onlyLocal !== true) {
       isStartDue = true;
+      writes += 1;
     }
   });
 
@@ -36,13 +38,15 @@ export function watchCalculation(engine: Engine): Calculation {
       while (isStartDue || isRunning()) {
         const left = deadline - Date.now();
         if (left <= 0) return unsettledCells(engine);
+        const writesBefore = writes;
         // Resolves as well when no calculation starts: then what was written made no formula dirty.
         const isApplied = await session.waitForLatestApplied(left).then(
           () => true,
           () => false,
         );
         if (!isApplied) return unsettledCells(engine);
-        if (!isRunning()) isStartDue = false;
+        // A result can itself make cells count as changed: see recalculateShrunk.
+        if (!isRunning() && writes === writesBefore) isStartDue = false;
       }
       return [];
     },

@@ -29,6 +29,7 @@ import { forgetWhole } from './forgetWhole';
 import { formatSpilled } from './formatSpilled';
 import { noteRangesOnce } from './formulaLinks';
 import { JoiningUndoService } from './joiningUndoService';
+import { recalculateShrunk } from './recalculateShrunk';
 import { readSnapshot, unitId } from './snapshot';
 import { SheetFunctionExecutor, type SheetFunction } from './sheetFunction';
 import { TableIndex } from './tableIndex';
@@ -108,6 +109,7 @@ export function startEngine(options: WorkbookOptions, shell: EngineShell | null)
   const workbook = createWorkbook(univer, contents);
   forgetWhole(injector, workbook);
   formatSpilled(injector);
+  recalculateShrunk(injector, unitId);
   forgetOldMessages(injector);
   // Without a focused unit undo does nothing.
   injector.get(IUniverInstanceService).focusUnit(unitId);

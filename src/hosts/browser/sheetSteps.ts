@@ -11,7 +11,7 @@ import { RemoveDefinedNameMutation, SetDefinedNameMutation } from '@univerjs/eng
 import { InsertSheetMutation, RemoveSheetMutation, serializeListOptions } from '@univerjs/sheets';
 import { RemoveNoteMutation, UpdateNoteMutation } from '@univerjs/sheets-note';
 import { absoluteAddress } from '../../workbook/cellAddress';
-import type { NewSheet, Note, PickList } from '../../workbook/port';
+import type { NamedPlace, NewSheet, Note, PickList } from '../../workbook/port';
 import { findName } from './definedNames';
 import type { Engine } from './engine';
 import { takeSnapshot } from './sheetSnapshot';
@@ -49,14 +49,14 @@ function addName(
   engine: Engine,
   sheetName: string,
   name: string,
-  [row, column]: readonly [number, number],
+  [row, column, rows]: NamedPlace,
 ): WriteStep {
   const dead = findName(engine, name);
   const params = {
     unitId: engine.unitId,
     id: dead?.id ?? generateRandomId(),
     name,
-    formulaOrRefString: absoluteAddress(sheetName, row, column),
+    formulaOrRefString: absoluteAddress(sheetName, row, column, rows),
     localSheetId: 'AllDefaultWorkbook',
   };
   return {

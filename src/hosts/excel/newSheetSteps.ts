@@ -2,7 +2,7 @@
 
 /** The writes that make new sheets, out of sight and under names of their own until the change is whole. */
 import { absoluteAddress } from '../../workbook/cellAddress';
-import type { Area, CellContent, NewSheet } from '../../workbook/port';
+import type { Area, CellContent, NamedPlace, NewSheet } from '../../workbook/port';
 import { markName, printMark } from '../../workbook/sheetMark';
 import { enterContent, enterText, type RawCell } from './cellContents';
 import { dressingSteps, fittingSteps, inlineList, putList } from './dressSheet';
@@ -90,14 +90,14 @@ export function nameSheet(at: string, name: string, formula: string): WriteStep 
 function nameCell(
   at: string,
   name: string,
-  [row, column]: readonly [number, number],
+  [row, column, rows = 1]: NamedPlace,
   deadNames: readonly string[],
 ): WriteStep {
   return step(1, (context) => {
     const { names } = context.workbook;
     const isDead = deadNames.some((each) => isSameName(each, name));
-    if (isDead) names.getItem(name).formula = `=${absoluteAddress(at, row, column)}`;
-    else names.add(name, rangeOf(context, { sheet: at, row, column, rows: 1, columns: 1 }));
+    if (isDead) names.getItem(name).formula = `=${absoluteAddress(at, row, column, rows)}`;
+    else names.add(name, rangeOf(context, { sheet: at, row, column, rows, columns: 1 }));
   });
 }
 

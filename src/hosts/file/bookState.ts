@@ -3,6 +3,7 @@
  */
 import type {
   CellContent,
+  Computation,
   Dressing,
   Expression,
   Mark,
@@ -10,6 +11,7 @@ import type {
   PageSetup,
   PickList,
   Picture,
+  Span,
 } from '../../workbook/port';
 
 export interface TableState {
@@ -44,6 +46,7 @@ export interface NamedCell {
   readonly sheet: string;
   readonly row: number;
   readonly column: number;
+  readonly rows: number;
 }
 
 export interface BookState {
@@ -74,8 +77,25 @@ export function contentAt(sheet: SheetState, row: number, column: number): CellC
   return sheet.cells[row]?.[column] ?? null;
 }
 
-export function isComputed(content: CellContent): content is { readonly compute: Expression } {
+export function isComputed(content: CellContent): content is Computation {
   return typeof content === 'object' && content !== null;
+}
+
+const spillsBySheet = new WeakMap<SheetState, readonly Span[]>();
+
+/** Where lists may spill: from the cell that computes each. */
+export function spillsIn(sheet: SheetState): readonly Span[] {
+  const known = spillsBySheet.get(sheet);
+  if (known !== undefined) return known;
+  const spills: Span[] = [];
+  sheet.cells.forEach((cells, row) =>
+    cells?.forEach((content, column) => {
+      if (content === undefined || !isComputed(content) || content.spillsOver === undefined) return;
+      spills.push({ row, column, ...content.spillsOver });
+    }),
+  );
+  spillsBySheet.set(sheet, spills);
+  return spills;
 }
 
 const placesByTable = new WeakMap<TableState, ReadonlyMap<string, number>>();
@@ -90,13 +110,13 @@ export function columnPlace(table: TableState, header: string): number | undefin
   return places.get(header.toLowerCase());
 }
 
-/** Headers included. */
-export function holdsCell(table: TableState, row: number, column: number): boolean {
+/** Of a table headers included. */
+export function holdsCell(span: Span, row: number, column: number): boolean {
   return (
-    row >= table.row &&
-    row < table.row + table.rows &&
-    column >= table.column &&
-    column < table.column + table.columns
+    row >= span.row &&
+    row < span.row + span.rows &&
+    column >= span.column &&
+    column < span.column + span.columns
   );
 }
 

@@ -71,11 +71,12 @@ function buildSheet(from: NewSheet, title: string): SheetState {
     dressings: from.dressings,
     lists: from.lists,
     notes: from.notes,
-    names: Object.entries(from.names).map(([name, [row, column]]) => ({
+    names: Object.entries(from.names).map(([name, [row, column, rows = 1]]) => ({
       name,
       sheet: from.name,
       row,
       column,
+      rows,
     })),
     widths: from.widths,
     frozenRows: from.frozenRows,

@@ -1,7 +1,14 @@
 import exceljs from 'exceljs';
 import { isCellError, type Note, type ReadValue } from '../../workbook/port';
 import { addLists } from './addLists';
-import { isComputed, isSameName, type BookState, type SheetState, type TableState } from './bookState';
+import {
+  isComputed,
+  isSameName,
+  spillsIn,
+  type BookState,
+  type SheetState,
+  type TableState,
+} from './bookState';
 import { cellAddress } from '../../workbook/cellAddress';
 import { numberInText, truthInText } from './coerceValue';
 import { collectNotes } from './collectNotes';
@@ -69,6 +76,15 @@ function buildSheet(
       else putValue(cell, result);
     }),
   );
+  for (const { row, column } of spillsIn(sheet)) {
+    const { list = [] } = evaluation.result(sheet, row, column);
+    list.forEach((values, down) =>
+      values.forEach((value, across) => {
+        const cell = to.getCell(row + down + 1, column + across + 1);
+        if (value !== null) putValue(cell, { value, pattern: null });
+      }),
+    );
+  }
   fitRows(to, sheet, evaluation);
   for (const { row, column, text } of notes) {
     to.getCell(row + 1, column + 1).note = { texts: [{ text, font: { name: 'Calibri', size: 10 } }] };
@@ -120,9 +136,12 @@ function looksComputed(text: string): boolean {
   );
 }
 
+/** What no file has a code for. */
+const storedErrors: Readonly<Record<string, string>> = { '#CYCLE!': '#REF!', '#SPILL!': '#VALUE!' };
+
 function storedValue(value: ReadValue): exceljs.CellValue {
   if (isCellError(value)) {
-    return { error: value.error === '#CYCLE!' ? '#REF!' : value.error } as exceljs.CellErrorValue;
+    return { error: storedErrors[value.error] ?? value.error } as exceljs.CellErrorValue;
   }
   // What looks like an escaped character in a text would be read as that character.
   return typeof value === 'string' ? value.replace(/_(?=x[0-9a-f]{4}_)/gi, '_x005F_') : value;

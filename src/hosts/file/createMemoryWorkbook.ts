@@ -45,7 +45,7 @@ export function createMemoryWorkbook(options: MemoryWorkbookOptions): MemoryWork
   }
 
   function stampOf(sheet: SheetState): string {
-    const { rows, columns } = usedSize(sheet);
+    const { rows, columns } = usedSize(sheet, evaluation);
     const parts: string[] = [];
     for (let row = 0; row < rows; row++) {
       for (let column = 0; column < columns; column++) {
@@ -81,7 +81,7 @@ export function createMemoryWorkbook(options: MemoryWorkbookOptions): MemoryWork
   return {
     sheets: async () =>
       book.sheets.map((sheet) => {
-        const size = usedSize(sheet);
+        const size = usedSize(sheet, evaluation);
         const used: Area | null = size.rows === 0 ? null : { sheet: sheet.name, row: 0, column: 0, ...size };
         return { name: sheet.name, mark: sheet.mark, locked: false, used };
       }),
@@ -117,7 +117,9 @@ export function createMemoryWorkbook(options: MemoryWorkbookOptions): MemoryWork
 
     async locate(name) {
       const cell = findNamedCell(book, name);
-      return cell ? { sheet: cell.sheet, row: cell.row, column: cell.column, rows: 1, columns: 1 } : null;
+      return cell
+        ? { sheet: cell.sheet, row: cell.row, column: cell.column, rows: cell.rows, columns: 1 }
+        : null;
     },
 
     stamp: async (sheet) => stampOf(demandSheet(book, sheet)),

@@ -1,11 +1,13 @@
-import type { Expression, ReadValue } from '../../workbook/port';
+import type { Expression, ReadValue, Span } from '../../workbook/port';
 import { HostError, isCellError } from '../../workbook/port';
 import {
   columnPlace,
   contentAt,
   findSheetState,
   findTableState,
+  holdsCell,
   isComputed,
+  spillsIn,
   tableAround,
   type BookState,
   type NamedCell,
@@ -31,6 +33,8 @@ export interface Result {
   readonly value: ReadValue;
   /** How the function wants its number shown; null for no wish. */
   readonly pattern: string | null;
+  /** What fills the cells below and beside it, its own value the first. */
+  readonly list?: readonly (readonly ReadValue[])[];
 }
 
 export interface Evaluation {
@@ -49,6 +53,7 @@ export function createEvaluation(book: BookState, functions: ReadonlyMap<string,
 
   function result(sheet: SheetState, row: number, column: number): Result {
     const content = contentAt(sheet, row, column);
+    if (content === null) return { value: spilledValue(sheet, row, column), pattern: null };
     if (!isComputed(content)) return { value: content, pattern: null };
     const rows = results.get(sheet) ?? [];
     results.set(sheet, rows);
@@ -58,10 +63,19 @@ export function createEvaluation(book: BookState, functions: ReadonlyMap<string,
     if (known !== undefined) return known;
     cells[column] = 'running';
     const operand = evaluateAt(sheet, row, column)(content.compute);
+    if (operand.kind === 'list' && content.spillsOver !== undefined) {
+      return (cells[column] = spill(sheet, { row, column, ...content.spillsOver }, operand.rows));
+    }
     // A formula that points at an empty cell shows 0.
     const value = singleValue(operand) ?? 0;
     const pattern = operand.kind === 'value' ? operand.pattern : null;
     return (cells[column] = { value, pattern });
+  }
+
+  function spilledValue(sheet: SheetState, row: number, column: number): ReadValue {
+    const from = spillsIn(sheet).find((span) => holdsCell(span, row, column));
+    if (from === undefined) return null;
+    return result(sheet, from.row, from.column).list?.[row - from.row]?.[column - from.column] ?? null;
   }
 
   function cell(sheet: SheetState, row: number, column: number): Operand {
@@ -89,7 +103,13 @@ export function createEvaluation(book: BookState, functions: ReadonlyMap<string,
   function namedCell(name: string): Operand {
     const place = named.get(name.toLowerCase());
     const sheet = place && findSheetState(book, place.sheet);
-    return place && sheet ? cell(sheet, place.row, place.column) : plainValue(errorOf('#NAME?'));
+    if (place === undefined || sheet === undefined) return plainValue(errorOf('#NAME?'));
+    if (place.rows === 1) return cell(sheet, place.row, place.column);
+    const values = Array.from(
+      { length: place.rows },
+      (_, down) => result(sheet, place.row + down, place.column).value,
+    );
+    return { kind: 'range', values };
   }
 
   function wholeColumn(tableName: string, header: string): Operand {
@@ -111,6 +131,19 @@ export function createEvaluation(book: BookState, functions: ReadonlyMap<string,
   }
 
   return { result };
+}
+
+/** A list that finds no room fills nothing, as in every spreadsheet program. */
+function spill(sheet: SheetState, over: Span, list: readonly (readonly ReadValue[])[]): Result {
+  const [first = []] = list;
+  const isFree = (down: number, across: number): boolean =>
+    (down === 0 && across === 0) || contentAt(sheet, over.row + down, over.column + across) === null;
+  const hasRoom =
+    list.length <= over.rows &&
+    first.length <= over.columns &&
+    list.every((values, down) => values.every((_, across) => isFree(down, across)));
+  if (!hasRoom) return { value: errorOf('#SPILL!'), pattern: null };
+  return { value: first[0] ?? null, pattern: null, list };
 }
 
 function callFunction(

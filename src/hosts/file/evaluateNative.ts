@@ -4,7 +4,7 @@ import { toNumber, toTruth } from './coerceValue';
 import { countMatches, findPosition } from './lookUp';
 import { allValues, errorOf, plainValue, singleValue, withoutMessage, type Operand } from './operand';
 import { round, roundUp } from './rounding';
-import { dateSerial, yearAndMonth } from './spreadsheetDate';
+import { calendarDate, dateSerial } from './spreadsheetDate';
 
 type Evaluate = (expression: Expression) => Operand;
 
@@ -62,6 +62,10 @@ function evaluateEager(
       return mapValue(numbersIn(operands), (numbers) =>
         numbers.reduce((best, number) => Math[name === 'MIN' ? 'min' : 'max'](best, number), numbers[0] ?? 0),
       );
+    case 'COUNT':
+      return operands.flatMap(allValues).filter((value) => typeof value === 'number').length;
+    case 'MEDIAN':
+      return mapValue(numbersIn(operands), (numbers) => middle(numbers) ?? errorOf('#NUM!'));
     case 'COUNTIF':
       return countMatches(operands[0] === undefined ? [] : allValues(operands[0]), single(1));
     case 'MATCH':
@@ -72,14 +76,23 @@ function evaluateEager(
       return mapValue(numbersOf(operands), ([year = 0, month = 0, day = 0]) => dateSerial(year, month, day));
     case 'YEAR':
     case 'MONTH':
-      return mapValue(toNumber(single(0)), (serial) =>
-        mapValue(yearAndMonth(serial), (date) => (name === 'YEAR' ? date.year : date.month)),
-      );
+    case 'DAY': {
+      const part = ({ YEAR: 'year', MONTH: 'month', DAY: 'day' } as const)[name];
+      return mapValue(toNumber(single(0)), (serial) => mapValue(calendarDate(serial), (date) => date[part]));
+    }
     case 'ROUND':
       return mapValue(numbersOf(operands), ([number = 0, places = 0]) => round(number, places));
     case 'ROUNDUP':
       return mapValue(numbersOf(operands), ([number = 0, places = 0]) => roundUp(number, places));
   }
+}
+
+/** null of no numbers. */
+function middle(numbers: readonly number[]): number | null {
+  const sorted = [...numbers].sort((one, other) => one - other);
+  const below = sorted[Math.ceil(sorted.length / 2) - 1];
+  const above = sorted[Math.floor(sorted.length / 2)];
+  return below === undefined || above === undefined ? null : (below + above) / 2;
 }
 
 /** Errors pass through. */

@@ -17,6 +17,7 @@ export type ErrorCode =
   | '#DIV/0!'
   | '#REF!'
   | '#NAME?'
+  | '#SPILL!'
   /** A cell that needs its own result. No file format has this one: it is stored as #REF!. */
   | '#CYCLE!';
 
@@ -33,7 +34,7 @@ export function withoutMessage(value: ReadValue): ReadValue {
   return isCellError(value) && value.message !== null ? { error: value.error, message: null } : value;
 }
 
-/** The one value of an operand; more than one where one is due is #VALUE!, as no template lets a result spill. */
+/** The one value of an operand; more than one where one is due is #VALUE!: only a cell that says so spills. */
 export function singleValue(operand: Operand): ReadValue {
   switch (operand.kind) {
     case 'value':

@@ -6,8 +6,8 @@ import { escapeXml } from './escapeXml';
 /** The workbook's names, each sheet's mark among them. */
 export function printNames(book: BookState): string {
   const names = book.sheets.flatMap((sheet, index) => [
-    ...sheet.names.map(({ name, row, column }) => {
-      const place = absoluteAddress(sheet.name, row, column);
+    ...sheet.names.map(({ name, row, column, rows }) => {
+      const place = absoluteAddress(sheet.name, row, column, rows);
       return `<definedName name="${escapeXml(name)}">${escapeXml(place)}</definedName>`;
     }),
     printLocalName('_xlnm.Print_Titles', index, printTitles(sheet)),

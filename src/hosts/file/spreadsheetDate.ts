@@ -17,12 +17,13 @@ export function dateSerial(year: number, month: number, day: number): number | C
   return serial >= 0 && serial <= lastSerial ? serial : errorOf('#NUM!');
 }
 
-export function yearAndMonth(serial: number): { year: number; month: number } | CellError {
-  const day = dayOfSerial(serial);
-  if (day !== null) {
-    const [year, month] = isoOfDay(Math.floor(day)).split('-');
-    return { year: Number(year), month: Number(month) };
+export function calendarDate(serial: number): { year: number; month: number; day: number } | CellError {
+  const dayNumber = dayOfSerial(serial);
+  if (dayNumber !== null) {
+    const [year, month, day] = isoOfDay(Math.floor(dayNumber)).split('-');
+    return { year: Number(year), month: Number(month), day: Number(day) };
   }
   if (serial < 0 || serial > lastSerial) return errorOf('#NUM!');
-  return { year: 1900, month: serial < 32 ? 1 : 2 };
+  const whole = Math.trunc(serial);
+  return { year: 1900, month: whole < 32 ? 1 : 2, day: whole < 32 ? whole : whole - 31 };
 }
