@@ -20,8 +20,11 @@ export type Problem =
   /** 85 where 0.85 or 85 % was meant. */
   | { readonly code: 'percentForShare'; readonly name: string; readonly value: number }
   | { readonly code: 'missing'; readonly name: string }
-  | { readonly code: 'notANumber'; readonly name: string; readonly given: string }
-  | { readonly code: 'notADate'; readonly name: string; readonly given: string }
+  /** `row` counts from 1 in a range. */
+  | { readonly code: 'notANumber'; readonly name: string; readonly given: string; readonly row?: number }
+  | { readonly code: 'notADate'; readonly name: string; readonly given: string; readonly row?: number }
+  /** In a range of dates a temperature or a count of days: the columns were exchanged. */
+  | { readonly code: 'numberForDate'; readonly name: string; readonly given: string; readonly row: number }
   | { readonly code: 'notText'; readonly name: string }
   | { readonly code: 'notYesOrNo'; readonly name: string; readonly given: string }
   | { readonly code: 'oneCellWanted'; readonly name: string }
@@ -152,10 +155,18 @@ export type Problem =
       readonly high: number;
       readonly low: number;
     }
+  /** A mark for a missing value, as a rule. */
+  | { readonly code: 'notATemperature'; readonly name: string; readonly value: number; readonly row: number }
+  /** Lows in C where F were said or assumed, and the other way round. */
+  | { readonly code: 'lowsInCelsius'; readonly warmest: number }
+  | { readonly code: 'lowsInFahrenheit'; readonly warmest: number }
+  | { readonly code: 'baseInOtherScale'; readonly warmest: number; readonly base: number }
   | { readonly code: 'ceilingWanted' }
   | { readonly code: 'ceilingUnderBase'; readonly base: number; readonly ceiling: number }
   /** No season that counts among the frost dates. */
   | { readonly code: 'noSeasons' }
+  /** Two frosts of one season in a list that has one for each. */
+  | { readonly code: 'sameSeasonTwice'; readonly firstDay: number; readonly lastDay: number }
   /** It never froze. Shown as #N/A. */
   | { readonly code: 'neverFroze'; readonly seasons: number }
   /** Frost comes in fewer seasons than the risk asks for. Shown as #N/A. */

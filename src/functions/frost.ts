@@ -123,9 +123,16 @@ export function frostYears(
 const dateOfSide = (id: string, side: FrostSide, name: string): FunctionDefinition =>
   define({
     id,
-    parameters: [frosts(name), number('risk'), number('year'), optionalChoice('rule', quantileRules)],
+    parameters: [
+      frosts(name),
+      number('risk'),
+      number('year'),
+      optionalChoice('rule', quantileRules),
+      optionalChoice('hemisphere', hemispheres),
+    ],
     result: 'day',
-    calculate: ([dates, risk, year, rule], record) => frostDateAtRisk(side, dates, risk, year, rule, record),
+    calculate: ([dates, risk, year, rule, hemisphere], record) =>
+      frostDateAtRisk(side, dates, risk, year, rule, hemisphere, record),
   });
 
 export const springDate = dateOfSide('FROST.SPRINGDATE', 'spring', 'last_dates');
@@ -138,10 +145,17 @@ export const fallDate = dateOfSide('FROST.FALLDATE', 'fall', 'first_dates');
  * @param risk Share of springs with a later frost, above 0, below 1, such as 10%
  * @param year Year that the date is for
  * @param [rule] "inc" (default, as PERCENTILE.INC) or "exc" (as PERCENTILE.EXC)
+ * @param [hemisphere] "north" or "south"; read off the dates when left out
  * @returns A date, rounded to the later day; #N/A when frost comes in fewer springs than the risk
  */
-export function frostSpringDate(last_dates: any[][], risk: any, year: any, rule?: any): any {
-  return toCell(springDate, [last_dates, risk, year, rule]);
+export function frostSpringDate(
+  last_dates: any[][],
+  risk: any,
+  year: any,
+  rule?: any,
+  hemisphere?: any,
+): any {
+  return toCell(springDate, [last_dates, risk, year, rule, hemisphere]);
 }
 
 /**
@@ -151,17 +165,24 @@ export function frostSpringDate(last_dates: any[][], risk: any, year: any, rule?
  * @param risk Share of falls with an earlier frost, above 0, below 1, such as 10%
  * @param year Year that the date is for
  * @param [rule] "inc" (default, as PERCENTILE.INC) or "exc" (as PERCENTILE.EXC)
+ * @param [hemisphere] "north" or "south"; read off the dates when left out
  * @returns A date, rounded to the earlier day; #N/A when frost comes in fewer falls than the risk
  */
-export function frostFallDate(first_dates: any[][], risk: any, year: any, rule?: any): any {
-  return toCell(fallDate, [first_dates, risk, year, rule]);
+export function frostFallDate(first_dates: any[][], risk: any, year: any, rule?: any, hemisphere?: any): any {
+  return toCell(fallDate, [first_dates, risk, year, rule, hemisphere]);
 }
 
 export const chance = define({
   id: 'FROST.CHANCE',
-  parameters: [day('date', 'spring'), frosts('frost_dates'), choice('season', frostSides)],
+  parameters: [
+    day('date', 'spring'),
+    frosts('frost_dates'),
+    choice('season', frostSides),
+    optionalChoice('hemisphere', hemispheres),
+  ],
   result: 'plain',
-  calculate: ([date, dates, season], record) => chanceOfFrost(date, dates, season, record),
+  calculate: ([date, dates, season, hemisphere], record) =>
+    chanceOfFrost(date, dates, season, hemisphere, record),
 });
 
 /**
@@ -170,8 +191,9 @@ export const chance = define({
  * @param date Date of any year
  * @param frost_dates Range of last frosts (spring) or first frosts (fall), one a season
  * @param season "spring" or "fall"
+ * @param [hemisphere] "north" or "south"; read off the dates when left out
  * @returns A share; a frost on the very date does not count
  */
-export function frostChance(date: any, frost_dates: any[][], season: any): any {
-  return toCell(chance, [date, frost_dates, season]);
+export function frostChance(date: any, frost_dates: any[][], season: any, hemisphere?: any): any {
+  return toCell(chance, [date, frost_dates, season, hemisphere]);
 }

@@ -76,10 +76,10 @@ function numberIn(text: string): number | null {
   return plainNumber.test(perCent) ? Number(perCent) / 100 : null;
 }
 
-function readNumber(value: number | string | boolean, name: string): number {
+function readNumber(value: number | string | boolean, name: string, row?: number): number {
   if (typeof value === 'number') return value;
   const read = typeof value === 'string' ? numberIn(value) : null;
-  return read ?? refuse({ code: 'notANumber', name, given: String(value).trim() });
+  return read ?? refuse({ code: 'notANumber', name, given: String(value).trim(), ...(row && { row }) });
 }
 
 /** A number, a date written out as its serial, or a word. */
@@ -93,10 +93,21 @@ function readText(value: number | string | boolean): string {
   return String(value).trim();
 }
 
-function readDay(value: number | string | boolean, name: string): number {
+function readDay(value: number | string | boolean, name: string, row?: number): number {
   const day =
     typeof value === 'number' ? dayOfSerial(value) : typeof value === 'string' ? dayOfIso(value) : null;
-  return day ?? refuse({ code: 'notADate', name, given: String(value) });
+  return day ?? refuse({ code: 'notADate', name, given: String(value), ...(row && { row }) });
+}
+
+/** The last day of 1900. A smaller number among dates is a temperature, a day of the year or a count of days. */
+const leastInList = 366;
+
+/** A date in a list; a fraction of a day, as of a reading at noon, is of its day. */
+function readListDay(value: number | string | boolean, name: string, row: number): number {
+  if (typeof value === 'number' && value <= leastInList) {
+    refuse({ code: 'numberForDate', name, given: String(value), row });
+  }
+  return Math.floor(readDay(value, name, row));
 }
 
 function readYesOrNo(value: number | string | boolean, name: string): boolean {
@@ -163,12 +174,17 @@ export const units: Parameter<UnitSystem> = {
   },
 };
 
-/** A range, row by row. A blank cell is null, so that two ranges side by side stay in step. */
-function range<T>(name: string, readCell: (cell: unknown) => T | null): Parameter<readonly (T | null)[]> {
+/** A range, row by row, from 1. A blank cell is null, so that two ranges side by side stay in step. */
+function range<T>(
+  name: string,
+  readCell: (cell: unknown, row: number) => T | null,
+  cellsOf = (raw: readonly unknown[]): readonly unknown[] => raw.flat(),
+): Parameter<readonly (T | null)[]> {
   return {
     name,
     optional: false,
-    read: (raw) => (Array.isArray(raw) ? (raw.flat() as unknown[]) : [raw]).map(readCell),
+    read: (raw) =>
+      (Array.isArray(raw) ? cellsOf(raw as unknown[]) : [raw]).map((cell, i) => readCell(cell, i + 1)),
   };
 }
 
@@ -181,45 +197,43 @@ export function texts(name: string): Parameter<readonly (string | null)[]> {
 }
 
 export function numbers(name: string): Parameter<readonly (number | null)[]> {
-  return range(name, (cell) => {
+  return range(name, (cell, row) => {
     const value = bare(cell, name);
-    return value === null ? null : readNumber(value, name);
+    return value === null ? null : readNumber(value, name, row);
   });
 }
 
-/** Dates; a fraction of a day, as of a reading at noon, is of its day. */
 export function days(name: string): Parameter<readonly (number | null)[]> {
-  return range(name, (cell) => {
+  return range(name, (cell, row) => {
     const value = neverZero(cell, name);
-    return value === null ? null : Math.floor(readDay(value, name));
+    return value === null ? null : readListDay(value, name, row);
   });
 }
 
 const noFrost = ['none', 'void'] as const;
 
-/**
- * One frost date a season, or the word that stands for it. Of what FROST.LASTDATES gives the dates alone: read as
- * dates its years would lie about 1905.
- */
+/** One frost date a season, or the word that stands for it, with or without the years before them. */
 export function frosts(name: string): Parameter<readonly (number | (typeof noFrost)[number] | null)[]> {
-  const all = range(name, (cell) => {
-    const value = neverZero(cell, name);
-    if (value === null) return null;
-    const word = String(value).trim().toLowerCase();
-    return noFrost.find((one) => one === word) ?? Math.floor(readDay(value, name));
-  });
-  const isYear = (cell: unknown): boolean => {
-    const value = neverZero(cell, name);
-    return value === null || (typeof value === 'number' && value >= 1901 && value <= 9998 && value % 1 === 0);
-  };
-  return {
-    ...all,
-    read(raw) {
-      const rows = (Array.isArray(raw) ? raw : []) as unknown[][];
-      const hasYears = rows.length > 0 && rows.every((row) => row.length === 2 && isYear(row[0]));
-      return all.read(hasYears ? rows.map((row) => [row[1]]) : raw);
+  return range(
+    name,
+    (cell, row) => {
+      const value = neverZero(cell, name);
+      if (value === null) return null;
+      const word = String(value).trim().toLowerCase();
+      return noFrost.find((one) => one === word) ?? readListDay(value, name, row);
     },
-  };
+    withoutYears,
+  );
+}
+
+/** Of rows of year and date, as FROST.LASTDATES spills them, the dates. As dates all years are of 1905. */
+function withoutYears(rows: readonly unknown[]): readonly unknown[] {
+  const isYear = (cell: unknown): boolean =>
+    Number.isInteger(cell) && Number(cell) > 1900 && Number(cell) < 2200;
+  const isBlank = (cell: unknown): boolean => cell === null || cell === '';
+  const isYearly = (row: unknown): row is readonly unknown[] =>
+    Array.isArray(row) && row.length === 2 && (isYear(row[0]) || row.every(isBlank));
+  return rows.every(isYearly) ? rows.map(([, date]) => date) : rows.flat();
 }
 
 /** Whatever is given, as it comes, for the function that reads it; undefined when nothing is. */

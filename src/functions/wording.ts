@@ -55,6 +55,9 @@ export function sayProblem(problem: Problem): string {
     else values[key] = typeof value === 'number' ? sayNumber(value) : String(value);
   }
   if (problem.code === 'outOfRange') values['limits'] = sayLimits(problem);
+  if ((problem.code === 'notANumber' || problem.code === 'notADate') && problem.row !== undefined) {
+    values['name'] = fill(texts.rowOfRange, values);
+  }
   if (problem.code === 'riskAboveFrost') {
     values['riskPercent'] = sayNumber(problem.risk * 100);
     values['sharePercent'] = sayNumber(Math.round(problem.share * 1000) / 10);

@@ -241,6 +241,8 @@ export const english = {
     below: 'below {limit}',
     and: ' and ',
   },
+  /** The name of a range, with the row in it that is meant. */
+  rowOfRange: '{name}, row {row},',
   errors: {
     outOfRange: 'The {name} is {value}. It must be {limits}.',
     notWhole: 'The {name} is {value}. Give a whole number.',
@@ -253,6 +255,8 @@ export const english = {
       'The {name} is "{given}", which is not a number. Type digits with a decimal point and no unit.',
     notADate:
       'The {name} is "{given}", which is not a date from March 1900 on. Type a date such as 2026-05-02.',
+    numberForDate:
+      'The {name}, row {row}, is {given}, which is no date: it is too small a number. Give the column with the dates.',
     notText: 'The {name} cannot be read. Give one cell with a number or a word.',
     notYesOrNo: 'The {name} is "{given}". Answer yes or no (TRUE or FALSE).',
     oneCellWanted: 'The {name} is a range of several cells. Give one cell.',
@@ -319,8 +323,18 @@ export const english = {
     recordEnds: 'The record ends on {lastDay}, before the answer. Give a longer record.',
     lowAboveHigh: 'The low, {low}, is above the high, {high}. Exchange them.',
     lowAboveHighInRow: 'In row {row} of the ranges the low, {low}, is above the high, {high}. Mend that row.',
+    notATemperature:
+      'The {name}, row {row}, is {value}, which is no temperature of the air. If it marks a missing value, empty that cell.',
+    lowsInCelsius:
+      'The warmest night of this record is {warmest}, which is cold for a year in °F. If the lows are in °C, give "metric" as the unit system.',
+    lowsInFahrenheit:
+      'A low of this record is {warmest} °C, which no night is. If the lows are in °F, give "us" as the unit system.',
+    baseInOtherScale:
+      'The warmest high is {warmest} and the base is {base}: they are not in one scale. Give the base in the scale of the temperatures; 10 °C is 50 °F.',
     ceilingWanted: 'The method "reduced" needs a ceiling: 90 °F (32 °C) for cucumber.',
     ceilingUnderBase: 'The ceiling is {ceiling}, not above the base, {base}. Give a higher ceiling.',
+    sameSeasonTwice:
+      '{firstDay} and {lastDay} are frosts of one season. Give the last or the first frost of each season, a date with its own year.',
     noSeasons: 'No season can be counted: there is no frost date and no "none" among them.',
     neverFroze: 'It never froze in {seasons} {seasons|season|seasons}: there is no date to give.',
     riskAboveFrost:

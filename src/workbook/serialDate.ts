@@ -20,14 +20,14 @@ export function serialOfDay(day: number): number {
 
 const isoPattern = /^\s*(\d{4})-(\d{2})-(\d{2})\s*$/;
 
-/** The day number of an ISO date (yyyy-mm-dd), or null when the text is none or there is no such day. */
+/** The day number of an ISO date (yyyy-mm-dd), or null when the text is none, or none from 1900-03-01 on. */
 export function dayOfIso(text: string): number | null {
   const parts = isoPattern.exec(text);
   if (!parts) return null;
   const milliseconds = Date.parse(`${parts[1]}-${parts[2]}-${parts[3]}T00:00:00Z`);
   if (Number.isNaN(milliseconds)) return null;
   const day = milliseconds / 86400000;
-  return isoOfDay(day) === text.trim() ? day : null;
+  return isoOfDay(day) === text.trim() && dayOfSerial(serialOfDay(day)) !== null ? day : null;
 }
 
 /** yyyy-mm-dd of a whole day number. */

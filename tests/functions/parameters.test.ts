@@ -266,6 +266,7 @@ describe('ranges of numbers', () => {
     expect(refusalOf(() => prices.read([[1], ['three']]))).toEqual({
       code: 'notANumber',
       name: 'prices',
+      row: 2,
       given: 'three',
     });
     expect(refusalOf(() => prices.read([[{ error: '#REF!' }]]))).toMatchObject({

@@ -47,7 +47,7 @@ describe('HEAT', () => {
       '#N/A Row 2 of the ranges has no high or no low. A sum over a gap would be too small: fill the row in, or sum the parts.',
     );
     expect(run('HEAT.SUM', column(65), lows, 50)).toMatch(/has 1 cell and the .* has 3/);
-    expect(run('HEAT.SUM', column(65, 'warm', 80), lows, 50)).toMatch(/range of highs is "warm"/);
+    expect(run('HEAT.SUM', column(65, 'warm', 80), lows, 50)).toMatch(/range of highs, row 2, is "warm"/);
     expect(run('HEAT.DATE', dates, highs, lows, '2026-05-01', 500, 50)).toMatch(
       /^#N\/A The record ends on 2026-05-03/,
     );

@@ -1,6 +1,6 @@
 import { checkDay } from '../dates/dayLimits';
 import type { Recorder } from '../working';
-import { daysCounted, type FrostSide } from './coldSeason';
+import { daysCounted, type FrostSide, type Hemisphere } from './coldSeason';
 import { countedFrosts } from './countedFrosts';
 import type { SeasonFrost } from './frostOfSeasons';
 
@@ -12,8 +12,9 @@ import type { SeasonFrost } from './frostOfSeasons';
  * @param date of any year [whole day number]
  * @param frosts one a season [whole day numbers, "none", "void"; null for blanks]
  * @param side "spring" or "fall"
+ * @param hemisphere when undefined, read off the dates
  * @returns a share; a frost on the very date does not count
- * @throws notADate, noSeasons
+ * @throws notADate, noSeasons, sameSeasonTwice
  * Source: NOAA freeze tables; the share counted straight from the seasons: project convention.
  * @example chanceOfFrost(20576, [20575, 20942, 'none', 'void'], 'spring') // 1/3
  */
@@ -21,11 +22,12 @@ export function chanceOfFrost(
   date: number,
   frosts: readonly (SeasonFrost | null)[],
   side: FrostSide,
+  hemisphere?: Hemisphere,
   record?: Recorder,
 ): number {
   checkDay('date', date);
-  const { hemisphere, counted, seasons } = countedFrosts(side, frosts);
-  const days = daysCounted(date, side, hemisphere);
+  const { hemisphere: where, counted, seasons } = countedFrosts(side, frosts, hemisphere, record);
+  const days = daysCounted(date, side, where);
   const hits = counted.filter((one) => (side === 'spring' ? one > days : one < days)).length;
   const chance = hits / seasons;
   record?.({

@@ -1,7 +1,8 @@
 import { checkDay } from '../dates/dayLimits';
 import { refuse } from '../errors';
 import { yearOfDay, dayOfDate } from '../dates/calendar';
-import { daysCounted, type FrostSide, type Hemisphere } from './coldSeason';
+import { orAssume, type Recorder } from '../working';
+import { coldSeasonOf, daysCounted, type FrostSide, type Hemisphere } from './coldSeason';
 import type { SeasonFrost } from './frostOfSeasons';
 
 export interface CountedFrosts {
@@ -13,19 +14,36 @@ export interface CountedFrosts {
 }
 
 /**
- * One frost a season, counted so that seasons compare. In which hemisphere they fell is read off the dates: a last
- * frost falls in the first half of the year in the north, a first frost in the second.
+ * One frost a season, counted so that seasons compare.
  *
- * @throws notADate, noSeasons
+ * @param given hemisphere; when undefined it is read off the dates: a last frost falls in the first half of the year in
+ *   the north, a first frost in the second, unless only in the other hemisphere each has a season of its own
+ * @throws notADate, noSeasons, sameSeasonTwice
  */
-export function countedFrosts(side: FrostSide, frosts: readonly (SeasonFrost | null)[]): CountedFrosts {
+export function countedFrosts(
+  side: FrostSide,
+  frosts: readonly (SeasonFrost | null)[],
+  given: Hemisphere | undefined,
+  record: Recorder | undefined,
+): CountedFrosts {
   const days = frosts.filter((one) => typeof one === 'number');
   days.forEach((day) => checkDay(side === 'spring' ? 'last_dates' : 'first_dates', day));
   const seasons = days.length + frosts.filter((one) => one === 'none').length;
   if (seasons === 0) refuse({ code: 'noSeasons' });
   const early = days.filter((day) => day < dayOfDate(yearOfDay(day), 7, 1)).length;
   const isNorth = side === 'spring' ? early * 2 >= days.length : early * 2 <= days.length;
-  const hemisphere = isNorth ? 'north' : 'south';
+  const both = isNorth ? (['north', 'south'] as const) : (['south', 'north'] as const);
+  const likely = both.find((one) => new Set(days.map((day) => coldSeasonOf(day, one))).size === days.length);
+  const hemisphere = orAssume(given, likely ?? both[0], 'hemisphere', 'none', 'judgement', record);
+  const seen = new Map<number, number>();
+  for (const day of days) {
+    const season = coldSeasonOf(day, hemisphere);
+    const other = seen.get(season);
+    if (other !== undefined) {
+      refuse({ code: 'sameSeasonTwice', firstDay: Math.min(day, other), lastDay: Math.max(day, other) });
+    }
+    seen.set(season, day);
+  }
   const counted = days.map((day) => daysCounted(day, side, hemisphere)).sort((a, b) => a - b);
   return { hemisphere, counted, seasons };
 }

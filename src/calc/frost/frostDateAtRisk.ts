@@ -3,7 +3,7 @@ import { checkCount, checkShare } from '../limits/limits';
 import { roundingOf } from '../whole/roundingOf';
 import { ceilWhole, floorWhole } from '../whole/wholeNumbers';
 import { orAssume, type Recorder } from '../working';
-import { countingStart, type FrostSide } from './coldSeason';
+import { countingStart, type FrostSide, type Hemisphere } from './coldSeason';
 import { countedFrosts } from './countedFrosts';
 import type { SeasonFrost } from './frostOfSeasons';
 import { quantile, type QuantileRule } from './quantile';
@@ -23,8 +23,10 @@ export const enoughSeasons = 20;
  * @param risk above 0, below 1 [share]
  * @param year that the date is wanted for, whole, 1901 to 9998
  * @param rule "inc" (as PERCENTILE.INC), the default, or "exc" (as PERCENTILE.EXC)
+ * @param hemisphere when undefined, read off the dates
  * @returns whole day number
- * @throws outOfRange, percentForShare, notWhole, notADate, noSeasons, neverFroze, riskAboveFrost, tooFewSeasons
+ * @throws outOfRange, percentForShare, notWhole, notADate, noSeasons, sameSeasonTwice, neverFroze, riskAboveFrost,
+ *   tooFewSeasons
  * Source: NOAA freeze tables, the meaning of the risk and the part of seasons without frost; which quantile rule:
  * project convention, they differ by days.
  * @example frostDateAtRisk('spring', [20575, 20940, 21306], 0.5, 2030) // day 22036, 2 May: the middle one's
@@ -35,12 +37,13 @@ export function frostDateAtRisk(
   risk: number,
   year: number,
   rule?: QuantileRule,
+  hemisphere?: Hemisphere,
   record?: Recorder,
 ): number {
   checkShare('risk', risk, { above: 0, below: 1 });
   const wanted = checkCount('year', year, 'none', { atLeast: 1901, atMost: 9998 });
   const chosen = orAssume(rule, 'inc', 'rule', 'none', 'judgement', record);
-  const { hemisphere, counted, seasons } = countedFrosts(side, frosts);
+  const { hemisphere: where, counted, seasons } = countedFrosts(side, frosts, hemisphere, record);
   if (counted.length === 0) refuse({ code: 'neverFroze', seasons });
   const share = counted.length / seasons;
   record?.({ step: 'frostShare', inputs: { frosts: counted.length, seasons }, result: share, unit: 'share' });
@@ -55,7 +58,7 @@ export function frostDateAtRisk(
   });
   const exact = quantile(counted, at, chosen);
   const days = side === 'spring' ? ceilWhole(exact) : floorWhole(exact);
-  const start = countingStart(wanted, side, hemisphere);
+  const start = countingStart(wanted, side, where);
   record?.({
     step: 'frostQuantile',
     inputs: { quantileAt: at, rule: chosen, frosts: counted.length },

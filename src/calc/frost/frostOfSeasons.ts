@@ -1,9 +1,11 @@
 import { checkDay } from '../dates/dayLimits';
 import { refuse } from '../errors';
 import { checkSameLength } from '../limits/checkSameLength';
-import { checkTemperature } from '../limits/checkTemperature';
+import { checkReading } from '../limits/checkReading';
+import { checkNumber } from '../limits/limits';
 import { freezingF, type UnitSystem } from '../units/units';
 import { orAssume, type Recorder } from '../working';
+import { checkScale } from './checkScale';
 import { coldSeasonOf, coldSeasonStart, yearOfSide, type FrostSide, type Hemisphere } from './coldSeason';
 
 /** A day; "none" when it never froze; "void" when too many days are missing to know. */
@@ -18,6 +20,9 @@ export interface FrostOfYear {
 /** Utah Climate Center, freeze table: a season is void if ten days are missing. */
 const mostMissing = 9;
 
+/** From no winter of a garden to the cold that harms a cucurbit: judgement. */
+const thresholds = { us: { atLeast: -40, atMost: 60 }, metric: { atLeast: -40, atMost: 15 } };
+
 /**
  * The last frost of every spring, or the first of every fall, out of a daily record.
  *
@@ -26,12 +31,13 @@ const mostMissing = 9;
  * @param side "spring" for the last frosts, "fall" for the first
  * @param dates of the record [whole day numbers], in any order; null in rows that are empty
  * @param lows lowest temperature of each day [F or C]; null where the record has none
- * @param threshold of a frost [F or C], 32 F or 0 C when undefined
+ * @param threshold of a frost [F or C], 32 F or 0 C when undefined, -40 to 60 F or 15 C
  * @param units say which scale
  * @param hemisphere "north" when undefined
  * @returns one entry a season that the record touches, by year. Void when ten or more days are missing on the side
  *   where a frost would change the answer: after a last frost, before a first one, anywhere when none was found
- * @throws notADate, unequalLists, noDays, sameDayTwice, dateMissing, outOfRange
+ * @throws notADate, unequalLists, noDays, sameDayTwice, dateMissing, notATemperature,
+ *   lowsInCelsius, lowsInFahrenheit, outOfRange
  * Source: NOAA and the Utah Climate Center, freeze tables. The side on which missing days count: project convention.
  */
 export function frostOfSeasons(
@@ -51,9 +57,14 @@ export function frostOfSeasons(
     'noaa-freeze',
     record,
   );
-  checkTemperature('threshold', frost);
+  checkNumber('threshold', frost, units.temperature, thresholds[units.name]);
   const where = orAssume(hemisphere, 'north', 'hemisphere', 'none', 'judgement', record);
   const days = daysWithLows(dates, lows);
+  checkScale(
+    days.map(({ low }) => low),
+    frost,
+    units,
+  );
   const first = days[0]?.day ?? refuse({ code: 'noDays' });
   const last = days[days.length - 1]?.day ?? first;
 
@@ -109,7 +120,7 @@ function daysWithLows(
     if (seen.has(day)) refuse({ code: 'sameDayTwice', day, row: row + 1 });
     seen.add(day);
     if (low === null) return;
-    checkTemperature('lows', low);
+    checkReading('lows', low, row + 1);
     days.push({ day, low });
   });
   return days.sort((one, other) => one.day - other.day);

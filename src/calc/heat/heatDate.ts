@@ -1,6 +1,7 @@
 import { checkDay } from '../dates/dayLimits';
 import { checkPositive } from '../limits/limits';
 import { orAssume, type Recorder } from '../working';
+import { checkBase } from './checkBase';
 import { heatByDay } from './heatByDay';
 import { heatFormula, type HeatMethod } from './heatFormula';
 import { heatSources } from './heatOfDay';
@@ -20,7 +21,8 @@ import { heatSources } from './heatOfDay';
  * @param method "mean" when undefined
  * @returns whole day number
  * @throws notADate, unequalLists, noDays, sameDayTwice, dateMissing, dayMissing (on the way there), recordEnds
- *   (before the target), lowAboveHighInRow, outOfRange, ceilingWanted, ceilingUnderBase
+ *   (before the target), lowAboveHighInRow, notATemperature, baseInOtherScale, outOfRange, ceilingWanted,
+ *   ceilingUnderBase
  * Source: see heatFormula.
  * @example heatDate([0, 1, 2], [65, 80, 80], [40, 60, 60], 0, 22.5, 50) // 1: 2.5 and 20
  */
@@ -38,6 +40,7 @@ export function heatDate(
   checkDay('start', start);
   checkPositive('target', target, 'degreeDays');
   const chosen = orAssume(method, 'mean', 'method', 'none', 'judgement', record);
+  checkBase(base, highs);
   const heatOn = heatByDay(dates, highs, lows, heatFormula(base, ceiling, chosen));
   let day = start;
   let sum = heatOn(day);

@@ -1,6 +1,7 @@
 import { refuse } from '../errors';
 import { orAssume, type Recorder } from '../working';
 import { checkTemperature } from '../limits/checkTemperature';
+import { checkBase } from './checkBase';
 import { heatFormula, type HeatMethod } from './heatFormula';
 
 /**
@@ -14,7 +15,7 @@ import { heatFormula, type HeatMethod } from './heatFormula';
  * @param ceiling above which more warmth does not help [same scale]; none when undefined
  * @param method "mean" when undefined
  * @returns degree days of that scale; one C-day is 1.8 F-days
- * @throws outOfRange, lowAboveHigh, ceilingWanted, ceilingUnderBase
+ * @throws outOfRange, baseInOtherScale, lowAboveHigh, ceilingWanted, ceilingUnderBase
  * Source: see heatFormula. Michigan State's worked example: 65 and 40 over 50 make 2.5.
  * @example heatOfDay(65, 40, 50) // 2.5
  */
@@ -30,6 +31,7 @@ export function heatOfDay(
   const formula = heatFormula(base, ceiling, chosen);
   checkTemperature('high', high);
   checkTemperature('low', low);
+  checkBase(base, [high]);
   if (low > high) refuse({ code: 'lowAboveHigh', high, low });
   const heat = formula(high, low);
   record?.({

@@ -1,12 +1,12 @@
 import { refuse } from '../errors';
-import { checkTemperature } from '../limits/checkTemperature';
+import { checkReading } from '../limits/checkReading';
 import type { HeatFormula } from './heatFormula';
 
 /**
  * The heat of one row of a record.
  *
  * @param row from 0; said from 1
- * @throws dayMissingInRow, lowAboveHighInRow, outOfRange
+ * @throws dayMissingInRow, lowAboveHighInRow, notATemperature
  */
 export function heatOfRow(
   formula: HeatFormula,
@@ -15,8 +15,8 @@ export function heatOfRow(
   row: number,
 ): number {
   if (high == null || low == null) return refuse({ code: 'dayMissingInRow', row: row + 1 });
-  checkTemperature('highs', high);
-  checkTemperature('lows', low);
+  checkReading('highs', high, row + 1);
+  checkReading('lows', low, row + 1);
   if (low > high) refuse({ code: 'lowAboveHighInRow', row: row + 1, high, low });
   return formula(high, low);
 }

@@ -2,6 +2,7 @@ import { checkDay } from '../dates/dayLimits';
 import { refuse } from '../errors';
 import { checkPositive } from '../limits/limits';
 import { orAssume, type Recorder } from '../working';
+import { checkBase } from './checkBase';
 import { heatByDay } from './heatByDay';
 import { leastDifference } from './heatDate';
 import { heatFormula, type HeatMethod } from './heatFormula';
@@ -24,7 +25,8 @@ import { heatSources } from './heatOfDay';
  * @param method "mean" when undefined
  * @returns whole day numbers, rising, none after the last
  * @throws notADate, lastBeforeFirst, unequalLists, noDays, sameDayTwice, dateMissing, dayMissing, recordEnds (before
- *   the last day to sow), lowAboveHighInRow, outOfRange, ceilingWanted, ceilingUnderBase
+ *   the last day to sow), lowAboveHighInRow, notATemperature, baseInOtherScale, outOfRange, ceilingWanted,
+ *   ceilingUnderBase
  * Source: project convention over heatFormula: sown in the morning, so that a sowing's day is its first day of heat.
  * @example heatSuccession([0, 1, 2, 3], [80, 80, 80, 80], [60, 60, 60, 60], 0, 4, 40, 50) // [0, 2, 4]
  */
@@ -45,6 +47,7 @@ export function heatSuccession(
   if (last < first) refuse({ code: 'lastBeforeFirst', firstDay: first, lastDay: last });
   checkPositive('heat_between', heatBetween, 'degreeDays');
   const chosen = orAssume(method, 'mean', 'method', 'none', 'judgement', record);
+  checkBase(base, highs);
   const heatOn = heatByDay(dates, highs, lows, heatFormula(base, ceiling, chosen));
   const sowings = [first];
   let sum = 0;

@@ -1,6 +1,7 @@
 import { refuse } from '../errors';
 import { orAssume, type Recorder } from '../working';
 import { checkSameLength } from '../limits/checkSameLength';
+import { checkBase } from './checkBase';
 import { heatFormula, type HeatMethod } from './heatFormula';
 import { heatSources } from './heatOfDay';
 import { heatOfRow } from './heatOfRow';
@@ -17,8 +18,8 @@ import { heatOfRow } from './heatOfRow';
  * @param ceiling above which more warmth does not help [same scale]; none when undefined
  * @param method "mean" when undefined
  * @returns degree days of that scale
- * @throws unequalLists, noDays, dayMissingInRow (no sum without it), lowAboveHighInRow, outOfRange, ceilingWanted,
- *   ceilingUnderBase
+ * @throws unequalLists, noDays, dayMissingInRow (no sum without it), lowAboveHighInRow, notATemperature,
+ *   baseInOtherScale, outOfRange, ceilingWanted, ceilingUnderBase
  * Source: see heatFormula.
  * @example heatSum([65, 80], [40, 60], 50) // 22.5
  */
@@ -38,6 +39,8 @@ export function heatSum(
   if (days === 0) refuse({ code: 'noDays' });
   let sum = 0;
   for (let row = 0; row < days; row++) sum += heatOfRow(formula, highs[row], lows[row], row);
+  // After the rows: exchanged columns and marks for what is missing are named as such.
+  checkBase(base, highs);
   record?.({
     step: 'heatSum',
     inputs: { days, base, ...(ceiling === undefined ? {} : { ceiling }), method: chosen },

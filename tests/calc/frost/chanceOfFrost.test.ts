@@ -57,7 +57,7 @@ describe('chanceOfFrost', () => {
 
   test('the working shows what was counted', () => {
     const { value, steps } = recording((record) =>
-      chanceOfFrost(day('2030-05-01'), [...springs, 'none'], 'spring', record),
+      chanceOfFrost(day('2030-05-01'), [...springs, 'none'], 'spring', undefined, record),
     );
     expect(steps).toMatchObject([{ step: 'chanceAfter', inputs: { frosts: 2, seasons: 5 }, result: value }]);
   });

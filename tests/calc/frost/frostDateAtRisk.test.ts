@@ -79,10 +79,10 @@ describe('frostDateAtRisk', () => {
         expect(frostDateAtRisk('spring', frosts, high, 2030)).toBeLessThanOrEqual(
           frostDateAtRisk('spring', frosts, low, 2030),
         );
-        const falls = frosts.map((frost) => frost + 200);
-        expect(frostDateAtRisk('fall', falls, high, 2030)).toBeGreaterThanOrEqual(
-          frostDateAtRisk('fall', falls, low, 2030),
-        );
+        // From the middle of August to that of January.
+        const falls = frosts.map((frost) => frost + 226);
+        const fallAt = (risk: number) => frostDateAtRisk('fall', falls, risk, 2030, 'inc', 'north');
+        expect(fallAt(high)).toBeGreaterThanOrEqual(fallAt(low));
       }),
       seeded,
     );
@@ -142,7 +142,7 @@ describe('frostDateAtRisk', () => {
     });
     expect(() => frostDateAtRisk('spring', springs.slice(0, 9), 0.1, 2030, 'exc')).not.toThrow();
     const remarks = (frosts: readonly SeasonFrost[]) =>
-      recording((record) => frostDateAtRisk('spring', frosts, 0.1, 2030, 'inc', record)).remarks;
+      recording((record) => frostDateAtRisk('spring', frosts, 0.1, 2030, 'inc', undefined, record)).remarks;
     expect(remarks(five)).toEqual(['fewSeasons']);
     expect(remarks(springs)).toEqual([]);
     expect(frostDateAtRisk('spring', [day('2001-04-20')], 0.1, 2030)).toBe(day('2030-04-20'));

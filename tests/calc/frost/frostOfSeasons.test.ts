@@ -47,7 +47,7 @@ describe('frostOfSeasons', () => {
     const warm = record(run('2019-07-24', '2020-07-23'), []);
     expect(seasons('spring', warm)).toEqual([{ year: 2020, frost: 'none' }]);
     expect(seasons('fall', warm)).toEqual([{ year: 2019, frost: 'none' }]);
-    const at = (low: number) => seasons('fall', { ...warm, lows: warm.lows.map(() => low) });
+    const at = (low: number) => seasons('fall', { ...warm, lows: [low, ...warm.lows.slice(1)] });
     expect(at(32)).toEqual([{ year: 2019, frost: day('2019-07-24') }]);
     expect(at(32.1)).toEqual([{ year: 2019, frost: 'none' }]);
     const celsius = warm.lows.map(() => 0);
@@ -187,7 +187,7 @@ describe('frostOfSeasons', () => {
       row: 2,
     });
     expect(refusalOf(() => seasons('spring', { dates: [100], lows: [3000] }))).toMatchObject({
-      code: 'outOfRange',
+      code: 'notATemperature',
       name: 'lows',
     });
   });
