@@ -1,6 +1,7 @@
 // @vitest-environment jsdom
 /** The plots of the pane over the real browser workbook, with its engine and our functions. */
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { crops } from '../../src/reference/crops';
 import type { BrowserWorkbook } from '../../src/hosts/browser/openWorkbook';
 import type { ReadValue } from '../../src/workbook/port';
 import { run } from '../functions/run';
@@ -119,6 +120,18 @@ describe('a plot', () => {
     expect(radios().findIndex(({ checked }) => checked)).toBe(3);
     await workbook.undo();
     expect(await names()).toEqual(['Creek', 'Hill', '007']);
+  });
+
+  it('has one entry for each crop to choose, and takes any name that is understood', async () => {
+    pane.button('New plot').click();
+    const offered = [...pane.root.querySelectorAll(`#${pane.field('Crop').getAttribute('list')} option`)];
+    expect(offered.map((option) => option.getAttribute('value'))).toEqual(crops.map(({ name }) => name));
+    enter(pane.field('Plot'), 'Lane');
+    enter(pane.field('Crop'), 'zuchini');
+    expect(pane.described('Crop')).toContain('"zuchini" is not known. Choose one from the list');
+    enter(pane.field('Crop'), 'Courgettes');
+    await press('Put the new plot into the sheet', '"Lane" was added.');
+    expect((await column('Taken as'))[3]).toBe('summer squash');
   });
 
   it('is not written with a figure that cannot be; the field says what to do', async () => {

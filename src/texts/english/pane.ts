@@ -126,6 +126,8 @@ export const pane = {
     notANumber: '"{given}" is not a number. Type digits only, without a unit or a thousands separator.',
     notWhole: '{given} is not a whole number. Round it.',
     notAChoice: 'The sheet says "{given}". Choose one of: {choices}.',
+    notKnown:
+      '"{given}" is not known. Choose one from the list; the Crops sheet has the other names that can be typed.',
     outOfRange: '{given} does not fit. It must be {limits}.',
     shareForPercent: '{given} % is less than one in a hundred. For {given} as a share, type {percent}.',
     sheetDate: 'The sheet says "{given}", which is not a date. Give day, month and year.',
