@@ -208,6 +208,19 @@ describe('a plot', () => {
     expect(await whole(0)).toEqual(creek);
   });
 
+  it('leaves, removed, a blank line at the end, which the next plot takes', async () => {
+    choose(0);
+    pane.button('Remove').click();
+    await press('Remove it', '"Creek" was removed.');
+    const { area } = await table();
+    expect(await names()).toEqual(['Hill', '007', null]);
+    pane.button('New plot').click();
+    enter(pane.field('Plot'), 'Lane');
+    await press('Put the new plot into the sheet', '"Lane" was added.');
+    expect(await names()).toEqual(['Hill', '007', 'Lane']);
+    expect((await table()).area).toEqual(area);
+  });
+
   it('is not touched when somebody typed meanwhile', async () => {
     choose(0);
     await type(1, 0, { v: 'Slope' });
