@@ -10,11 +10,12 @@ import { fill } from '../texts/fill';
 
 const { pane } = english;
 
-export type FieldKind = 'date' | 'percent' | 'number' | 'choice' | 'text';
+export type FieldKind = 'date' | 'percent' | 'number' | 'choice' | 'offer' | 'text';
 
 export type Checked = { readonly value: CellValue } | { readonly wrong: string };
 
 export function fieldKind(line: FormLine): FieldKind {
+  if (line.offered !== undefined) return 'offer';
   if (line.choices.length > 0) return 'choice';
   if (line.format === 'date' || line.format === 'percent' || line.format === 'text') return line.format;
   return 'number';
@@ -63,6 +64,10 @@ export function checkText(line: FormLine, typed: string): Checked {
     case 'text':
     case 'choice':
       return { value: text };
+    case 'offer':
+      return choiceLike(line, text) === undefined
+        ? { wrong: fill(pane.wrong.notKnown, { given: text }) }
+        : { value: text };
     case 'date':
       return checkDate(text);
     case 'percent':

@@ -44,7 +44,11 @@ export function createFormField(line: FormLine, onEdit: () => void): FormField {
   const isPercent = fieldKind(line) === 'percent';
   const part = (name: string): string => `${id}-${name}`;
   const parts = ['unit', 'note', 'wrong', 'stands-in', 'help'].map(part);
-  const control = createControl(line, id, parts.join(' '));
+  const offered =
+    line.offered === undefined
+      ? []
+      : [element('datalist', { id: part('offered') }, ...optionsOf(line.offered))];
+  const control = createControl(line, id, parts.join(' '), part('offered'));
   const unit = element(
     'span',
     { id: part('unit'), hidden: !isPercent },
@@ -98,7 +102,7 @@ export function createFormField(line: FormLine, onEdit: () => void): FormField {
       'div',
       { class: 'field' },
       element('label', { for: id }, line.label),
-      element('div', { class: 'control' }, control, unit),
+      element('div', { class: 'control' }, control, unit, ...offered),
       note,
       wrong,
       standsIn,
@@ -153,7 +157,11 @@ export function createFormField(line: FormLine, onEdit: () => void): FormField {
   };
 }
 
-function createControl(line: FormLine, id: string, describedBy: string): Control {
+function optionsOf(choices: readonly string[]): HTMLElement[] {
+  return choices.map((choice) => element('option', { value: choice }, choice));
+}
+
+function createControl(line: FormLine, id: string, describedBy: string, list: string): Control {
   const common = { id, name: line.name, 'aria-describedby': describedBy };
   switch (fieldKind(line)) {
     case 'choice':
@@ -161,7 +169,7 @@ function createControl(line: FormLine, id: string, describedBy: string): Control
         'select',
         common,
         element('option', { value: '' }, pane.season.choose),
-        ...line.choices.map((choice) => element('option', { value: choice }, choice)),
+        ...optionsOf(line.choices),
       );
     case 'date':
       return element('input', { ...common, type: 'date', min: '1900-03-01', max: '9999-12-31' });
@@ -175,6 +183,8 @@ function createControl(line: FormLine, id: string, describedBy: string): Control
         autocomplete: 'off',
         class: 'number',
       });
+    case 'offer':
+      return element('input', { ...common, type: 'text', autocomplete: 'off', list });
     case 'text':
       return element('input', { ...common, type: 'text', autocomplete: 'off' });
   }

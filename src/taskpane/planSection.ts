@@ -15,6 +15,8 @@ import { failureSentence } from './problemSentence';
 
 const { plan: words, nothingChanged } = english.pane;
 
+const xlsxType = 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet';
+
 /** More sentences than these are too many to take in at once. */
 const mostSaid = 8;
 
@@ -64,7 +66,7 @@ export function createPlanSection(workbook: LiveWorkbook, place: PlanPlace, acti
     notice.say(words.saving);
     const bytes = await files.write(workbook);
     if (bytes === null) return notice.warn(words.noPlan);
-    handOut(words.fileName, bytes);
+    handOut(words.fileName, new Uint8Array(bytes), xlsxType);
     const lines = await readLines(workbook, plotsTable);
     const over = lines === null ? '' : nameTypedOver(lines);
     const own = (await workbook.sheets()).filter((sheet) => sheet.used !== null && !isOurs(sheet));
@@ -90,6 +92,25 @@ export function createPlanSection(workbook: LiveWorkbook, place: PlanPlace, acti
     else await place.reopen(taken, words.tookOver);
   };
   const take = button(words.take, takeOver);
+  const saveAside = async (): Promise<void> => {
+    handOut(words.aside.fileName, desk.asideText(), 'application/json');
+    notice.say(words.saved);
+  };
+  const openAside = async (): Promise<void> => {
+    const { workbook: shown, isOpened } = await desk.openAside();
+    await place.reopen(shown, isOpened ? words.aside.opened : words.aside.still);
+  };
+  const aside = element(
+    'div',
+    { hidden: !desk.hasAside() },
+    element('p', { class: 'hint' }, words.aside.there),
+    element(
+      'div',
+      { class: 'buttons' },
+      button(words.aside.save, saveAside),
+      button(words.aside.open, openAside),
+    ),
+  );
   // Pressed by the button, which says what it is for.
   const chooser = element('input', { type: 'file', accept: '.xlsx,.csv,.tsv,.txt', hidden: true });
   const choose = element('button', { type: 'button' }, words.open);
@@ -119,6 +140,7 @@ export function createPlanSection(workbook: LiveWorkbook, place: PlanPlace, acti
     chooser,
     element('p', { class: 'help' }, words.fileHelp),
     notice.element,
+    aside,
     createStartAgain(place, button),
   );
   showKeeping();
@@ -202,9 +224,8 @@ function sayMoment(at: number): string {
 }
 
 /** To where the browser puts what is downloaded. */
-function handOut(name: string, bytes: Uint8Array): void {
-  const type = 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet';
-  const address = URL.createObjectURL(new Blob([new Uint8Array(bytes)], { type }));
+function handOut(name: string, content: BlobPart, type: string): void {
+  const address = URL.createObjectURL(new Blob([content], { type }));
   element('a', { href: address, download: name }).click();
   // Some browsers take the bytes a moment later.
   setTimeout(() => URL.revokeObjectURL(address), 60_000);

@@ -142,7 +142,7 @@ function checkName(name: string, otherNames: readonly string[]): string | null {
   return isTaken ? fill(words.nameTaken, { name }) : null;
 }
 
-function lineOf({ header, format, choices, note, limits }: TableColumn): FormLine {
+function lineOf({ header, format, choices, offered, note, limits }: TableColumn): FormLine {
   return {
     label: header,
     name: `plot ${header}`,
@@ -151,6 +151,7 @@ function lineOf({ header, format, choices, note, limits }: TableColumn): FormLin
     format,
     choices,
     remark: note,
+    ...(offered && { offered }),
     ...(limits && { limits }),
   };
 }

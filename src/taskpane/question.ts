@@ -4,7 +4,7 @@ import type { FormLine } from '../workbook/template';
 import { element, paneId } from './elements';
 import { createFormField, type FormField } from './formField';
 
-export interface QuestionField extends Pick<FormLine, 'name' | 'format' | 'limits'> {
+export interface QuestionField extends Pick<FormLine, 'name' | 'format' | 'limits' | 'offered'> {
   readonly label: string;
   readonly help: string;
   readonly choices?: readonly string[];
@@ -35,17 +35,8 @@ export interface Question {
 
 export function createQuestion(parts: QuestionParts): Question {
   const fields = parts.fields.map((field) => {
-    const { name, label, format, limits, help, choices = [], start = null } = field;
-    const line = {
-      label,
-      name,
-      kind: 'input',
-      content: start,
-      format,
-      choices,
-      remark: help,
-      ...(limits && { limits }),
-    } as const;
+    const { help, choices = [], start = null } = field;
+    const line = { ...field, kind: 'input', content: start, choices, remark: help } as const;
     const made = createFormField(line, () => mark(made, field));
     made.show(start, false);
     return { made, field };

@@ -151,6 +151,7 @@ export function createQuestionsSection(table: TableTemplate, tools: PaneTools): 
     name,
     format: 'text',
     choices: cropColumn?.choices ?? [],
+    offered: cropColumn?.offered ?? [],
     isWanted: false,
   });
   const wanted = (name: string, text: { label: string; help: string }): QuestionField => ({

@@ -25,8 +25,9 @@ const headers = words.columns;
 const remarks = words.remarks;
 const { quantities } = english;
 
+const cropTypes = crops.map((crop) => crop.name);
 /** The types first, then the trade's other names for them. */
-const understoodNames = [...crops.map((crop) => crop.name), ...crops.flatMap((crop) => crop.synonyms)];
+const understoodNames = [...cropTypes, ...crops.flatMap((crop) => crop.synonyms)];
 
 type ColumnKey = keyof typeof headers;
 const cell = (key: ColumnKey): Expression => column(headers[key].header);
@@ -392,7 +393,7 @@ export const plotsTemplate: SheetTemplate = {
       columns: [
         // What every plot is asked first, so that its results stand in sight beside it.
         asked('plot', 'text', 16),
-        asked('crop', 'text', 20, { choices: understoodNames }),
+        asked('crop', 'text', 20, { choices: understoodNames, offered: cropTypes }),
         asked('layout', 'text', 9, { choices: words.layouts }),
         asked('length', 'general', 9, { ...feet, limits: limits.size, quantity: quantities.length }),
         asked('width', 'general', 9, { ...feet, limits: limits.size, quantity: quantities.width }),

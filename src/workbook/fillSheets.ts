@@ -151,7 +151,7 @@ async function computedColumns(port: WorkbookPort, sheet: string, table: TableTe
   let kept = 0;
   for (const [ordinal, column] of table.columns.entries()) {
     const index = there.headers.indexOf(column.header);
-    if (index < 0) throw new HostError({ code: 'sheetDamaged', sheet, missing: column.header });
+    if (index < 0) throw new HostError({ code: 'columnGone', sheet, missing: column.header });
     // Runs of formula cells between typed ones, so that a typed cell is never touched.
     let run: CellContent[][] = [];
     const flush = (endRow: number): void => {

@@ -299,6 +299,8 @@ export type HostProblem =
   | { readonly code: 'cellsInTheWay'; readonly sheet: string; readonly row: number; readonly column: number }
   /** A sheet of ours that lacks one of its tables, columns or named cells. */
   | { readonly code: 'sheetDamaged'; readonly sheet: string; readonly missing: string }
+  /** A table lacks a column of ours. */
+  | { readonly code: 'columnGone'; readonly sheet: string; readonly missing: string }
   /** Sheets can be neither added nor removed. */
   | { readonly code: 'workbookLocked' }
   /** Opened for reading only, or protected in another way. */

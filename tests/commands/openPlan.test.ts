@@ -85,6 +85,22 @@ describe('opening a plan', () => {
     ]);
   });
 
+  test('gives a plan from before a column that column, with what was typed', async () => {
+    const older = makeWorkbook();
+    const tables = plotsTemplate.tables.map((one) => ({
+      ...one,
+      columns: one.columns.filter(({ kind, header }) => kind === 'input' && header !== 'Sow or set out on'),
+    }));
+    const requests = savedPlan.map((request) =>
+      request.template === plotsTemplate ? { ...request, template: { ...plotsTemplate, tables } } : request,
+    );
+    await fillSheets(older, requests, 'plan');
+    const { workbook, said } = await opened('a.xlsx', await older.bytes(), makeWorkbook());
+    expect(said).toHaveLength(2);
+    expect((await workbook.readTable('Plots'))?.headers).toContain('Sow or set out on');
+    expect(await plotsIn(workbook)).toEqual(savedPlots.map(({ Plot }) => Plot));
+  });
+
   test('takes a list where nothing of ours is open', async () => {
     const { workbook } = await opened('list.csv', 'Plot,Crop\nLane,gourd\n', makeWorkbook());
     expect(await plotsIn(workbook)).toEqual(['Lane']);

@@ -17,6 +17,8 @@ const noon: Keeping = { code: 'kept', at: new Date(2027, 4, 2, 12, 30).getTime()
 interface FakeDesk extends Desk {
   readonly shown: FakeWorkbook[];
   tell(keeping: Keeping): void;
+  /** What is put aside, and what opening it gives; null where it cannot be read. */
+  aside: { text: string; opens: FakeWorkbook | null } | null;
   /** What `takeOver` opens. */
   kept: FakeWorkbook | null;
   listeners(): number;
@@ -40,6 +42,15 @@ function createFakeDesk(found: Started['found'] = 'nothing'): FakeDesk {
   const desk: FakeDesk = {
     shown,
     kept: null,
+    aside: null,
+    hasAside: () => desk.aside !== null,
+    asideText: () => desk.aside?.text ?? '',
+    async openAside() {
+      const opens = desk.aside?.opens ?? null;
+      if (opens === null) return { workbook: shown.at(-1) as FakeWorkbook, isOpened: false };
+      desk.aside = null;
+      return { workbook: show(opens), isOpened: true };
+    },
     start: async (filling) => ({ workbook: show(await filled(filling)), found }),
     replace: async (filling) => show(await filled(filling)),
     hasBefore: () => before !== null,
@@ -171,6 +182,29 @@ describe('a page that opens and keeps plans', () => {
     files.write = () => Promise.reject(new Error('out of paper'));
     button(plan.save).click();
     await until(() => expect(said()).toContain('out of paper'));
+  });
+
+  it('offers what was put aside as it is kept, and to try it again', async () => {
+    const made: Blob[] = [];
+    URL.createObjectURL = (blob: Blob) => `blob:test/${made.push(blob)}`;
+    URL.revokeObjectURL = () => undefined;
+    const click = vi.spyOn(HTMLAnchorElement.prototype, 'click').mockImplementation(() => undefined);
+    desk.aside = { text: '{"version":2}', opens: null };
+    await open();
+    expect(said()).toContain(plan.aside.there);
+    button(plan.aside.save).click();
+    await until(() => expect(said()).toContain(plan.saved));
+    expect((click.mock.contexts[0] as HTMLAnchorElement).download).toBe('cucurbit-plan-put-aside.json');
+    expect(made.map(({ size }) => size)).toEqual(['{"version":2}'.length]);
+    button(plan.aside.open).click();
+    await until(() => expect(said()).toContain(plan.aside.still));
+    const again = createFakeWorkbook();
+    desk.aside.opens = again;
+    button(plan.aside.open).click();
+    await until(() => expect(said()).toContain(plan.aside.opened));
+    expect(desk.shown.at(-1)).toBe(again);
+    const hints = [...root.querySelectorAll('p')].filter((one) => one.textContent === plan.aside.there);
+    expect(hints.map((hint) => hint.parentElement?.hidden)).toEqual([true]);
   });
 
   /** As a person does after the button: in a window of the browser's own. */

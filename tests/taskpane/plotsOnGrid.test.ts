@@ -1,6 +1,7 @@
 // @vitest-environment jsdom
 /** The plots of the pane over the real browser workbook, with its engine and our functions. */
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { crops } from '../../src/reference/crops';
 import type { BrowserWorkbook } from '../../src/hosts/browser/openWorkbook';
 import type { ReadValue } from '../../src/workbook/port';
 import { run } from '../functions/run';
@@ -121,6 +122,18 @@ describe('a plot', () => {
     expect(await names()).toEqual(['Creek', 'Hill', '007']);
   });
 
+  it('has one entry for each crop to choose, and takes any name that is understood', async () => {
+    pane.button('New plot').click();
+    const offered = [...pane.root.querySelectorAll(`#${pane.field('Crop').getAttribute('list')} option`)];
+    expect(offered.map((option) => option.getAttribute('value'))).toEqual(crops.map(({ name }) => name));
+    enter(pane.field('Plot'), 'Lane');
+    enter(pane.field('Crop'), 'zuchini');
+    expect(pane.described('Crop')).toContain('"zuchini" is not known. Choose one from the list');
+    enter(pane.field('Crop'), 'Courgettes');
+    await press('Put the new plot into the sheet', '"Lane" was added.');
+    expect((await column('Taken as'))[3]).toBe('summer squash');
+  });
+
   it('is not written with a figure that cannot be; the field says what to do', async () => {
     pane.button('New plot').click();
     enter(pane.field('Plot'), 'Lane');
@@ -193,6 +206,19 @@ describe('a plot', () => {
     for (let i = 0; i < 3; i++) await workbook.undo();
     expect(await names()).toEqual(['Creek', 'Hill', '007']);
     expect(await whole(0)).toEqual(creek);
+  });
+
+  it('leaves, removed, a blank line at the end, which the next plot takes', async () => {
+    choose(0);
+    pane.button('Remove').click();
+    await press('Remove it', '"Creek" was removed.');
+    const { area } = await table();
+    expect(await names()).toEqual(['Hill', '007', null]);
+    pane.button('New plot').click();
+    enter(pane.field('Plot'), 'Lane');
+    await press('Put the new plot into the sheet', '"Lane" was added.');
+    expect(await names()).toEqual(['Hill', '007', 'Lane']);
+    expect((await table()).area).toEqual(area);
   });
 
   it('is not touched when somebody typed meanwhile', async () => {

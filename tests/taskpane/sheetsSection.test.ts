@@ -165,6 +165,7 @@ describe('a refusal', () => {
     { code: 'sheetLocked', sheet: 'Plots' },
     { code: 'cellsInTheWay', sheet: 'Plots', row: 11, column: 27 },
     { code: 'sheetDamaged', sheet: 'Plots', missing: 'Width' },
+    { code: 'columnGone', sheet: 'Plots', missing: 'Width' },
     { code: 'daysFrom1904' },
     { code: 'notInFront' },
     { code: 'changedByOthers' },

@@ -114,11 +114,18 @@ describe('a part of a sheet that is gone is named, and nothing is written', () =
   const column = (startColumn: number) => ({ startRow: 0, endRow: 99, startColumn, endColumn: startColumn });
 
   test.each([
-    ['the line of a frost date', 'Season', RemoveRowCommand.id, row(6), 'Last frost of spring'],
-    ['the headers of a table', 'Plots', RemoveRowCommand.id, row(6), 'Plots'],
-    ['a column of inputs', 'Plots', RemoveColCommand.id, column(3), 'Length'],
-    ['a column of results', 'Plots', RemoveColCommand.id, column(7), 'Plants'],
-  ])('%s', async (_, sheet, command, range, missing) => {
+    [
+      'the line of a frost date',
+      'Season',
+      RemoveRowCommand.id,
+      row(6),
+      'sheetDamaged',
+      'Last frost of spring',
+    ],
+    ['the headers of a table', 'Plots', RemoveRowCommand.id, row(6), 'sheetDamaged', 'Plots'],
+    ['a column of inputs', 'Plots', RemoveColCommand.id, column(3), 'columnGone', 'Length'],
+    ['a column of results', 'Plots', RemoveColCommand.id, column(7), 'columnGone', 'Plants'],
+  ])('%s', async (_, sheet, command, range, code, missing) => {
     const { workbook, typed } = openBrowser();
     await fill(workbook);
     const at = { sheet, row: range.startRow, column: range.startColumn, rows: 1, columns: 1 };
@@ -126,7 +133,7 @@ describe('a part of a sheet that is gone is named, and nothing is written', () =
     await typed.run(command, { unitId: typed.engine.unitId, subUnitId: typed.idOf(sheet), range });
     const before = await wholeOf(workbook);
     await expect(fill(workbook)).rejects.toMatchObject({
-      problem: { code: 'sheetDamaged', sheet, missing },
+      problem: { code, sheet, missing },
     });
     expect(await wholeOf(workbook)).toEqual(before);
   });

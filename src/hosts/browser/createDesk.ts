@@ -29,6 +29,7 @@ export function createDesk(parts: DeskParts): PageDesk {
   const listeners = new Set<() => void>();
   let workbook: BrowserWorkbook | null = null;
   let before: string | null = null;
+  let aside: Kept | null = null;
   let keeping: Keeping = { code: 'noStorage' };
   let opened: SnapshotStore | null = null;
   /** null where nothing may be written: there is no store, or another tab has it. */
@@ -46,7 +47,7 @@ export function createDesk(parts: DeskParts): PageDesk {
     if (store === null) return false;
     try {
       await store.write(slots);
-      if (slots.current !== undefined) set({ code: 'kept', at: slots.current.at });
+      if (slots.current) set({ code: 'kept', at: slots.current.at });
       return true;
     } catch (cause) {
       set({ code: isFull(cause) ? 'storageFull' : 'noStorage' });
@@ -88,19 +89,35 @@ export function createDesk(parts: DeskParts): PageDesk {
     timer = undefined;
     stopListening();
     workbook?.dispose();
-    const shown = show(next);
+    const shown = showOrGoBack(next, last);
     if (last !== null) before = last;
     await write({ current: keptNow(next), ...(last === null ? {} : { before: keptNow(last) }) });
     return shown;
+  }
+
+  /** What passes for a workbook can still be too much for the engine. */
+  function showOrGoBack(next: string, last: string | null): BrowserWorkbook {
+    try {
+      return show(next);
+    } catch (cause) {
+      if (last !== null) show(last);
+      throw cause;
+    }
+  }
+
+  /** @throws when it cannot be read */
+  async function open(kept: Kept): Promise<BrowserWorkbook> {
+    if (!isOurVersion(kept)) throw new Error(`version ${kept.version}`);
+    return workbook === null ? show(kept.snapshot) : swap(kept.snapshot);
   }
 
   /** Opens it; null, and the store keeps it aside, when it cannot be read. */
   async function openKept(kept: Kept | null): Promise<BrowserWorkbook | null> {
     if (kept === null) return null;
     try {
-      if (!isOurVersion(kept)) throw new Error(`version ${kept.version}`);
-      return workbook === null ? show(kept.snapshot) : await swap(kept.snapshot);
+      return await open(kept);
     } catch {
+      aside = kept;
       // Whoever cannot put it aside may not write over it either.
       if (!(await write({ aside: kept }))) store = null;
       return null;
@@ -122,6 +139,7 @@ export function createDesk(parts: DeskParts): PageDesk {
         if (isOurs) store = opened;
         kept = await opened.read('current');
         const last = await opened.read('before');
+        aside = await opened.read('aside');
         before = last !== null && isOurVersion(last) ? last.snapshot : null;
       } catch {
         opened = null;
@@ -138,6 +156,16 @@ export function createDesk(parts: DeskParts): PageDesk {
     replace: async (filling) => swap(await fill(filling)),
     hasBefore: () => before !== null,
     bringBack: () => swap(before ?? ''),
+    hasAside: () => aside !== null,
+    asideText: () => JSON.stringify(aside),
+    async openAside() {
+      const shown = aside === null ? null : await open(aside).catch(() => null);
+      if (shown !== null) {
+        aside = null;
+        await write({ aside });
+      }
+      return { workbook: shown ?? (workbook as BrowserWorkbook), isOpened: shown !== null };
+    },
     async takeOver() {
       if (opened === null || parts.lock === null) return null;
       if (!(await parts.lock.claim())) {

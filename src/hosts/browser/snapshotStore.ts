@@ -16,8 +16,8 @@ export const snapshotVersion = 1;
 
 export interface SnapshotStore {
   read(slot: Slot): Promise<Kept | null>;
-  /** @throws DOMException, with the name QuotaExceededError where there is no room */
-  write(parts: Partial<Record<Slot, Kept>>): Promise<void>;
+  /** null empties a slot. @throws DOMException, with the name QuotaExceededError where there is no room */
+  write(parts: Partial<Record<Slot, Kept | null>>): Promise<void>;
 }
 
 interface Schema extends DBSchema {
@@ -33,7 +33,9 @@ export async function openSnapshotStore(name: string): Promise<SnapshotStore> {
     read: async (slot) => (await database.get('snapshots', slot)) ?? null,
     async write(parts) {
       const change = database.transaction('snapshots', 'readwrite', { durability: 'strict' });
-      const puts = Object.entries(parts).map(([slot, kept]) => change.store.put(kept, slot as Slot));
+      const puts = (Object.entries(parts) as [Slot, Kept | null][]).map(([slot, kept]) =>
+        kept === null ? change.store.delete(slot) : change.store.put(kept, slot),
+      );
       // At once: a page that goes takes what it has not committed along.
       change.commit();
       await Promise.all([...puts, change.done]);

@@ -60,7 +60,7 @@ export const pane = {
     },
     demo: 'This garden is invented, to look around in. Type over it, or start with an empty plan below.',
     unreadable:
-      'The plan kept in this browser could not be opened: it is damaged, or a newer version of this page made it. It was put aside, not thrown away. This is the invented garden.',
+      'The plan kept in this browser could not be opened: it is damaged, or a newer version of this page made it. It was put aside, not thrown away: see below. This is the invented garden.',
     save: 'Save as .xlsx',
     fileName: 'cucurbit-plan.xlsx',
     fileHelp:
@@ -81,6 +81,16 @@ export const pane = {
     take: 'Open what the other tab kept',
     tookOver: 'This is what the other tab kept. From now on this tab keeps it.',
     notTaken: 'Another tab has it open again, and keeps it.',
+    aside: {
+      there:
+        'A plan kept in this browser could not be opened and is put aside. Try it again once this page has been renewed, or save it as it is kept, for somebody who can mend it.',
+      save: 'Save what was put aside',
+      fileName: 'cucurbit-plan-put-aside.json',
+      open: 'Try to open it again',
+      opened: 'What was put aside is open. What was open before can be brought back below.',
+      still:
+        'What was put aside still cannot be opened. It stays put aside; save it, so that it is not lost with what this browser keeps.',
+    },
     again: 'Start again',
     againHelp:
       'Another plan in place of this one. This one can be brought back until the next plan takes its place.',
@@ -126,6 +136,8 @@ export const pane = {
     notANumber: '"{given}" is not a number. Type digits only, without a unit or a thousands separator.',
     notWhole: '{given} is not a whole number. Round it.',
     notAChoice: 'The sheet says "{given}". Choose one of: {choices}.',
+    notKnown:
+      '"{given}" is not known. Choose one from the list; the Crops sheet has the other names that can be typed.',
     outOfRange: '{given} does not fit. It must be {limits}.',
     shareForPercent: '{given} % is less than one in a hundred. For {given} as a share, type {percent}.',
     sheetDate: 'The sheet says "{given}", which is not a date. Give day, month and year.',
@@ -222,6 +234,8 @@ export const pane = {
     cellsInTheWay: 'Cell {cell} of "{sheet}" is in the way. Move what stands there, then try again.',
     sheetDamaged:
       'A part of the sheet "{sheet}" is gone: "{missing}". Undo what removed it. Or copy what you typed elsewhere, delete the sheet and fill the sheets again.',
+    columnGone:
+      'The table in the sheet "{sheet}" has no column "{missing}": it was deleted or renamed, or an older version made the sheet without it. Undo that if you can. Else where the pane has Save as .xlsx, save the plan and open that file, which gives it every column; in Excel, type {missing} right beside the last header of the table, and refresh again.',
     workbookLocked:
       'The workbook is protected, so no sheet can be added. Take the protection of its structure off, then try again.',
     notWritable:

@@ -200,6 +200,48 @@ describe('the desk of a page', () => {
     expect(await textIn(workbook)).toBe('new');
     expect(await store.read('aside')).toEqual(record);
     expect(await kept()).toContain('new');
+    expect(desk.hasAside()).toBe(true);
+    expect(JSON.parse(desk.asideText())).toEqual(record);
+    expect(await desk.openAside()).toEqual({ workbook, isOpened: false });
+    expect(await store.read('aside')).toEqual(record);
+    expect(await textIn(workbook)).toBe('new');
+  });
+
+  test('opens what was put aside once it can be read, and keeps it from then on', async () => {
+    const first = browser.tab();
+    const { workbook } = await first.desk.start(filledWith('old plan'));
+    const snapshot = (workbook as BrowserWorkbook).snapshot();
+    first.close();
+    const store = await openSnapshotStore('test');
+    await store.write({ current: null, aside: { version: 1, snapshot, at: 1 } });
+    const { desk } = browser.tab();
+    await desk.start(filledWith('new'));
+    const tried = await desk.openAside();
+    expect([tried.isOpened, await textIn(tried.workbook)]).toEqual([true, 'old plan']);
+    expect(await kept()).toContain('old plan');
+    expect([desk.hasAside(), await store.read('aside')]).toEqual([false, null]);
+    expect(await textIn(await desk.bringBack())).toBe('new');
+  });
+
+  test('goes on with what is open where the engine fails over what was put aside', async () => {
+    const record = {
+      version: 1,
+      snapshot: '{"id":"workbook","sheetOrder":["a"],"sheets":{"a":{"name":"A"}}}',
+      at: 1,
+    };
+    await (await openSnapshotStore('test')).write({ aside: record });
+    const { desk } = browser.tab({
+      open(snapshot) {
+        if (snapshot === record.snapshot) throw new Error('too much for the engine');
+        const workbook = openHeadless({ ...options, snapshot });
+        browser.shown.push(workbook);
+        return workbook;
+      },
+    });
+    await desk.start(filledWith('new'));
+    const { workbook, isOpened } = await desk.openAside();
+    expect([isOpened, await textIn(workbook)]).toEqual([false, 'new']);
+    expect(desk.hasAside()).toBe(true);
   });
 
   test('goes on with what is open when what the other tab kept cannot be read, and puts that aside', async () => {
