@@ -106,6 +106,15 @@ export type Problem =
     }
   | { readonly code: 'noHillFits'; readonly side: number; readonly hillSpacing: number; readonly unit: Unit }
   | { readonly code: 'noBedFits'; readonly width: number; readonly bedWidth: number; readonly unit: Unit }
+  | {
+      readonly code: 'rowsTooClose';
+      readonly rows: number;
+      readonly bedWidth: number;
+      readonly unit: Unit;
+      readonly apart: number;
+      readonly least: number;
+      readonly spacingUnit: Unit;
+    }
   /** Rows of hills that lie further apart than the plot is wide. */
   | {
       readonly code: 'noHillRowFits';
@@ -122,6 +131,8 @@ export type Problem =
   | { readonly code: 'testedWithoutAssurance' }
   /** An assurance of 1. */
   | { readonly code: 'assuranceOfOne' }
+  /** More seeds, cells or plants than the binomial sum takes. */
+  | { readonly code: 'tooManyForAssurance'; readonly most: number }
   /** More plants than the beta-binomial sum takes. */
   | { readonly code: 'tooManyForTested'; readonly plants: number; readonly most: number }
   /** A germination test so small that no sensible number of seeds reaches the assurance. */

@@ -2,7 +2,7 @@
  * A worksheet function declared as data: its id, its parameters, the calculation it calls. One runner turns the
  * shapes of cells into arguments, refusals into cell errors and day numbers into serials, for all of them.
  */
-import { CalcError, notAvailableCodes, type Problem } from '../calc/errors';
+import { CalcError, notAvailableCodes, refuse, type Problem } from '../calc/errors';
 import type { Entry, Recorder } from '../calc/working';
 import { dayOfSerial, serialOfDay } from '../workbook/serialDate';
 import { sayProblem } from './wording';
@@ -57,6 +57,7 @@ export function define<P extends readonly Parameter<unknown>[]>(
   const { id, parameters, result, calculate } = specification;
   function compute(args: readonly unknown[], record?: Recorder): CellOutcome | CellFault {
     try {
+      checkNumberOfArguments({ id, parameters }, args);
       const values = parameters.map((parameter, i) => parameter.read(args[i]));
       return toOutcome(calculate(values as ValuesOf<P>, record), result);
     } catch (error) {
@@ -74,6 +75,15 @@ export function define<P extends readonly Parameter<unknown>[]>(
       return { outcome: compute(args, (entry) => entries.push(entry)), entries };
     },
   };
+}
+
+/** @throws CalcError tooManyArguments: a spreadsheet program may hand over more than the function has */
+export function checkNumberOfArguments(
+  { id, parameters }: Pick<FunctionDefinition, 'id' | 'parameters'>,
+  args: readonly unknown[],
+): void {
+  const most = parameters.length;
+  if (args.slice(most).some((given) => given !== undefined)) refuse({ code: 'tooManyArguments', id, most });
 }
 
 function toOutcome(value: Scalar | Scalar[][], kind: ResultKind): CellOutcome | CellFault {

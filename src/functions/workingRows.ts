@@ -2,7 +2,7 @@
 import { nearestNames } from '../calc/crops/nearestNames';
 import { refuse } from '../calc/errors';
 import { english } from '../texts/english';
-import type { FunctionDefinition, Scalar } from './define';
+import { checkNumberOfArguments, type FunctionDefinition, type Scalar } from './define';
 import { explain, type WorkingLine } from './explain';
 import { explainable } from './explainable';
 
@@ -11,10 +11,7 @@ const texts = english.working;
 /** @throws CalcError unknownFunction, tooManyArguments; what the function itself refuses is the last row */
 export function workingRows(name: string, args: readonly unknown[]): Scalar[][] {
   const definition = findFunction(name);
-  const { id, parameters } = definition;
-  if (args.slice(parameters.length).some((given) => given !== undefined)) {
-    refuse({ code: 'tooManyArguments', id, most: parameters.length });
-  }
+  checkNumberOfArguments(definition, args);
   const lines = explain(definition, args);
   return lines.length > 0 ? lines.map(rowOf) : [note(texts.remark, texts.noSteps)];
 }

@@ -278,10 +278,14 @@ export const english = {
       'No hill fits: a side of the plot is {side} {unit} and each hill needs {hillSpacing} {unit}. Hill spacing is in {unit}; was a smaller unit meant?',
     noBedFits:
       'No bed fits: the plot is {width} {unit} wide and a bed is {bedWidth} {unit}. Give a narrower bed, or check the width of the plot.',
+    rowsTooClose:
+      '{rows} rows in a bed of {bedWidth} {unit} stand {apart} {spacingUnit} apart. Give fewer rows, so that they are at least {least} {spacingUnit} apart, or check the width of the bed.',
     noHillRowFits:
       'No row of hills fits: the plot is {width} {unit} wide and the rows are {rowSpacing} {unit} apart. Give a smaller row spacing, or check the width of the plot; both are in {unit}.',
     assuranceOfOne:
       'The assurance is 1 (100%). Nothing that grows is certain: give an assurance below 1, such as 0.95.',
+    tooManyForAssurance:
+      'This assurance takes a number above {most}, the largest that is reckoned here. Check each figure for a slip, or split the planting.',
     tooManyForTested:
       'The number of plants is {plants}. With a number of seeds tested it can be at most {most} at this field emergence. Split the planting, or leave the number of seeds tested out.',
     tooFewTested:

@@ -35,6 +35,6 @@ describe('FLOWER.GROUPSIZE', () => {
     expect(run('FLOWER.GROUPSIZE', 10, 0.95)).toMatch(/write 10 percent as 10%/);
     expect(run('FLOWER.GROUPSIZE', 'few')).toMatch(/Type digits/);
     expect(run('FLOWER.GROUPSIZE', 0.1, { error: '#N/A' })).toMatch(/Mend that cell first/);
-    expect(run('FLOWER.GROUPSIZE', 1e-15)).toMatch(/^#NUM! /);
+    expect(run('FLOWER.GROUPSIZE', 1e-15)).toMatch(/^#VALUE! This assurance takes a number above 100000000/);
   });
 });

@@ -61,9 +61,20 @@ describe('values', () => {
 
 describe('refusals say what is wrong and what to do', () => {
   test.each([
+    ['PLANTS.DENSITY', [2, 36, 5, 6], 'PLANTS.DENSITY takes 3 arguments. Leave the others out.'],
+    ['PLANTS.DENSITY', [2, 36, null, null], 'PLANTS.DENSITY takes 3 arguments'],
     ['PLANTS.DENSITY', [0, 36], 'The row spacing is 0. It must be above 0 ft.'],
     ['PLANTS.INROWS', [30, 4, 5, 12], 'onedge'],
     ['PLANTS.INROWS', [30, 10, -5, 12], 'above 0 ft'],
+    ['PLANTS.INROWS', [1e300, 10, 5, 12], 'It must be above 0 ft and at most 1000000 ft.'],
+    ['PLANTS.INROWS', [30, 1e7, 5, 12, null, 'metric'], 'at most 1000000 m.'],
+    ['PLANTS.INHILLS', [1e300, 40, 6, 3], 'at most 1000000 ft.'],
+    ['PLANTS.INBEDS', [100, 1e300, 4, 2, 2, 12], 'at most 1000000 ft.'],
+    [
+      'PLANTS.INBEDS',
+      [100, 40, 4, 2, 20, 12],
+      '20 rows in a bed of 4 ft stand 2.4 in apart. Give fewer rows, so that they are at least 4 in apart, or check the width of the bed.',
+    ],
     ['PLANTS.INROWS', [1, 10, 5, 24], 'No plant fits'],
     ['PLANTS.INHILLS', [5, 5, 72, 3], 'No hill fits'],
     ['PLANTS.INAREA', [2, 5, 12], 'the area is 2 sq ft and each plant needs 5 sq ft'],

@@ -32,7 +32,12 @@ describe('SEED.NEEDED', () => {
       /number of seeds tested is 12\.5\. Give a whole/,
     );
     expect(run('SEED.NEEDED', 1, 1e-200)).toBe(1e200);
-    expect(run('SEED.NEEDED', 1, 1e-200, null, 0.95)).toMatch(/^#NUM! /);
+    const limit =
+      '#VALUE! This assurance takes a number above 100000000, the largest that is reckoned here. Check each figure for a slip, or split the planting.';
+    expect(run('SEED.NEEDED', 1, 1e-200, null, 0.95)).toBe(limit);
+    expect(run('SEED.NEEDED', 1e8, 0.8, 0.9, 0.95)).toBe(limit);
+    expect(run('SEED.PERHILL', 1e9, 0.8)).toBe(limit);
+    expect(run('TRAY.CELLS', 1e9, 0.8, 1, 0.05, 0.9)).toBe(limit);
   });
 });
 

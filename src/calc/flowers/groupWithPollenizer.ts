@@ -11,7 +11,7 @@ import { orAssume, type Recorder } from '../working';
  * @param share pollenizers in the seed [share], above 0 to 1
  * @param assurance chance that the group holds one, above 0, below 1; 0.95 when left out (judgement)
  * @returns whole plants
- * @throws outOfRange, percentForShare, assuranceOfOne, tooLarge
+ * @throws outOfRange, percentForShare, assuranceOfOne, tooManyForAssurance
  * Source: as leastSeeds. Blends carry 10 to 15 % monoecious seed: North Carolina AG-552, terminology.
  * @example groupWithPollenizer(0.1, 0.95) // 29
  */

@@ -1,5 +1,6 @@
 import { roundingOf } from '../whole/roundingOf';
 import { refuse } from '../errors';
+import { checkSide } from '../limits/checkSide';
 import { checkPositive } from '../limits/limits';
 import type { Unit, UnitSystem } from '../units/units';
 import { ceilWhole, floorWhole } from '../whole/wholeNumbers';
@@ -17,8 +18,8 @@ const triangleHeight = Math.sqrt(3) / 2;
  * staggered: rows = 1 + floor((width - hill) / pitch), pitch = row, or hill x sqrt(3) / 2 when no row is given;
  *            odd rows hold floor(length / hill), even rows floor(length / hill - 1/2)
  *
- * @param length of the plot, along the rows [ft or m], above 0
- * @param width of the plot, across the rows [ft or m], above 0
+ * @param length of the plot, along the rows [ft or m], above 0 to 1,000,000
+ * @param width of the plot, across the rows [ft or m], above 0 to 1,000,000
  * @param hillSpacing between hills in the row [ft or m], above 0
  * @param pattern 'square' (default) or 'staggered'
  * @param rowSpacing between rows [ft or m], above 0; the hill spacing (or the triangle's pitch) when left out
@@ -37,8 +38,8 @@ export function hillsInPlot(
   record?: Recorder,
 ): number {
   const unit = units.length;
-  checkPositive('length', length, unit);
-  checkPositive('width', width, unit);
+  checkSide('length', length, unit);
+  checkSide('width', width, unit);
   checkPositive('hill_spacing', hillSpacing, unit);
   if (rowSpacing !== undefined) checkPositive('row_spacing', rowSpacing, unit);
   const isStaggered = orAssume(pattern, 'square', 'pattern', 'none', 'judgement', record) === 'staggered';

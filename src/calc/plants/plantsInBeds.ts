@@ -1,24 +1,28 @@
 import { roundingOf } from '../whole/roundingOf';
 import { refuse } from '../errors';
+import { checkSide } from '../limits/checkSide';
 import { checkCount, checkNumber, checkPositive } from '../limits/limits';
 import type { UnitSystem } from '../units/units';
 import { floorWhole } from '../whole/wholeNumbers';
 import type { Recorder } from '../working';
+
+/** In inches or centimetres. */
+const closestRows = { us: 4, metric: 10 };
 
 /**
  * Plants in beds that run along the length of a plot, with paths between the beds and none outside them.
  *
  * beds = floor((width + path) / (bed + path)); plants = beds x rows in a bed x floor(length / plant spacing)
  *
- * @param length of the plot, along the beds [ft or m], above 0
- * @param width of the plot, across the beds [ft or m], above 0
+ * @param length of the plot, along the beds [ft or m], above 0 to 1,000,000
+ * @param width of the plot, across the beds [ft or m], above 0 to 1,000,000
  * @param bedWidth [ft or m], above 0
  * @param pathWidth between two beds [ft or m], 0 or more
- * @param rowsPerBed whole, 1 or more
+ * @param rowsPerBed whole, 1 or more, at least 4 in or 10 cm apart, each owning its part of the bed
  * @param plantSpacing in the row [in or cm], above 0
  * @returns whole plants
- * @throws outOfRange, notWhole, noBedFits, noPlantFits
- * Source: plane geometry: n beds and n - 1 paths take n (bed + path) - path.
+ * @throws outOfRange, notWhole, rowsTooClose, noBedFits, noPlantFits
+ * Source: plane geometry: n beds and n - 1 paths take n (bed + path) - path. How close rows may be: judgement.
  * @example plantsInBeds(100, 40, 4, 2, 2, 12, unitSystems.us) // 1400
  */
 export function plantsInBeds(
@@ -31,12 +35,18 @@ export function plantsInBeds(
   units: UnitSystem,
   record?: Recorder,
 ): number {
-  checkPositive('length', length, units.length);
-  checkPositive('width', width, units.length);
+  checkSide('length', length, units.length);
+  checkSide('width', width, units.length);
   checkPositive('bed_width', bedWidth, units.length);
   checkNumber('path_width', pathWidth, units.length, { atLeast: 0 });
   const rowsInBed = checkCount('rows_per_bed', rowsPerBed, 'rows', { atLeast: 1 });
   checkPositive('plant_spacing', plantSpacing, units.spacing);
+  const apart = (bedWidth * units.spacingPerLength) / rowsInBed;
+  const least = closestRows[units.name];
+  if (rowsInBed > 1 && apart < least * (1 - 1e-9)) {
+    const { length: unit, spacing: spacingUnit } = units;
+    refuse({ code: 'rowsTooClose', rows: rowsInBed, bedWidth, unit, apart, least, spacingUnit });
+  }
 
   const bedsExact = (width + pathWidth) / (bedWidth + pathWidth);
   const beds = floorWhole(bedsExact);

@@ -1,5 +1,6 @@
 import { roundingOf } from '../whole/roundingOf';
 import { refuse } from '../errors';
+import { checkSide } from '../limits/checkSide';
 import { checkPositive } from '../limits/limits';
 import type { UnitSystem } from '../units/units';
 import { floorWhole } from '../whole/wholeNumbers';
@@ -13,8 +14,8 @@ export type RowEdge = 'inset' | 'onedge';
  * inset:  plants = floor(width / row spacing) x floor(length / plant spacing)
  * onedge: plants = (floor(width / row spacing) + 1) x (floor(length / plant spacing) + 1)
  *
- * @param length of the plot, along the rows [ft or m], above 0
- * @param width of the plot, across the rows [ft or m], above 0
+ * @param length of the plot, along the rows [ft or m], above 0 to 1,000,000
+ * @param width of the plot, across the rows [ft or m], above 0 to 1,000,000
  * @param rowSpacing between rows [ft or m], above 0
  * @param plantSpacing in the row [in or cm], above 0
  * @param edge 'inset' (default): every row and plant owns its spacing, so the outer ones stand half a spacing
@@ -33,8 +34,8 @@ export function plantsInRows(
   edge?: RowEdge,
   record?: Recorder,
 ): number {
-  checkPositive('length', length, units.length);
-  checkPositive('width', width, units.length);
+  checkSide('length', length, units.length);
+  checkSide('width', width, units.length);
   checkPositive('row_spacing', rowSpacing, units.length);
   checkPositive('plant_spacing', plantSpacing, units.spacing);
   const onEdge = orAssume(edge, 'inset', 'edge', 'none', 'judgement', record) === 'onedge';

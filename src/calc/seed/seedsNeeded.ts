@@ -21,8 +21,8 @@ import type { Recorder } from '../working';
  * @param assurance chance that the stand is reached, above 0, below 1; left out, the sum is an average
  * @param tested seeds in the germination test, whole, 1 or more; only with an assurance
  * @returns whole seeds
- * @throws outOfRange, percentForShare, notWhole, testedWithoutAssurance, assuranceOfOne, tooManyForTested,
- * tooFewTested, tooLarge
+ * @throws outOfRange, percentForShare, notWhole, testedWithoutAssurance, assuranceOfOne, tooManyForAssurance,
+ * tooManyForTested, tooFewTested, tooLarge
  * Source: division by germination as in the IRRI Knowledge Bank's seed rate calculation; the rest in leastSeeds
  * and leastSeedsOfTested.
  * @example seedsNeeded(100, 0.8, 0.9, 0.95) // 151

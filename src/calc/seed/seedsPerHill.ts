@@ -17,7 +17,7 @@ const usualAssurance = 0.9;
  * @param fieldEmergence share of germinable seeds that stand, above 0, at most 1; 1 when left out
  * @param assurance chance that a hill is full, above 0, below 1; 0.9 when left out (judgement)
  * @returns whole seeds a hill
- * @throws outOfRange, percentForShare, notWhole, assuranceOfOne, tooLarge
+ * @throws outOfRange, percentForShare, notWhole, assuranceOfOne, tooManyForAssurance, tooLarge
  * Source: as leastSeeds. The customary 4 to 5 seeds for 3 plants (Illinois Vegetable Garden Guide) fill 82 to 94 %
  * of hills at 80 % germination.
  * @example seedsPerHill(3, 0.8, undefined, 0.95) // 6

@@ -15,7 +15,7 @@ import { chanceOfTooFew, mostSeedsSummed } from './chanceOfTooFew';
  * @param chance that one stands, above 0, at most 1
  * @param assurance above 0, below 1
  * @returns whole seeds, at least `wanted`
- * @throws tooLarge (over 1e8 seeds)
+ * @throws tooManyForAssurance (over 1e8 seeds), tooLarge where the library gives no chance
  * Source: the quantile of the negative binomial distribution; seeds are taken to stand independently.
  * @example leastSeeds(100, 0.8, 0.95) // 135
  */
@@ -23,12 +23,14 @@ export function leastSeeds(wanted: number, chance: number, assurance: number): n
   const allowed = allowedShortfall(assurance);
   const z = Math.sqrt(-2 * Math.log(Math.min(allowed, 0.5))) - 1.1;
   const guess = (wanted + z * Math.sqrt(wanted * (1 - chance))) / chance;
-  if (!(guess < mostSeedsSummed)) refuse({ code: 'tooLarge' });
+  if (Number.isNaN(guess)) refuse({ code: 'tooLarge' });
+  const tooMany = { code: 'tooManyForAssurance', most: mostSeedsSummed } as const;
+  if (guess >= mostSeedsSummed) refuse(tooMany);
   const least = leastWhole(
     wanted,
     mostSeedsSummed,
     guess,
     (seeds) => chanceOfTooFew(wanted, seeds, chance) <= allowed,
   );
-  return least ?? refuse({ code: 'tooLarge' });
+  return least ?? refuse(tooMany);
 }

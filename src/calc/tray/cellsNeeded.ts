@@ -17,7 +17,7 @@ import { orAssume, type Recorder } from '../working';
  * @param culls share of the cells with a plant that are discarded, 0 or more, below 1; 0 when left out
  * @param assurance chance that there are enough, above 0, below 1; left out, the sum is an average
  * @returns whole cells, not seeds
- * @throws outOfRange, percentForShare, notWhole, assuranceOfOne, tooLarge
+ * @throws outOfRange, percentForShare, notWhole, assuranceOfOne, tooManyForAssurance, tooLarge
  * Source: arithmetic of independent seeds; the assurance as in leastSeeds.
  * @example cellsNeeded(100, 0.85, 1, 0.05) // 124
  */

@@ -48,7 +48,10 @@ test('bounds', () => {
   expect(refusalOf(() => groupWithPollenizer(10, 0.95))).toMatchObject({ code: 'percentForShare' });
   expect(refusalOf(() => groupWithPollenizer(0.1, 1))).toEqual({ code: 'assuranceOfOne' });
   expect(refusalOf(() => groupWithPollenizer(0.1, 0))).toMatchObject({ name: 'assurance', above: 0 });
-  expect(refusalOf(() => groupWithPollenizer(1e-12, 0.95))).toEqual({ code: 'tooLarge' });
+  expect(refusalOf(() => groupWithPollenizer(1e-12, 0.95))).toEqual({
+    code: 'tooManyForAssurance',
+    most: 1e8,
+  });
 });
 
 test('working: the last step is the value; the default is named', () => {

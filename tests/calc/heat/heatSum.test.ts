@@ -64,7 +64,10 @@ describe('heatSum', () => {
       high: 40,
       low: 65,
     });
-    expect(refusalOf(() => heatSum([650], [40], 50))).toMatchObject({ code: 'notATemperature', name: 'highs' });
+    expect(refusalOf(() => heatSum([650], [40], 50))).toMatchObject({
+      code: 'notATemperature',
+      name: 'highs',
+    });
   });
 
   test('the working is one line, however long the record', () => {

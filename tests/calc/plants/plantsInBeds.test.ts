@@ -29,7 +29,7 @@ describe('plantsInBeds', () => {
       fc.property(
         measured(4, 80),
         measured(4, 80),
-        measured(0.5, 4),
+        measured(1.5, 4),
         measured(0, 4),
         fc.integer({ min: 1, max: 4 }),
         (l, w, bed, path, rows) => {
@@ -44,7 +44,7 @@ describe('plantsInBeds', () => {
 
   test('wider paths never leave more beds, more rows a bed hold more plants', () => {
     fc.assert(
-      fc.property(measured(4, 80), measured(0.5, 4), measured(0, 4), (w, bed, path) => {
+      fc.property(measured(4, 80), measured(1.5, 4), measured(0, 4), (w, bed, path) => {
         const plants = plantsInBeds(50, w, bed, path, 2, 12, us);
         expect(plantsInBeds(50, w, bed, path + 0.5, 2, 12, us)).toBeLessThanOrEqual(plants);
         expect(plantsInBeds(50, w, bed, path, 4, 12, us)).toBe(2 * plants);
@@ -83,6 +83,21 @@ describe('plantsInBeds', () => {
       code: 'notWhole',
       name: 'rows_per_bed',
       value: 1.5,
+    });
+  });
+
+  test('rows as close as 4 in or 10 cm, no closer (judgement)', () => {
+    expect(plantsInBeds(100, 4, 4, 2, 12, 12, us)).toBe(1200);
+    expect(refusalOf(() => plantsInBeds(100, 4, 4, 2, 13, 12, us))).toMatchObject({
+      code: 'rowsTooClose',
+      rows: 13,
+      bedWidth: 4,
+      least: 4,
+    });
+    expect(plantsInBeds(30, 1.2, 1.2, 0.5, 12, 30, unitSystems.metric)).toBe(1200);
+    expect(refusalOf(() => plantsInBeds(30, 1.2, 1.2, 0.5, 13, 30, unitSystems.metric))).toMatchObject({
+      code: 'rowsTooClose',
+      least: 10,
     });
   });
 

@@ -5,6 +5,7 @@ import { describe, expect, test, vi } from 'vitest';
 import { chanceOfTooFew } from '../../../src/calc/stand/chanceOfTooFew';
 import { leastSeeds } from '../../../src/calc/stand/leastSeeds';
 import { seeded } from '../dates/calendar';
+import { refusalOf } from '../refusal';
 import { exactShortfall, ratioShortfall } from './oracles';
 
 vi.mock(import('../../../src/calc/stand/chanceOfTooFew'), { spy: true });
@@ -102,9 +103,11 @@ describe('leastSeeds', () => {
     expect(vi.mocked(chanceOfTooFew).mock.calls.length / 20).toBeLessThan(30);
   });
 
-  test('numbers past counting are refused, never NaN', () => {
-    expect(() => leastSeeds(1, 1e-300, 0.95)).toThrow('tooLarge');
+  test('more than the library sums are refused with the limit, and nothing is ever NaN', () => {
+    const limit = { code: 'tooManyForAssurance', most: 1e8 };
+    expect(refusalOf(() => leastSeeds(1, 1e-300, 0.95))).toEqual(limit);
+    expect(refusalOf(() => leastSeeds(1e15, 1e-3, 0.95))).toEqual(limit);
+    expect(refusalOf(() => leastSeeds(1e8, 0.999_999, 0.95))).toEqual(limit);
     expect(() => leastSeeds(1, NaN, 0.95)).toThrow('tooLarge');
-    expect(() => leastSeeds(1e15, 1e-3, 0.95)).toThrow('tooLarge');
   });
 });
