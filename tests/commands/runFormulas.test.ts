@@ -27,6 +27,7 @@ describe('formula', () => {
       '="a"',
       '={1,2;3,4}',
       '=CUCURBIT.PLANTS.DENSITY(2)',
+      '=CUCURBIT.PLANTS.DENSITY(2,36,5,6)',
     ];
     expect(await said(...formulas)).toEqual([
       '7260',
@@ -34,6 +35,7 @@ describe('formula', () => {
       '"a"',
       '[[1,2],[3,4]]',
       '{"error":"#VALUE!","message":"The plant spacing is missing. Fill it in."}',
+      '{"error":"#VALUE!","message":"PLANTS.DENSITY takes 3 arguments. Leave the others out."}',
     ]);
   });
 
