@@ -174,17 +174,27 @@ export const units: Parameter<UnitSystem> = {
   },
 };
 
-/** A range, row by row, from 1. A blank cell is null, so that two ranges side by side stay in step. */
+/**
+ * A range, row by row, from 1. A blank cell is null, so that two ranges side by side stay in step. A host that hands
+ * over the same rows in each line of a table has them read once.
+ */
 function range<T>(
   name: string,
   readCell: (cell: unknown, row: number) => T | null,
   cellsOf = (raw: readonly unknown[]): readonly unknown[] => raw.flat(),
 ): Parameter<readonly (T | null)[]> {
+  const known = new WeakMap<readonly unknown[], readonly (T | null)[]>();
+  const readAll = (cells: readonly unknown[]): readonly (T | null)[] =>
+    cells.map((cell, i) => readCell(cell, i + 1));
   return {
     name,
     optional: false,
-    read: (raw) =>
-      (Array.isArray(raw) ? cellsOf(raw as unknown[]) : [raw]).map((cell, i) => readCell(cell, i + 1)),
+    read(raw) {
+      if (!Array.isArray(raw)) return readAll([raw]);
+      const read = known.get(raw) ?? readAll(cellsOf(raw as unknown[]));
+      known.set(raw, read);
+      return read;
+    },
   };
 }
 

@@ -29,6 +29,7 @@ import { forgetWhole } from './forgetWhole';
 import { formatSpilled } from './formatSpilled';
 import { noteRangesOnce } from './formulaLinks';
 import { JoiningUndoService } from './joiningUndoService';
+import { makeTextsOnce } from './literalTexts';
 import { recalculateShrunk } from './recalculateShrunk';
 import { readSnapshot, unitId } from './snapshot';
 import { SheetFunctionExecutor, type SheetFunction } from './sheetFunction';
@@ -63,6 +64,9 @@ export interface Engine {
   readonly namespace: string;
 }
 
+/** Then the page gets a turn. A note of a plot takes some milliseconds. */
+const formulasAtOnce = 20;
+
 function emptyWorkbook({ firstSheet }: WorkbookOptions): Partial<IWorkbookData> {
   return {
     id: unitId,
@@ -82,6 +86,7 @@ export function startEngine(options: WorkbookOptions, shell: EngineShell | null)
   });
   shell?.registerBefore(univer);
   univer.registerPlugin(UniverFormulaEnginePlugin, {
+    intervalCount: formulasAtOnce,
     function: [[TableIndex, FUNCTION_NAMES_LOOKUP.INDEX]],
   });
   univer.registerPlugin(UniverSheetsPlugin);
@@ -100,6 +105,7 @@ export function startEngine(options: WorkbookOptions, shell: EngineShell | null)
 
   const injector = univer.__getInjector();
   noteRangesOnce(injector);
+  makeTextsOnce(injector);
   // Before the workbook: registered later, every formula would be calculated twice.
   injector
     .get(IFunctionService)

@@ -139,8 +139,8 @@ export function openWorkbook(engine: Engine, hooks: WorkbookHooks): BrowserWorkb
     redo: () => commands.executeCommand(RedoCommand.id),
     snapshot: () => snapshotWorkbook(engine),
     onMutation(listener) {
-      const listening = commands.onCommandExecuted(({ type }) => {
-        if (type === CommandType.MUTATION) listener();
+      const listening = commands.onCommandExecuted(({ id, type }) => {
+        if (type === CommandType.MUTATION && !id.startsWith(calculationTalk)) listener();
       });
       return () => listening.dispose();
     },
@@ -150,6 +150,9 @@ export function openWorkbook(engine: Engine, hooks: WorkbookHooks): BrowserWorkb
     },
   };
 }
+
+/** How the engine's parts speak of a calculation under way, many times in a long one. Its results are cells written. */
+const calculationTalk = 'formula.mutation.set-formula-calculation-';
 
 const contentMutations: ReadonlySet<string> = new Set(
   [

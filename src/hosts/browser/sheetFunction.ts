@@ -13,7 +13,10 @@ import { packMessage } from './errorMessage';
 
 type Scalar = number | string | boolean;
 
-/** What an entry hands in. Arguments come as values, null for an omitted one or an empty cell, ranges as rows. */
+/**
+ * What an entry hands in. Arguments come as values, null for an omitted one or an empty cell, ranges as rows. The
+ * rows of a range may be the same object in several calls, and are not to be changed.
+ */
 export interface SheetFunction {
   /** Without the namespace. */
   readonly id: string;
@@ -73,10 +76,19 @@ function single(variant: BaseValueObject): BaseValueObject {
 
 function argumentOf(variant: BaseValueObject): unknown {
   if (!variant.isArray()) return scalarOf(variant);
-  const rows = (variant as ArrayValueObject)
-    .getArrayValue()
-    .map((row) => row.map((cell) => (cell == null ? null : scalarOf(cell))));
+  const rows = rowsOf(variant as ArrayValueObject);
   return rows.length === 1 && rows[0]?.length === 1 ? rows[0][0] : rows;
+}
+
+/** The engine has one object for a range in all of a calculation, and another one in the next. */
+const rowsOfRanges = new WeakMap<ArrayValueObject, readonly (readonly unknown[])[]>();
+
+function rowsOf(range: ArrayValueObject): readonly (readonly unknown[])[] {
+  const known = rowsOfRanges.get(range);
+  if (known !== undefined) return known;
+  const rows = range.getArrayValue().map((row) => row.map((cell) => (cell == null ? null : scalarOf(cell))));
+  rowsOfRanges.set(range, rows);
+  return rows;
 }
 
 function scalarOf(cell: BaseValueObject): unknown {

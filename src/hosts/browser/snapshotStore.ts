@@ -12,7 +12,8 @@ export interface Kept {
   readonly at: number;
 }
 
-export const snapshotVersion = 1;
+/** 1 had each formula written out; it can still be read. */
+export const snapshotVersion = 2;
 
 export interface SnapshotStore {
   read(slot: Slot): Promise<Kept | null>;

@@ -4,7 +4,11 @@ import 'fake-indexeddb/auto';
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import { createDesk, type DeskParts, type PageDesk } from '../../../src/hosts/browser/createDesk';
 import { openHeadless } from '../../../src/hosts/browser/openHeadless';
-import { openSnapshotStore, type SnapshotStore } from '../../../src/hosts/browser/snapshotStore';
+import {
+  openSnapshotStore,
+  snapshotVersion,
+  type SnapshotStore,
+} from '../../../src/hosts/browser/snapshotStore';
 import type { TabLock } from '../../../src/hosts/browser/tabLock';
 import type { BrowserWorkbook } from '../../../src/hosts/browser/openWorkbook';
 import type { WorkbookPort } from '../../../src/workbook/port';
@@ -190,7 +194,7 @@ describe('the desk of a page', () => {
 
   test.each([
     ['damaged', { version: 1, snapshot: '{"id":', at: 1 }],
-    ['of a newer version', { version: 2, snapshot: '{}', at: 1 }],
+    ['of a newer version', { version: snapshotVersion + 1, snapshot: '{}', at: 1 }],
   ])('puts aside what is %s, and opens a new workbook', async (_, record) => {
     const store = await openSnapshotStore('test');
     await store.write({ current: record });
@@ -260,7 +264,9 @@ describe('the desk of a page', () => {
   });
 
   test('does not offer to bring back what a newer version kept', async () => {
-    await (await openSnapshotStore('test')).write({ before: { version: 2, snapshot: '{}', at: 1 } });
+    await (
+      await openSnapshotStore('test')
+    ).write({ before: { version: snapshotVersion + 1, snapshot: '{}', at: 1 } });
     const { desk } = browser.tab();
     await desk.start(filledWith('new'));
     expect(desk.hasBefore()).toBe(false);

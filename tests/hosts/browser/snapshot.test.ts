@@ -1,4 +1,5 @@
 /** A workbook opened from its snapshot is the workbook that was left. */
+import { IResourceLoaderService } from '@univerjs/core';
 import { DataValidationModel } from '@univerjs/data-validation';
 import { ISheetDrawingService } from '@univerjs/sheets-drawing';
 import { SheetsNoteModel } from '@univerjs/sheets-note';
@@ -55,6 +56,21 @@ describe('a workbook opened from its snapshot', () => {
     expect(await parts(await reopen())).toEqual(before);
   });
 
+  test('was written with each formula once, or as it was kept at first with each written out', async () => {
+    const before = await readWhole(left.workbook);
+    const text = left.workbook.snapshot();
+    const twice = before.sheets
+      .flatMap(({ cells }) => cells?.formulas.flat() ?? [])
+      .find((f) => f?.includes('DOUBLE'));
+    expect(text.split(JSON.stringify(twice).slice(1, -1))).toHaveLength(2);
+    const first = JSON.stringify(
+      left.engine.accessor.get(IResourceLoaderService).saveUnit(left.engine.unitId),
+    );
+    opened = openTyped(undefined, undefined, first);
+    await opened.workbook.settle(settleMs);
+    expect(await readWhole(opened.workbook)).toEqual(before);
+  });
+
   test('has nothing to undo: what filled it cannot be taken back by a slip', async () => {
     const { workbook } = await reopen();
     const before = await readWhole(workbook);
@@ -80,4 +96,25 @@ describe('a workbook opened from its snapshot', () => {
       expect(() => openTyped(undefined, undefined, text)).toThrow();
     },
   );
+
+  test('is due after what is written and what comes of it, not at each turn of a calculation', async () => {
+    const told = async (formulas: number): Promise<number> => {
+      await left.type(
+        'Kitchen',
+        10,
+        0,
+        Array.from({ length: formulas }, () => [{ f: '=B1+1' }]),
+      );
+      await left.workbook.settle(settleMs);
+      let count = 0;
+      const stop = left.workbook.onMutation(() => (count += 1));
+      await left.type('Kitchen', 0, 1, [[{ v: formulas }]]);
+      await left.workbook.settle(settleMs);
+      stop();
+      return count;
+    };
+    const forOne = await told(1);
+    expect(forOne).toBeGreaterThan(1);
+    expect(await told(150)).toBe(forOne);
+  });
 });
