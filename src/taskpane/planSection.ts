@@ -2,7 +2,7 @@
 import type { Desk, FileRead, Filling } from '../workbook/desk';
 import { mostFileBytes } from '../workbook/fileLimits';
 import { HostError, type LiveWorkbook, type SheetInfo } from '../workbook/port';
-import { allTemplates } from '../templates/sheets';
+import { knownTemplates } from '../templates/sheets';
 import { english } from '../texts/english';
 import { fill } from '../texts/fill';
 import type { Actions } from './actions';
@@ -166,7 +166,7 @@ function createStartAgain(place: PlanPlace, button: MakeButton): HTMLElement {
 }
 
 function isOurs({ mark }: SheetInfo): boolean {
-  return allTemplates.some(({ id }) => id === mark?.template);
+  return knownTemplates.some(({ id }) => id === mark?.template);
 }
 
 function saySome(sentences: readonly string[]): string {

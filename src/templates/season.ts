@@ -56,8 +56,8 @@ export const seasonTemplate: SheetTemplate = {
   form: [
     typed('place', 'PLACE', null, 'text'),
     typed('year', 'SEASON_YEAR', null, 'general'),
-    typed('lastFrost', 'LAST_FROST', null, 'date'),
-    typed('firstFrost', 'FIRST_FROST', null, 'date'),
+    { ...typed('lastFrost', 'LAST_FROST', null, 'date'), follows: 'WEATHER_LAST_FROST' },
+    { ...typed('firstFrost', 'FIRST_FROST', null, 'date'), follows: 'WEATHER_FIRST_FROST' },
     typed('frostRisk', 'FROST_RISK', 0.5, 'percent'),
     typed('units', 'UNITS', 'us', 'text', ['us', 'metric']),
     typed('assurance', 'ASSURANCE', 0.9, 'percent'),

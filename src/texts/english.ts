@@ -15,11 +15,13 @@ import {
   verdicts,
 } from './english/reference';
 import { sheets } from './english/sheets';
+import { weather } from './english/weather';
 
 export const english = {
   commands,
   pane,
   sheets,
+  weather,
   cautions,
   citations,
   cropNotes,

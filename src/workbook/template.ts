@@ -15,6 +15,8 @@ export interface FormLine {
   readonly choices: readonly string[];
   /** Stands to the right of the cell. */
   readonly remark: string;
+  /** The cell of an optional sheet that this input may stand for by the formula =NAME. */
+  readonly follows?: string;
 }
 
 export interface TableColumn {

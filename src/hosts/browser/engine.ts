@@ -28,7 +28,7 @@ import { forgetOldMessages } from './errorMessage';
 import { forgetWhole } from './forgetWhole';
 import { formatSpilled } from './formatSpilled';
 import { JoiningUndoService } from './joiningUndoService';
-import { recalculateShrunk } from './recalculateShrunk';
+import { recalculateSpilled } from './recalculateSpilled';
 import { readSnapshot, unitId } from './snapshot';
 import { SheetFunctionExecutor, type SheetFunction } from './sheetFunction';
 import { TableIndex } from './tableIndex';
@@ -107,7 +107,7 @@ export function startEngine(options: WorkbookOptions, shell: EngineShell | null)
   const workbook = createWorkbook(univer, contents);
   forgetWhole(injector, workbook);
   formatSpilled(injector);
-  recalculateShrunk(injector, unitId);
+  recalculateSpilled(injector, unitId);
   forgetOldMessages(injector);
   // Without a focused unit undo does nothing.
   injector.get(IUniverInstanceService).focusUnit(unitId);
