@@ -48,7 +48,8 @@ export const plotsPane = {
     removeIt: 'Remove it',
     keepIt: 'Keep it',
     askAgain: 'Nothing was removed, because another plot was chosen meanwhile. Press "Remove" again.',
-    removed: '"{name}" was removed. The lines below it moved up; the blank one at the end is for the next plot.',
+    removed:
+      '"{name}" was removed. The lines below it moved up; the blank one at the end is for the next plot.',
     /** The form. */
     formNew: 'New plot',
     formOf: 'Change {name}',
