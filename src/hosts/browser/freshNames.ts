@@ -20,7 +20,7 @@ import type { NewSheet } from '../../workbook/port';
 import type { Engine } from './engine';
 
 /** The memory is one for all workbooks, and ours are all called alike. */
-let parsedFor: FreshNames | null = null;
+let parsedFor: Engine | null = null;
 
 export class FreshNames {
   private readonly fresh = new Set<string>();
@@ -30,8 +30,8 @@ export class FreshNames {
     this.watch<ISetSuperTableMutationParam>(SetSuperTableMutation.id, ({ tableName }) => tableName);
     const commands = engine.accessor.get(ICommandService);
     commands.beforeCommandExecuted(({ id }) => {
-      if (id !== SetFormulaCalculationStartMutation.id || parsedFor === this) return;
-      parsedFor = this;
+      if (id !== SetFormulaCalculationStartMutation.id || parsedFor === this.engine) return;
+      parsedFor = this.engine;
       this.forgetParsed();
     });
     commands.onCommandExecuted(({ id }) => {
