@@ -1,6 +1,6 @@
 /** A plan out of a file, ready to be opened in a workbook, and what is to be said of it. */
 import { manyPlots, plotsTemplate } from '../templates/plots';
-import { allTemplates } from '../templates/sheets';
+import { knownTemplates } from '../templates/sheets';
 import { english } from '../texts/english';
 import { fill } from '../texts/fill';
 import type { FileRead } from '../workbook/desk';
@@ -57,7 +57,7 @@ async function withSeason(
   current: ReadableBook,
   { makeWorkbook }: PlanOpener,
 ): Promise<readonly FillRequest[]> {
-  const now = await readFilling(current, allTemplates, makeWorkbook);
+  const now = await readFilling(current, knownTemplates, makeWorkbook);
   return (
     now?.requests.map((request) =>
       request.template.id === plotsTemplate.id ? { ...request, inputs: read.inputs } : request,

@@ -1,6 +1,6 @@
 /** A plan out of a file: a workbook with our sheets, or a list of plots. */
 import { plotsTable, plotsTemplate } from '../templates/plots';
-import { allTemplates } from '../templates/sheets';
+import { allTemplates, knownTemplates } from '../templates/sheets';
 import { english } from '../texts/english';
 import { fill } from '../texts/fill';
 import type { FillRequest } from '../workbook/fillSheets';
@@ -47,7 +47,7 @@ const mostLines = 10_000;
 export async function readPlan(file: string, bytes: Uint8Array, reader: PlanReader): Promise<PlanRead> {
   if (bytes.length > mostFileBytes) throw new HostError({ code: 'fileTooBig' });
   if (!isWorkbook(file, bytes)) return readPlotList(file, bytes);
-  const filling = await readFilling(reader.openXlsx(bytes), allTemplates, reader.makeWorkbook);
+  const filling = await readFilling(reader.openXlsx(bytes), knownTemplates, reader.makeWorkbook);
   if (filling === null) throw new HostError({ code: 'fileNotOurs' });
   return { ...filling, isList: false, isShortened: false, leftOut: [] };
 }

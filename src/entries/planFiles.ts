@@ -4,7 +4,7 @@ import { openPlan } from '../commands/openPlan';
 import { functions } from '../functions';
 import { createMemoryWorkbook, type MemoryWorkbook } from '../hosts/file/createMemoryWorkbook';
 import { openXlsx } from '../hosts/file/openXlsx';
-import { allTemplates } from '../templates/sheets';
+import { knownTemplates } from '../templates/sheets';
 import { english } from '../texts/english';
 import type { FileRead } from '../workbook/desk';
 import { fillSheets } from '../workbook/fillSheets';
@@ -14,7 +14,7 @@ import { readFilling } from '../workbook/readFilling';
 const makeWorkbook = (): MemoryWorkbook => createMemoryWorkbook({ functions: [...functions.values()] });
 
 export async function writePlan(workbook: LiveWorkbook): Promise<Uint8Array | null> {
-  const read = await readFilling({ ...workbook, daysToAdd: 0 }, allTemplates, makeWorkbook);
+  const read = await readFilling({ ...workbook, daysToAdd: 0 }, knownTemplates, makeWorkbook);
   if (read === null) return null;
   const file = makeWorkbook();
   await fillSheets(file, read.requests, english.pane.undo.sheets);

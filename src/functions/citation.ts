@@ -2,15 +2,12 @@
 import { sources, type SourceId } from '../reference/sources';
 import { english } from '../texts/english';
 import { fill } from '../texts/fill';
+import { sayCitation } from '../texts/sayCitation';
 
 const isSource = (ground: string): ground is SourceId => Object.hasOwn(sources, ground);
 
-/** "publisher: title (year), where", with a word on copies and memory. */
 export function sayGround(ground: string): string {
-  if (!isSource(ground)) return ground;
-  const { publisher, title, year, where, status } = sources[ground];
-  const pattern = year === null ? english.citations.undated : english.citations.dated;
-  return fill(pattern, { publisher, title, year: year ?? '', where }) + english.citations[status];
+  return isSource(ground) ? sayCitation(sources[ground]) : ground;
 }
 
 /** All grounds of a figure in one line, with the remark on it where there is one. */

@@ -4,7 +4,7 @@ import { mostFileBytes } from '../workbook/fileLimits';
 import { HostError, type LiveWorkbook, type SheetInfo } from '../workbook/port';
 import { findTypedOver, readLines, type LinesRead } from '../workbook/readLines';
 import { plotsTable } from '../templates/plots';
-import { allTemplates } from '../templates/sheets';
+import { knownTemplates } from '../templates/sheets';
 import { english } from '../texts/english';
 import { fill } from '../texts/fill';
 import type { Actions } from './actions';
@@ -209,7 +209,7 @@ function nameTypedOver(read: LinesRead): string {
 }
 
 function isOurs({ mark }: SheetInfo): boolean {
-  return allTemplates.some(({ id }) => id === mark?.template);
+  return knownTemplates.some(({ id }) => id === mark?.template);
 }
 
 function saySome(sentences: readonly string[]): string {

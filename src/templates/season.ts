@@ -61,8 +61,8 @@ export const seasonTemplate: SheetTemplate = {
   form: [
     typed('place', 'PLACE', null, 'text'),
     typed('year', 'SEASON_YEAR', null, 'general', { limits: { atLeast: 1901, atMost: 9998, isWhole: true } }),
-    typed('lastFrost', 'LAST_FROST', null, 'date'),
-    typed('firstFrost', 'FIRST_FROST', null, 'date'),
+    { ...typed('lastFrost', 'LAST_FROST', null, 'date'), follows: 'WEATHER_LAST_FROST' },
+    { ...typed('firstFrost', 'FIRST_FROST', null, 'date'), follows: 'WEATHER_FIRST_FROST' },
     typed('frostRisk', 'FROST_RISK', 0.5, 'percent'),
     typed('units', 'UNITS', 'us', 'text', { choices: ['us', 'metric'] }),
     // No amount of seed is enough for certain.

@@ -1,14 +1,23 @@
-/** Every sheet template, in the order of the workbook's tabs. */
+/** The sheets of our templates. */
 import type { SheetTemplate } from '../workbook/template';
 import { cropRangesTemplate, cropsTemplate } from './crops';
 import { plotsTemplate } from './plots';
 import { seasonTemplate } from './season';
+import { weatherRecordTemplate, weatherTemplate } from './weather';
 
+/** The sheets of every plan, in the order of the workbook's tabs. */
 export const allTemplates: readonly SheetTemplate[] = [
   seasonTemplate,
   plotsTemplate,
   cropsTemplate,
   cropRangesTemplate,
+];
+
+/** Those and the sheets that are made when asked for. */
+export const knownTemplates: readonly SheetTemplate[] = [
+  ...allTemplates,
+  weatherTemplate,
+  weatherRecordTemplate,
 ];
 
 /** Stands before every function id in a formula, its dot included. */

@@ -16,12 +16,14 @@ import {
   verdicts,
 } from './english/reference';
 import { sheets } from './english/sheets';
+import { weather } from './english/weather';
 
 export const english = {
   commands,
   pane,
   record,
   sheets,
+  weather,
   cautions,
   citations,
   cropNotes,

@@ -7,11 +7,11 @@ import {
   HostError,
   isCellError,
   type CellContent,
-  type CellValue,
   type Format,
   type ReadValue,
   type WorkbookPort,
 } from './port';
+import { isFollowing } from './readForm';
 import { isBlank, readCell, readInputs, textOf, type InputProblem } from './readInputs';
 import type { InputRow, SheetTemplate, TableColumn, TableTemplate } from './template';
 
@@ -22,9 +22,9 @@ export interface ReadableBook extends Pick<WorkbookPort, 'sheets' | 'read' | 're
 }
 
 export interface FillingRead {
-  /** One for each template, in their order. */
+  /** One for each template, in their order; for an optional one where its sheet is there. */
   readonly requests: readonly FillRequest[];
-  /** The rows of all growing tables, and the line of its sheet that each stands on, from 1. */
+  /** The rows of the growing tables of every plan, and the line of its sheet that each stands on, from 1. */
   readonly inputs: readonly InputRow[];
   readonly lines: readonly number[];
   readonly problems: readonly InputProblem[];
@@ -46,30 +46,36 @@ export async function readFilling(
   const sheets = await book.sheets();
   const ours = new Map(templates.map((template) => [template, findSheet(sheets, template)?.name]));
   if ([...ours.values()].every((sheet) => sheet === undefined)) return null;
-  const form: Record<string, CellValue> = {};
+  const form: Record<string, CellContent> = {};
   const rows = new Map<SheetTemplate, RowsRead>();
   for (const [template, sheet] of ours) {
     if (sheet === undefined) continue;
     Object.assign(form, await readFormInputs(book, template, sheet));
     rows.set(template, await readRows(book, template, sheet));
   }
-  const plain = templates.map((template) => ({ template, inputs: [], form }));
+  const wanted = templates.filter(
+    (template) => template.optional !== true || ours.get(template) !== undefined,
+  );
   const fresh = makeFresh();
-  await fillSheets(fresh, plain, '');
+  await fillSheets(
+    fresh,
+    wanted.map((template) => ({ template, inputs: [], form })),
+    '',
+  );
   const typed = new Map<SheetTemplate, TypedOver>();
   for (const [template, sheet] of ours) {
     if (sheet !== undefined) typed.set(template, await putTyped(book, fresh, template));
   }
-  const read = [...rows.values()];
+  const ofEveryPlan = [...rows].flatMap(([{ optional }, read]) => (optional === true ? [] : [read]));
   return {
-    requests: templates.map((template) => ({
+    requests: wanted.map((template) => ({
       template: typed.get(template)?.template ?? template,
       inputs: rows.get(template)?.inputs ?? [],
       form,
     })),
-    inputs: read.flatMap(({ inputs }) => inputs),
-    lines: read.flatMap(({ lines }) => lines),
-    problems: read.flatMap(({ problems }) => problems),
+    inputs: ofEveryPlan.flatMap(({ inputs }) => inputs),
+    lines: ofEveryPlan.flatMap(({ lines }) => lines),
+    problems: [...rows.values()].flatMap(({ problems }) => problems),
     typedOver: [...typed.values()].reduce((sum, { count }) => sum + count, 0),
   };
 }
@@ -84,11 +90,16 @@ async function readFormInputs(
   book: ReadableBook,
   template: SheetTemplate,
   sheet: string,
-): Promise<Record<string, CellValue>> {
-  const values: Record<string, CellValue> = {};
+): Promise<Record<string, CellContent>> {
+  const values: Record<string, CellContent> = {};
   for (const line of template.form.filter(({ kind }) => kind === 'input')) {
     const area = demand(await book.locate(line.name), sheet, line.name);
-    const given = dated(book, line.format, (await book.read(area)).values[0]?.[0] ?? null);
+    const read = await book.read(area);
+    if (isFollowing(line, read.formulas[0]?.[0]) && (await book.locate(line.follows)) !== null) {
+      values[line.name] = { compute: { input: line.follows } };
+      continue;
+    }
+    const given = dated(book, line.format, read.values[0]?.[0] ?? null);
     const value = isBlank(given) ? null : readCell(line, given, false);
     values[line.name] = typeof value === 'object' && value !== null ? textOf(given) : value;
   }

@@ -20,6 +20,8 @@ export interface FormLine {
   readonly remark: string;
   /** Of an input. The sheet takes any number; whoever asks for one holds to them. */
   readonly limits?: Limits;
+  /** The cell of an optional sheet that this input may stand for by the formula =NAME. */
+  readonly follows?: string;
 }
 
 export interface TableColumn {

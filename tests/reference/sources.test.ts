@@ -11,6 +11,7 @@ const tables = [
   'germinationTolerances',
   'seedLife',
   'emergence',
+  'heatBases',
   'practice',
 ];
 

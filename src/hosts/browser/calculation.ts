@@ -45,7 +45,7 @@ export function watchCalculation(engine: Engine): Calculation {
           () => false,
         );
         if (!isApplied) return unsettledCells(engine);
-        // A result can itself make cells count as changed: see recalculateShrunk.
+        // A result can itself make cells count as changed: see recalculateSpilled.
         if (!isRunning() && writes === writesBefore) isStartDue = false;
       }
       return [];

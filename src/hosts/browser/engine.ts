@@ -30,7 +30,7 @@ import { formatSpilled } from './formatSpilled';
 import { noteRangesOnce } from './formulaLinks';
 import { JoiningUndoService } from './joiningUndoService';
 import { makeTextsOnce } from './literalTexts';
-import { recalculateShrunk } from './recalculateShrunk';
+import { recalculateSpilled } from './recalculateSpilled';
 import { readSnapshot, unitId } from './snapshot';
 import { SheetFunctionExecutor, type SheetFunction } from './sheetFunction';
 import { TableIndex } from './tableIndex';
@@ -115,7 +115,7 @@ export function startEngine(options: WorkbookOptions, shell: EngineShell | null)
   const workbook = createWorkbook(univer, contents);
   forgetWhole(injector, workbook);
   formatSpilled(injector);
-  recalculateShrunk(injector, unitId);
+  recalculateSpilled(injector, unitId);
   forgetOldMessages(injector);
   // Without a focused unit undo does nothing.
   injector.get(IUniverInstanceService).focusUnit(unitId);

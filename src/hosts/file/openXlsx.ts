@@ -30,7 +30,7 @@ export function openXlsx(bytes: Uint8Array): ReadableBook {
     async read(area) {
       const sheet = sheetNamed(area.sheet);
       if (sheet === undefined) throw new HostError({ code: 'noSuchSheet', sheet: area.sheet });
-      const formulas = cellsOf(area, (row, column) => (sheet.formulas.get(row)?.has(column) ? '=' : null));
+      const formulas = cellsOf(area, (row, column) => sheet.formulas.get(row)?.get(column) ?? null);
       return { values: valuesIn(sheet, area), formulas };
     },
     async readTable(name) {

@@ -17,7 +17,8 @@ export interface SheetTable extends Span {
 export interface SheetCells {
   /** By row, then column. */
   readonly values: ReadonlyMap<number, ReadonlyMap<number, ReadValue>>;
-  readonly formulas: ReadonlyMap<number, ReadonlySet<number>>;
+  /** With their "=", which is all there is of a formula that the file keeps with another cell. */
+  readonly formulas: ReadonlyMap<number, ReadonlyMap<number, string>>;
   readonly tables: readonly SheetTable[];
   /** The last with something in it; -1 where there is nothing. */
   readonly lastRow: number;
@@ -28,7 +29,7 @@ export interface SheetCells {
 export function readSheetCells(parts: Package, part: string, texts: readonly string[]): SheetCells {
   if (!parts.has(part)) throw damaged(`no part ${part}`);
   const values = new Map<number, Map<number, ReadValue>>();
-  const formulas = new Map<number, Set<number>>();
+  const formulas = new Map<number, Map<number, string>>();
   const inline = textCollector(part);
   const tableIds: string[] = [];
   let row = -1;
@@ -36,19 +37,21 @@ export function readSheetCells(parts: Package, part: string, texts: readonly str
   let type = '';
   let raw: string | null = null;
   let isRaw = false;
-  let hasFormula = false;
+  let formula: string | null = null;
+  let isFormula = false;
   let count = 0;
   let lastRow = -1;
   let lastColumn = -1;
 
   function put(value: ReadValue): void {
-    if (value === null && !hasFormula) return;
+    if (value === null && formula === null) return;
     count += 1;
     if (count > mostCells) throw tooBig(`${part} has more than ${mostCells} cells`);
     lastRow = Math.max(lastRow, row);
     lastColumn = Math.max(lastColumn, column);
     values.set(row, (values.get(row) ?? new Map<number, ReadValue>()).set(column, value));
-    if (hasFormula) formulas.set(row, (formulas.get(row) ?? new Set<number>()).add(column));
+    if (formula === null) return;
+    formulas.set(row, (formulas.get(row) ?? new Map<number, string>()).set(column, formula));
   }
 
   readXml(parts, part, {
@@ -65,13 +68,14 @@ export function readSheetCells(parts: Package, part: string, texts: readonly str
         ({ row, column } = place);
         type = attribute('t') ?? 'n';
         raw = null;
-        hasFormula = false;
+        formula = null;
         inline.begin();
       } else if (name === 'v') {
         isRaw = true;
         raw = '';
       } else if (name === 'f') {
-        hasFormula = true;
+        isFormula = true;
+        formula = '=';
       } else if (name === 'tablePart') {
         tableIds.push(attribute(':id') ?? '');
       }
@@ -79,11 +83,14 @@ export function readSheetCells(parts: Package, part: string, texts: readonly str
     text(text) {
       inline.text(text);
       if (isRaw) raw += text;
+      if (isFormula) formula += text;
     },
     close(name) {
       inline.close(name);
       if (name === 'v') isRaw = false;
-      if (name === 'c') put(type === 'inlineStr' ? inline.end() : valueOf(type, raw, hasFormula, texts));
+      if (name === 'f') isFormula = false;
+      if (name === 'c')
+        put(type === 'inlineStr' ? inline.end() : valueOf(type, raw, formula !== null, texts));
     },
   });
   return { values, formulas, tables: readTables(parts, part, tableIds), lastRow, lastColumn };

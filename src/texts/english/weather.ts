@@ -1,0 +1,180 @@
+/** What the Weather sheets say: titles, labels, headers, notes. Headers are also the names that formulas use. */
+
+export const weather = {
+  sheet: 'Weather',
+  title: 'Weather',
+  lead: [
+    'Frost dates and heat out of the daily record on the sheet Weather record. Change the tinted cells; the rest follows.',
+    'What happened in those years is no promise for the next. Soil decides: sow when it is warm enough.',
+  ],
+  lines: {
+    place: {
+      label: 'Record of',
+      remark: 'The place of the station. Cold hollows freeze later in spring. Nothing is computed from it.',
+    },
+    units: {
+      label: 'Temperatures in',
+      remark: '"us": °F. "metric": °C. Of the record, whatever the Season sheet has.',
+    },
+    frostAt: { label: 'Frost at or below', remark: "In the record's degrees. Blank: 32 °F or 0 °C." },
+    rule: {
+      label: 'Rule of the frost dates',
+      remark: '"inc" as PERCENTILE.INC, "exc" as PERCENTILE.EXC. They differ by days.',
+    },
+    hemisphere: { label: 'Hemisphere', remark: '"north" or "south" of the equator.' },
+    crop: {
+      label: 'Crop that gathers heat',
+      remark: 'One of the table below, or with a base of your own any crop of Crops.',
+    },
+    sowing: { label: 'Sown on', remark: 'Blank: the day to sow outdoors from, on the Season sheet.' },
+    base: {
+      label: 'Base temperature',
+      remark: "Below it nothing grows. Blank: the crop's, from the table below.",
+    },
+    ceiling: {
+      label: 'Ceiling temperature',
+      remark: 'Above it more warmth does not help. Blank: the crop\'s; "none" for none.',
+    },
+    method: {
+      label: 'Method',
+      remark: "mean, modified, sine, or reduced, which needs a ceiling. Blank: the crop's.",
+    },
+    heatWanted: {
+      label: 'Heat wanted to the first pick',
+      remark: "Degree days from your own notes. Blank: the heat of the calendar's days in the middle year.",
+    },
+    gap: {
+      label: 'Days between the first two sowings',
+      remark: 'By the calendar; later sowings come after as much heat. Judgement.',
+    },
+    soil: { label: 'Soil temperature', remark: 'At the depth of the seed. Blank: the one to wait for.' },
+    firstDay: { label: 'First day of the record', remark: '' },
+    lastDay: { label: 'Last day of the record', remark: '' },
+    missing: {
+      label: 'Days without both temperatures',
+      remark: 'Between those two days. Ten in a season make its frost date void.',
+    },
+    seasons: {
+      label: 'Years with both frost dates',
+      remark: 'Under 20 a date can move by a week with one more year.',
+    },
+    lastFrost: {
+      label: 'Last frost of spring',
+      remark: 'CUCURBIT.FROST.SPRINGDATE at the risk and for the year of the Season sheet.',
+    },
+    firstFrost: {
+      label: 'First frost of fall',
+      remark:
+        'CUCURBIT.FROST.FALLDATE. To have Season follow: =WEATHER_LAST_FROST and =WEATHER_FIRST_FROST there.',
+    },
+    freeDays: {
+      label: 'Days between those dates',
+      remark: 'CUCURBIT.SEASON.DAYS. As both carry the risk, not a year in the middle.',
+    },
+    least: { label: 'Frost-free days, least', remark: 'Of the years listed below.' },
+    middle: { label: 'Frost-free days, middle', remark: 'As many years had more as had less.' },
+    most: { label: 'Frost-free days, most', remark: '' },
+    chanceAfter: {
+      label: "Frost after Season's last frost",
+      remark: 'CUCURBIT.FROST.CHANCE: share of springs with a later frost.',
+    },
+    chanceBefore: {
+      label: "Frost before Season's first frost",
+      remark: 'CUCURBIT.FROST.CHANCE: share of falls with an earlier frost.',
+    },
+    soilUsed: { label: 'Soil temperature used', remark: 'CUCURBIT.SOIL.RANGE where it is left blank.' },
+    emergence: { label: 'Days to emergence', remark: 'CUCURBIT.EMERGENCE.DAYS, for the crop above.' },
+    seedlings: {
+      label: 'Share that comes up well',
+      remark: 'CUCURBIT.EMERGENCE.PERCENT: normal seedlings at that temperature.',
+    },
+    sowingUsed: { label: 'Sowing that is compared', remark: '' },
+    days: { label: 'Days to maturity', remark: 'Of the Crops sheet.' },
+    baseUsed: { label: 'Base used', remark: '' },
+    ceilingUsed: { label: 'Ceiling used', remark: '' },
+    methodUsed: { label: 'Method used', remark: '' },
+    target: { label: 'Heat to the first pick', remark: "Degree days of the record's scale." },
+    calendarPick: {
+      label: 'First pick by the calendar',
+      remark: 'CUCURBIT.DATE.FIRSTPICK, with the fall days of a late sowing.',
+    },
+    heatPick: { label: 'First pick by heat, middle year', remark: 'From CUCURBIT.HEAT.DATES below.' },
+    heatPickEarly: { label: 'First pick by heat, earliest', remark: '' },
+    heatPickLate: { label: 'First pick by heat, latest', remark: 'Of the years that reach it.' },
+    lastSowing: {
+      label: 'Last sowing',
+      remark: "CUCURBIT.DATE.LASTSOWING with the crop's figures, before the Season's first frost.",
+    },
+    yearCompared: {
+      label: 'Year whose heat spaces sowings',
+      remark: 'The last that the record has from that sowing to the last one.',
+    },
+    heatBetween: {
+      label: 'Heat from sowing to sowing',
+      remark: 'CUCURBIT.HEAT.YEARS: that of the days between the first two, in the middle year.',
+    },
+  },
+  heatByCrop: {
+    heading: 'Heat from the sowing above to the first pick by the calendar, in the middle year',
+    crop: { header: 'Crop', note: 'Where sources differ a crop stands twice; the first counts above.' },
+    publisher: { header: 'Published by', note: 'Tells the rows of a crop apart.' },
+    base: { header: 'Base', note: 'Below it nothing grows.' },
+    ceiling: { header: 'Ceiling', note: 'Above it more warmth does not help.' },
+    method: { header: 'Method', note: 'The method of CUCURBIT.HEAT.DAY that it was published with.' },
+    days: { header: 'Days', note: 'Days to maturity of the Crops sheet.' },
+    heat: {
+      header: 'Heat',
+      note: "CUCURBIT.HEAT.YEARS over those days: the middle of the years. Degree days of the record's scale.",
+    },
+    source: { header: 'Source', note: 'Where the base stands.' },
+  },
+  frostYears: {
+    heading: 'Frost, year by year',
+    year: {
+      header: 'Year',
+      note: 'Of the spring. CUCURBIT.FROST.YEARS fills this list, one formula in its first cell.',
+    },
+    lastFrost: {
+      header: 'Last frost',
+      note: '"none": it never froze. "void": ten or more days are missing where a frost could be.',
+    },
+    firstFrost: { header: 'First frost', note: 'Of the fall after that spring.' },
+    freeDays: { header: 'Frost-free days', note: 'From the last frost to the first.' },
+  },
+  heatYears: {
+    heading: "Heat to the calendar's first pick",
+    year: { header: 'Year', note: 'CUCURBIT.HEAT.YEARS fills this list, one formula in its first cell.' },
+    heat: {
+      header: 'Heat',
+      note: 'Degree days from the sowing above over the days to maturity. "void": a day is missing.',
+    },
+  },
+  picks: {
+    heading: 'First pick by heat',
+    year: { header: 'Year', note: 'CUCURBIT.HEAT.DATES fills this list, one formula in its first cell.' },
+    date: {
+      header: 'First pick',
+      note: 'The day that reaches the heat. "none": not in twelve months. "void": a day is missing.',
+    },
+    days: { header: 'Days', note: 'From the sowing. By the calendar: the days to maturity above.' },
+  },
+  sowings: {
+    heading: 'Sowings of equal heat',
+    sown: {
+      header: 'Sow on',
+      note: 'CUCURBIT.HEAT.SUCCESSION fills this list: dates of the year compared, to the last sowing.',
+    },
+  },
+  degreeDays: { us: '°F days', metric: '°C days' },
+  none: 'none',
+  recordSheet: 'Weather record',
+  recordLead: [
+    'One line a day; leave a cell blank where the record has none. A day typed under the last line belongs to it.',
+    'Every list on the sheet Weather follows. CUCURBIT functions say which day stands twice or has its low above its high.',
+  ],
+  record: {
+    date: { header: 'Date', note: 'Each day once.' },
+    high: { header: 'High', note: 'Highest temperature of the day. Blank where it is missing.' },
+    low: { header: 'Low', note: 'Lowest temperature of the day. Blank where it is missing.' },
+  },
+} as const;
