@@ -5,7 +5,8 @@ import type { LiveWorkbook } from '../workbook/port';
 import { readForm } from '../workbook/readForm';
 import { causesInPlots, plotsTable, plotsTemplate } from '../templates/plots';
 import { seasonTemplate } from '../templates/season';
-import { allTemplates } from '../templates/sheets';
+import { allTemplates, knownTemplates } from '../templates/sheets';
+import { weatherTemplate } from '../templates/weather';
 import { english } from '../texts/english';
 import { fill } from '../texts/fill';
 import { createActions } from './actions';
@@ -19,7 +20,7 @@ import { problemSentence } from './problemSentence';
 import { createQuestionsSection } from './questionsSection';
 import { readPlots } from './readPlots';
 import { createRefresher } from './refresher';
-import { findInSeason, withoutFollowers } from './seasonFindings';
+import { findInForms, withoutFollowers } from './seasonFindings';
 import { createSectionLinks } from './sectionLinks';
 import { createSeasonSection, type SeasonState } from './seasonSection';
 import { createSheetsSection } from './sheetsSection';
@@ -57,7 +58,7 @@ export async function mountPane(
   );
   const sheets = createSheetsSection({
     workbook,
-    templates: allTemplates,
+    templates: knownTemplates,
     season: seasonTemplate,
     typedNext: plotsTemplate,
     actions,
@@ -123,6 +124,7 @@ export async function mountPane(
     const unsettled = await attempt(() => workbook.settle(settleMs));
     const there = await attempt(() => workbook.sheets());
     const form = await readSeason();
+    const weather = await attempt(() => readForm(workbook, weatherTemplate));
     const lines = await attempt(() => readPlots(workbook, plotsTable));
     const found = await attempt(() => findFindings(workbook, plotsTable, notesHeader, causesInPlots));
     const selection = await attempt(() => workbook.selection());
@@ -131,11 +133,15 @@ export async function mountPane(
     season.show(form);
     plots.show(lines);
     questions.show(lines, typeof form === 'object' ? form : null);
-    const inSeason = typeof form === 'object' ? findInSeason(seasonTemplate, form) : [];
-    const inPlots = found === 'unreadable' ? [] : withoutFollowers(found, inSeason);
+    const inForms = findInForms([
+      // Its errors come first: those of a Season that follows it only follow from them.
+      ...(weather === 'unreadable' || weather === null ? [] : [[weatherTemplate, weather] as const]),
+      ...(typeof form === 'object' ? [[seasonTemplate, form] as const] : []),
+    ]);
+    const inPlots = found === 'unreadable' ? [] : withoutFollowers(found, inForms);
     const isEmpty = form === 'absent' && inPlots.length === 0;
     findings.show(
-      isEmpty ? null : [...inSeason, ...inPlots],
+      isEmpty ? null : [...inForms, ...inPlots],
       unsettled === 'unreadable' ? 0 : unsettled.length,
     );
     links.update();

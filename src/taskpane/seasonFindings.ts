@@ -1,4 +1,4 @@
-/** What to look at in the Season sheet: its errors, named as its lines are. */
+/** What to look at in the sheets with a form: their errors, named as their lines are. */
 import { causesAmong, type Finding } from '../workbook/findFindings';
 import { isCellError } from '../workbook/port';
 import type { FormRead } from '../workbook/readForm';
@@ -8,10 +8,14 @@ import { english } from '../texts/english';
 /** The line that compares the year with the dates; its answer is a sentence, not an error. */
 const yearCheck = 'YEAR_CHECK';
 
-export function findInSeason(template: SheetTemplate, read: FormRead): Finding[] {
+/** Every error of the form and of the first cells of its lists, then its remarks. */
+function findAll(template: SheetTemplate, read: FormRead): Finding[] {
   const errors: Finding[] = [];
   const remarks: Finding[] = [];
-  for (const { name, label } of template.form) {
+  const firstCells = (template.lists ?? []).flatMap(({ heading, columns }) =>
+    columns.slice(0, 1).map(({ name }) => ({ name, label: heading })),
+  );
+  for (const { name, label } of [...firstCells, ...template.form]) {
     const value = read.values[name] ?? null;
     const area = read.areas[name];
     if (area === undefined) continue;
@@ -21,7 +25,17 @@ export function findInSeason(template: SheetTemplate, read: FormRead): Finding[]
       remarks.push({ ...place, kind: 'remark', text: value });
     }
   }
-  return [...causesAmong(errors), ...remarks];
+  return [...errors, ...remarks];
+}
+
+/**
+ * @param forms each sheet's template and what was read of it. An error that only follows from one of another sheet is
+ *   left out.
+ */
+export function findInForms(forms: readonly (readonly [SheetTemplate, FormRead])[]): Finding[] {
+  const found = forms.flatMap(([template, read]) => findAll(template, read));
+  const isError = ({ kind }: Finding): boolean => kind === 'error';
+  return [...causesAmong(found.filter(isError)), ...found.filter((finding) => !isError(finding))];
 }
 
 /** What is found in the plots, without errors that say nothing of their own while the season has one that does. */

@@ -69,10 +69,12 @@ export function createSeasonSection(
 
   let state: SeasonState = 'absent';
   const isInSheet = (): boolean => typeof state === 'object';
+  const following = (): ReadonlySet<string> => (typeof state === 'object' ? state.following : new Set());
   const touched = (): FormField[] => fields.filter((field) => field.isTouched());
 
   const showState = (): void => {
-    for (const [field, wrong] of findWrong(fields)) field.markWrong(field.isDone() ? wrong : null);
+    for (const [field, wrong] of findWrong(fields, following()))
+      field.markWrong(field.isDone() ? wrong : null);
     put.hidden = !isInSheet();
     const hasTouched = touched().length > 0;
     // A button that disappears must not take the focus with it.
@@ -89,6 +91,7 @@ export function createSeasonSection(
         const { name, content } = field.line;
         const own = typeof content === 'object' ? null : content;
         field.show(next === 'absent' ? own : (next.values[name] ?? null), next !== 'absent');
+        field.showStandIn(next !== 'absent' && next.following.has(name) ? words.follows : '');
       }
     }
     results.show(typeof next === 'object' ? next : null);
@@ -99,7 +102,7 @@ export function createSeasonSection(
   const demandRight = (): number | null => {
     for (const field of fields) field.setDone();
     showState();
-    const wrong = [...findWrong(fields)].filter(([, sentence]) => sentence !== null);
+    const wrong = [...findWrong(fields, following())].filter(([, sentence]) => sentence !== null);
     wrong[0]?.[0].focus();
     return wrong.length === 0 ? null : wrong.length;
   };
@@ -132,7 +135,13 @@ export function createSeasonSection(
     const kept = await writeForm(workbook, read, values, pane.undo.season, along);
     const isKept = ({ line }: FormField): boolean => kept.includes(line.name);
     const written = mine.filter((field) => !isKept(field));
-    show({ ...read, values: { ...read.values, ...valuesOf(written) } });
+    show({
+      ...read,
+      values: { ...read.values, ...valuesOf(written) },
+      following: new Set(
+        [...read.following].filter((name) => !written.some(({ line }) => line.name === name)),
+      ),
+    });
     const isLeft = along !== undefined && along.left.length > 0;
     const said = [
       ...(written.length === 0 ? [] : [fill(words.written, { labels: labelsOf(written) })]),
@@ -189,12 +198,16 @@ function labelsOf(fields: readonly FormField[]): string {
   return fields.map((field) => field.line.label).join(', ');
 }
 
-/** Every field with what is wrong with it; null where nothing is. */
-function findWrong(fields: readonly FormField[]): Map<FormField, string | null> {
+/** Every field with what is wrong with it; null where nothing is. What follows another sheet is mended there. */
+function findWrong(
+  fields: readonly FormField[],
+  following: ReadonlySet<string>,
+): Map<FormField, string | null> {
   const found = new Map<FormField, string | null>();
   for (const field of fields) {
+    const isOfOther = following.has(field.line.name) && !field.isTouched();
     const checked = field.check();
-    found.set(field, 'wrong' in checked ? checked.wrong : null);
+    found.set(field, 'wrong' in checked && !isOfOther ? checked.wrong : null);
   }
   const frosts = fields.find((field) => field.line.name === frostsField);
   if (frosts !== undefined && found.get(frosts) === null) found.set(frosts, checkFrosts(valuesOf(fields)));

@@ -63,7 +63,9 @@ export function createSheetsSection(parts: SheetsParts): SheetsSection {
 
   const show = (sheets: readonly SheetInfo[]): void => {
     for (const { template, cell } of states) setText(cell, sayState(template, findSheet(sheets, template)));
-    const isComplete = templates.every((template) => findSheet(sheets, template) !== undefined);
+    const isComplete = templates.every(
+      (template) => template.optional === true || findSheet(sheets, template) !== undefined,
+    );
     setText(button, isComplete ? words.refresh : words.fill);
   };
 
@@ -78,7 +80,10 @@ export function createSheetsSection(parts: SheetsParts): SheetsSection {
     const isSeasonThere = findSheet(there, season) !== undefined;
     const form = isSeasonThere ? {} : parts.seasonValues();
     if (form === null) return notice.warn(words.seasonFirst);
-    const requests: FillRequest[] = templates.map((template) => ({
+    const wanted = templates.filter(
+      (template) => template.optional !== true || findSheet(there, template) !== undefined,
+    );
+    const requests: FillRequest[] = wanted.map((template) => ({
       template,
       inputs: [],
       form: template === season ? form : {},
@@ -114,7 +119,7 @@ export function createSheetsSection(parts: SheetsParts): SheetsSection {
 }
 
 function sayState(template: SheetTemplate, sheet: SheetInfo | undefined): string {
-  if (sheet === undefined) return words.missing;
+  if (sheet === undefined) return template.optional === true ? words.notAsked : words.missing;
   if (sheet.locked) return words.locked;
   return sheet.name === template.sheet ? words.there : fill(words.thereAs, { name: sheet.name });
 }

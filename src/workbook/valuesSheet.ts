@@ -1,5 +1,5 @@
 /** A sheet of ours as values: a new sheet without a formula, for somebody who does not have our functions. */
-import { dressLine, dressTable, framing, type Dress } from './dressTemplate';
+import { dressLine, dressList, dressTable, framing, type Dress } from './dressTemplate';
 import { columnWidths, textColumnOf } from './layOut';
 import {
   HostError,
@@ -113,6 +113,11 @@ async function findParts(port: WorkbookPort, template: SheetTemplate, sheet: str
     const widths = each.columns.map(({ width }, index) => [columnsAt[index] ?? 0, width] as const);
     parts.push({ dress, headerRow, widths });
   }
+  for (const list of template.lists ?? []) {
+    const [first] = list.columns;
+    const { row, column } = demand(await port.locate(first?.name ?? ''), first?.header ?? '');
+    parts.push({ dress: dressList(list, row - 1, column), headerRow: null, widths: [] });
+  }
   return parts;
 }
 
@@ -136,7 +141,7 @@ const ownColumnWidth = 12;
 /** Titles and remarks, known by their words, wherever rows were put in above them. */
 function dressTexts(template: SheetTemplate, values: readonly (readonly ReadValue[])[]): Dressing[] {
   const roles = new Map<ReadValue | undefined, Role>([
-    ...template.tables.map(({ heading }) => [heading, 'label'] as const),
+    ...[...template.tables, ...(template.lists ?? [])].map(({ heading }) => [heading, 'label'] as const),
     ...template.cautions.map((text) => [text, 'caution'] as const),
     ...template.lead.map((text) => [text, 'lead'] as const),
     [template.title, 'title'],

@@ -290,6 +290,34 @@ export function formulaCases(subject: Subject): void {
         }
       });
 
+      test('is read right where it hangs on another list', async () => {
+        const list = (howMany: Expression): CellContent => ({
+          compute: call('TEST.SQUARES', howMany),
+          spillsOver: { rows: 9, columns: 2 },
+        });
+        const chained = newSheet('Chained', {
+          blocks: [
+            { row: 0, column: 0, contents: [[2, { compute: native('SUM', input('SECOND_SQUARES')) }]] },
+            { row: 2, column: 0, contents: [[list(input('HOW_MANY'))]] },
+            { row: 2, column: 3, contents: [[list(native('MAX', input('FIRST_SQUARES')))]] },
+          ],
+          names: { HOW_MANY: [0, 0], FIRST_SQUARES: [2, 1, 9], SECOND_SQUARES: [2, 4, 9] },
+        });
+        await subject.port.apply(change({ newSheets: [chained] }));
+        // 1 + 4 + 9 + 16; of one square alone 1; of nine 285.
+        for (const [howMany, sum] of [
+          [2, 30],
+          [3, 285],
+          [1, 1],
+        ] as const) {
+          const cells = [{ sheet: 'Chained', row: 0, column: 0, contents: [[howMany]] }];
+          await subject.port.apply(change({ cells }));
+          expect(await subject.port.settle(settleMs)).toEqual([]);
+          const area = { sheet: 'Chained', row: 0, column: 1, rows: 1, columns: 1 };
+          expect((await subject.port.read(area)).values).toEqual([[sum]]);
+        }
+      });
+
       test('overwrites nothing: with a cell in its way it is an error', async () => {
         await subject.port.apply(change({ newSheets: [squares(3, 'mine')] }));
         const { values } = await read(6);

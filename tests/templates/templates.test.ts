@@ -5,7 +5,7 @@ import type { Unit } from '../../src/calc/units/units';
 import { functions } from '../../src/functions';
 import { demoPlots, demoSeason } from '../../src/templates/demoGarden';
 import { plotsTemplate } from '../../src/templates/plots';
-import { allTemplates } from '../../src/templates/sheets';
+import { allTemplates, knownTemplates } from '../../src/templates/sheets';
 import type { Expression } from '../../src/workbook/port';
 import type { SheetTemplate, TableColumn, TableTemplate } from '../../src/workbook/template';
 
@@ -29,20 +29,24 @@ function expressionsOf(template: SheetTemplate): Expression[] {
       ]),
       ...(table.rows ?? []).flat(),
     ]),
+    ...(template.lists ?? []).flatMap(({ compute, columns }) => [
+      { compute },
+      ...columns.map(({ unit }) => unit),
+    ]),
   ];
   return contents.flatMap((content) =>
     typeof content === 'object' && content !== null ? parts(content.compute) : [],
   );
 }
 
-const all = allTemplates.flatMap(expressionsOf);
+const all = knownTemplates.flatMap(expressionsOf);
 const inputsRead = new Set(all.flatMap((part) => ('input' in part ? [part.input] : [])));
-const tables = allTemplates.flatMap((template) => template.tables);
+const tables = knownTemplates.flatMap((template) => template.tables);
 const plots = plotsTemplate.tables[0] as TableTemplate;
 const callIds = (expression: Expression): string[] =>
   parts(expression).flatMap((part) => ('call' in part ? [part.call] : []));
 
-describe.each(allTemplates.map((template) => [template.sheet, template] as const))(
+describe.each(knownTemplates.map((template) => [template.sheet, template] as const))(
   'the %s template',
   (_, template) => {
     it('survives JSON unchanged', () => {
@@ -73,7 +77,12 @@ describe.each(allTemplates.map((template) => [template.sheet, template] as const
     });
 
     it('names only tables, columns and cells that exist', () => {
-      const lines = new Set(allTemplates.flatMap((each) => each.form.map((line) => line.name)));
+      const lines = new Set(
+        knownTemplates.flatMap((each) => [
+          ...each.form.map((line) => line.name),
+          ...(each.lists ?? []).flatMap(({ columns }) => columns.map(({ name }) => name)),
+        ]),
+      );
       for (const part of expressionsOf(template)) {
         if ('input' in part) expect(lines).toContain(part.input);
         if ('allOf' in part) {
@@ -101,12 +110,19 @@ describe.each(allTemplates.map((template) => [template.sheet, template] as const
 
 describe('what is asked is read', () => {
   /** Place is there for whoever the sheet is handed to. */
-  const forPeople = ['PLACE'];
+  const forPeople = ['PLACE', 'RECORD_PLACE'];
 
-  it('every input of the Season sheet', () => {
-    const asked = allTemplates.flatMap(({ form }) => form).filter(({ kind }) => kind === 'input');
+  it('every input of a form', () => {
+    const asked = knownTemplates.flatMap(({ form }) => form).filter(({ kind }) => kind === 'input');
     const unread = asked.map(({ name }) => name).filter((name) => !inputsRead.has(name));
     expect(unread).toEqual(forPeople);
+  });
+
+  it('every named column of a list, but the years that stand first in each', () => {
+    const named = knownTemplates.flatMap(({ lists = [] }) =>
+      lists.flatMap(({ columns }) => columns.slice(1).map(({ name }) => name)),
+    );
+    expect(named.filter((name) => name !== '' && !inputsRead.has(name))).toEqual([]);
   });
 
   it('every input column of Plots, by a column that computes', () => {
@@ -159,7 +175,7 @@ describe('the invented garden', () => {
 describe('the lines above the tables', () => {
   /** Characters that fit between the first column and the pane in a window 1,280 wide; cautions are bold. */
   const inSight = { lead: 118, cautions: 110 };
-  it.each(allTemplates.map((template) => [template.sheet, template] as const))(
+  it.each(knownTemplates.map((template) => [template.sheet, template] as const))(
     'of %s are in sight',
     (_, template) => {
       const lines = [...template.lead, ...template.cautions];
