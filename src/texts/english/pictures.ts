@@ -1,0 +1,57 @@
+/** What the pictures of the weather record say, and what stands for them where they are not seen. */
+export const pictures = {
+  months: ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'],
+  date: '{month} {date}',
+  percent: '{percent} %',
+  at: '{title}: {place}',
+  chance: {
+    title: 'Chance of frost by date',
+    spring: 'frost still to come',
+    fall: 'frost already come',
+    counted: 'Counted: {springs} {springs|spring|springs} and {falls} {falls|fall|falls}.',
+    left: 'Not counted, for missing days: {springs} and {falls}.',
+    springAlt:
+      'Frost still comes in {share} of springs after {first}, in {risk} after {at}, in none after {last}.',
+    springTooMuch:
+      'Frost comes in {share} of springs: no date has a risk of {risk}. It comes in none after {last}.',
+    springNone: 'No spring had frost.',
+    springVoid: 'No spring can be counted.',
+    fallAlt: 'Frost has come in no fall before {first}, in {risk} before {at}, in {share} before {last}.',
+    fallTooMuch:
+      'Frost comes in {share} of falls: no date has a risk of {risk}. It has come in none before {first}.',
+    fallNone: 'No fall had frost.',
+    fallVoid: 'No fall can be counted.',
+    columns: ['Season', 'Date', 'Chance of frost'],
+    rows: { spring: 'spring, after', fall: 'fall, before' },
+  },
+  heat: {
+    title: 'Heat from sowing to first pick',
+    remark:
+      'Degree days over {base} {degrees}, added up from each sowing in the weather of {year}. First pick at {target}.',
+    path: '{sowing} to {pick}',
+    open: '{sowing}: not reached',
+    alt: '{reached} of {count} {count|sowing|sowings} {reached|reaches|reach} {target} degree days.',
+    pathAlt: 'Sown {sowing}, first pick {pick}, after {days} {days|day|days}.',
+    openAlt: 'Sown {sowing}, {heat} degree days by {end}, where the record ends or lacks a day.',
+    openAtOnce: 'Sown {sowing}, where the record lacks the day.',
+    columns: ['Sown', 'First pick', 'Days', 'Degree days'],
+    notReached: 'not reached',
+  },
+  years: {
+    title: 'Frost-free days, year by year',
+    counted: 'Last frost of spring to first of fall; {count} {count|season has|seasons have} both.',
+    middle: 'Dark: the middle one, {days} {days|day|days}.',
+    middleTwo: 'Dark: the two around the middle, {days} {days|day|days}.',
+    open: 'Hollow: no frost at an open end.',
+    gap: 'Dotted: days missing.',
+    days: '{days} {days|day|days}',
+    season: '{spring}/{fall}',
+    alt: 'Of {all} {all|season|seasons}, {count} {count|has|have} both frosts.',
+    spread: 'Frost-free days: least {least} ({leastSeason}), middle {middle}, most {most} ({mostSeason}).',
+    openAlt: 'Without frost in spring or fall: {seasons}.',
+    gapAlt: 'Days missing: {seasons}.',
+    columns: ['Season', 'Last frost', 'First frost', 'Frost-free days'],
+    none: 'no frost',
+    void: 'days missing',
+  },
+} as const;
