@@ -2,8 +2,8 @@
 import { chanceByDate } from '../calc/frost/chanceByDate';
 import type { FrostSide, Hemisphere } from '../calc/frost/coldSeason';
 import { frostDateAtRisk } from '../calc/frost/frostDateAtRisk';
-import { frostFreeYears } from '../calc/frost/frostFreeYears';
-import { frostOfSeasons, type SeasonFrost } from '../calc/frost/frostOfSeasons';
+import { frostFreeYears, type FrostFreeYear } from '../calc/frost/frostFreeYears';
+import type { SeasonFrost } from '../calc/frost/frostOfSeasons';
 import { layYears } from '../calc/frost/layYears';
 import type { QuantileRule } from '../calc/frost/quantile';
 import { CalcError, refuse } from '../calc/errors';
@@ -65,6 +65,11 @@ const columnsOf = ({ days }: WeatherRecord) => ({
 });
 const cellOf = (frost: SeasonFrost): SeasonFrost => (typeof frost === 'number' ? serialOfDay(frost) : frost);
 
+function seasonsOf(record: WeatherRecord, { threshold, hemisphere }: FrostAsked): readonly FrostFreeYear[] {
+  const { dates, lows } = columnsOf(record);
+  return frostFreeYears(dates, lows, threshold, unitSystems[record.units], hemisphere);
+}
+
 /** No date of the risk is no fault where frost comes in fewer seasons: the picture says so. */
 function riskDateOf(
   side: FrostSide,
@@ -90,11 +95,10 @@ function refuseWithoutFrost(seasons: number): never {
 }
 
 const frostChance = answering((record: WeatherRecord, asked: FrostAsked) => {
-  const { risk, year, hemisphere, threshold, rule } = asked;
-  const { dates, lows } = columnsOf(record);
+  const { risk, year, hemisphere, rule } = asked;
+  const seasons = seasonsOf(record, asked);
   const ofSide = (side: FrostSide) => {
-    const system = unitSystems[record.units];
-    const frosts = frostOfSeasons(side, dates, lows, threshold, system, hemisphere).map(({ frost }) => frost);
+    const frosts = seasons.map(({ lastFrost, firstFrost }) => (side === 'spring' ? lastFrost : firstFrost));
     const voids = frosts.filter((frost) => frost === 'void').length;
     const to = side === 'fall' && hemisphere === 'south' ? year + 1 : year;
     return {
@@ -117,11 +121,8 @@ const frostChance = answering((record: WeatherRecord, asked: FrostAsked) => {
 });
 
 const yearsOfRecord = answering((record: WeatherRecord, asked: FrostAsked) => {
-  const { year, hemisphere, threshold } = asked;
-  const { dates, lows } = columnsOf(record);
-  const system = unitSystems[record.units];
-  const found = frostFreeYears(dates, lows, threshold, system, hemisphere);
-  const { years, middleDays } = layYears(found, year, hemisphere);
+  const { year, hemisphere } = asked;
+  const { years, middleDays } = layYears(seasonsOf(record, asked), year, hemisphere);
   const frosts = years.flatMap(({ lastFrost, firstFrost }) => [lastFrost, firstFrost]);
   if (!frosts.some((frost) => typeof frost === 'number')) {
     refuseWithoutFrost(frosts.filter((frost) => frost === 'none').length);

@@ -73,7 +73,10 @@ describe('weatherSeries over Seattle', () => {
       })),
     ]);
     // The record begins in winter and ends in one: neither end makes a season that counts.
-    expect([spring.seasons, fall.seasons]).toEqual([4, 4]);
+    expect([spring, fall]).toMatchObject([
+      { seasons: 4, voids: 0 },
+      { seasons: 4, voids: 0 },
+    ]);
     const half = (ends: number[]): number => ((ends[1] ?? 0) + (ends[2] ?? 0)) / 2;
     expect(spring.riskDate).toBe(Math.ceil(half(lasts)));
     expect(fall.riskDate).toBe(Math.floor(half(firsts)));

@@ -1,9 +1,8 @@
-import { CalcError } from '../errors';
 import { checkDay } from '../dates/dayLimits';
 import { checkPositive } from '../limits/limits';
-import { heatByDay } from './heatByDay';
 import { leastDifference } from './heatDate';
 import { heatFormula, type HeatMethod } from './heatFormula';
+import { heatWhereKnown } from './heatWhereKnown';
 
 export interface HeatPath {
   readonly sowing: number;
@@ -12,8 +11,6 @@ export interface HeatPath {
   /** The day that heatDate gives; null where the record ends or lacks a day before it, or it is a year away. */
   readonly reached: number | null;
 }
-
-const gaps: ReadonlySet<string> = new Set(['dayMissing', 'recordEnds']);
 
 /** No crop here stands longer, and a target that is never reached ends somewhere. */
 const mostDays = 366;
@@ -47,22 +44,13 @@ export function heatPaths(
   method?: HeatMethod,
 ): HeatPath[] {
   checkPositive('target', target, 'degreeDays');
-  const heatOn = heatByDay(dates, highs, lows, heatFormula(base, ceiling, method ?? 'mean'));
-  const heatIfThere = (day: number): number | null => {
-    try {
-      return heatOn(day);
-    } catch (error) {
-      const isGap = error instanceof CalcError && gaps.has(error.problem.code);
-      if (isGap) return null;
-      throw error;
-    }
-  };
+  const { heatOn } = heatWhereKnown(dates, highs, lows, heatFormula(base, ceiling, method ?? 'mean'));
   return sowings.map((sowing) => {
     checkDay('sowing', sowing);
     const sums: number[] = [];
     let sum = 0;
     for (let day = sowing; day < sowing + mostDays; day++) {
-      const heat = heatIfThere(day);
+      const heat = heatOn(day);
       if (heat === null) break;
       sum += heat;
       sums.push(sum);
