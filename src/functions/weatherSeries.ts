@@ -71,15 +71,9 @@ function seasonsOf(record: WeatherRecord, { threshold, hemisphere }: FrostAsked)
 }
 
 /** No date of the risk is no fault where frost comes in fewer seasons: the picture says so. */
-function riskDateOf(
-  side: FrostSide,
-  frosts: readonly SeasonFrost[],
-  risk: number,
-  year: number,
-  rule?: QuantileRule,
-): number | null {
+function riskDateOf(dateAtRisk: () => number): number | null {
   try {
-    return serialOfDay(frostDateAtRisk(side, frosts, risk, year, rule));
+    return serialOfDay(dateAtRisk());
   } catch (error) {
     const isRare =
       error instanceof CalcError &&
@@ -107,11 +101,11 @@ const frostChance = answering((record: WeatherRecord, asked: FrostAsked) => {
       ...(voids === frosts.length
         ? { steps: [], riskDate: null }
         : {
-            steps: chanceByDate(side, frosts, to).map(({ day, chance }) => ({
+            steps: chanceByDate(side, frosts, to, hemisphere).map(({ day, chance }) => ({
               date: serialOfDay(day),
               chance,
             })),
-            riskDate: riskDateOf(side, frosts, risk, to, rule),
+            riskDate: riskDateOf(() => frostDateAtRisk(side, frosts, risk, to, rule, hemisphere)),
           }),
     };
   };

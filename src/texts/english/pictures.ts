@@ -54,4 +54,18 @@ export const pictures = {
     none: 'no frost',
     void: 'days missing',
   },
+  pane: {
+    heading: 'Pictures',
+    draw: 'Draw the pictures',
+    put: 'Put the pictures into a sheet',
+    drawn: '{count} {count|picture|pictures} drawn from the Weather sheets.',
+    done: '{count} {count|picture|pictures} put into the sheet {sheet}.',
+    nothing: 'There is nothing to draw: the Weather sheets hold no record, or Season has no year or risk.',
+    figures: '{title}, in figures',
+    undo: 'Weather pictures',
+  },
+  sheet: {
+    name: 'Weather pictures',
+    lead: 'Drawn from the record on the sheet Weather record. After a change there, draw them again.',
+  },
 } as const;
