@@ -61,7 +61,7 @@ const browser = ({ WEBPACK_SERVE: isServed }, { mode }) => ({
   },
   resolve: { extensions: ['.ts', '.js'] },
   module: {
-    rules: [typeScript, functionHelp, styles, { test: /\.(png|svg)$/, type: 'asset/resource' }],
+    rules: [typeScript, functionHelp, styles, { test: /\.(png|svg|wasm|woff2)$/, type: 'asset/resource' }],
   },
   optimization: { minimizer: [fastMinimizer] },
   plugins: [
@@ -107,7 +107,12 @@ const manifestFor = (manifest) =>
 const excel = async (env, { mode, configName = [] }) => ({
   name: 'excel',
   entry: { functions: source('entries', 'functions.ts'), taskpane: source('entries', 'excel.ts') },
-  output: { path: path.resolve(__dirname, 'dist/excel'), filename: '[name].js', clean: true },
+  output: {
+    path: path.resolve(__dirname, 'dist/excel'),
+    filename: '[name].js',
+    assetModuleFilename: '[name][ext]',
+    clean: true,
+  },
   resolve: { extensions: ['.ts', '.js'] },
   module: { rules: [typeScript, styles] },
   optimization: { minimizer: [fastMinimizer] },

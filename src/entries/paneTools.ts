@@ -3,10 +3,12 @@ import { nearestNames } from '../calc/crops/nearestNames';
 import { convertTyped } from '../calc/units/convertTyped';
 import type { Unit } from '../calc/units/units';
 import { answers } from '../functions/answers';
+import { picturesWhenAsked } from './picturesWhenAsked';
 import type { PaneTools } from '../taskpane/paneTools';
 
 export const paneTools: PaneTools = {
   ...answers,
+  ...picturesWhenAsked,
   nearestNames,
   convert: (value, converts, to) => convertTyped(value, converts as Unit, to),
 };

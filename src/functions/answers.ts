@@ -4,26 +4,12 @@
  */
 import { lastSowingDate } from '../calc/dates/lastSowingDate';
 import { successionDates } from '../calc/dates/successionDates';
-import { CalcError } from '../calc/errors';
 import { rowForDemand } from '../calc/row/rowForDemand';
 import { seedsNeeded } from '../calc/seed/seedsNeeded';
 import { seedWeight } from '../calc/seed/seedWeight';
 import { unitSystems } from '../calc/units/units';
 import { dayOfSerial, serialOfDay } from '../workbook/serialDate';
-import { sayProblem } from './wording';
-
-type Answer<Value> = { readonly value: Value } | { readonly wrong: string };
-
-const answering =
-  <Args extends readonly unknown[], Value>(compute: (...args: Args) => Value) =>
-  (...args: Args): Answer<Value> => {
-    try {
-      return { value: compute(...args) };
-    } catch (error) {
-      if (error instanceof CalcError) return { wrong: sayProblem(error.problem) };
-      throw error;
-    }
-  };
+import { answering } from './answering';
 
 /** What is no date becomes NaN, which is refused with advice. */
 const day = (serial: number): number => dayOfSerial(serial) ?? NaN;

@@ -1,12 +1,13 @@
 /** What the pane is handed by its entry, because it may reach for none of it itself. */
 import type { NearestNames } from '../templates/sayListProblem';
+import type { PictureTools } from './weatherPictures';
 
 export type UnitSystem = 'us' | 'metric';
 
 /** What a calculation gives, or the advice it refuses with. */
 export type Answer<Value> = { readonly value: Value } | { readonly wrong: string };
 
-export interface PaneTools {
+export interface PaneTools extends PictureTools {
   /** A typed number in the other system's unit. `converts` is what a template's column says. */
   convert(value: number, converts: string, to: UnitSystem): number;
   readonly nearestNames: NearestNames;

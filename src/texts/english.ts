@@ -4,6 +4,7 @@
  */
 import { commands } from './english/commands';
 import { pane } from './english/pane';
+import { pictures } from './english/pictures';
 import { record } from './english/record';
 import {
   cautions,
@@ -21,6 +22,7 @@ import { weather } from './english/weather';
 export const english = {
   commands,
   pane,
+  pictures,
   record,
   sheets,
   weather,

@@ -163,6 +163,8 @@ export interface PageSetup {
 }
 
 export interface Picture {
+  /** A picture of that name on that sheet goes when this one comes. */
+  readonly name: string;
   readonly sheet: string;
   readonly row: number;
   readonly column: number;

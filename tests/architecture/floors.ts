@@ -16,6 +16,7 @@ export const floors: Readonly<Record<string, Floor>> = {
   workbook: { mayImport: [], packages: 'libraries' },
   templates: { mayImport: ['workbook', 'reference', 'texts'], packages: 'none' },
   functions: { mayImport: ['calc', 'reference', 'texts', 'workbook/serialDate'], packages: 'none' },
+  pictures: { mayImport: ['texts', 'workbook/serialDate'], packages: 'libraries' },
   'hosts/excel': { mayImport: ['workbook'], packages: 'libraries' },
   'hosts/browser': { mayImport: ['workbook'], packages: 'libraries' },
   'hosts/file': { mayImport: ['workbook'], packages: 'libraries and node' },

@@ -28,6 +28,14 @@ workbookContract('browser', async () => {
   return {
     port,
     keepsMessages: true,
+    async pictures() {
+      const { resources } = JSON.parse(port.snapshot()) as { resources: { name: string; data: string }[] };
+      const { data = '{}' } = resources.find(({ name }) => name === 'SHEET_DRAWING_PLUGIN') ?? {};
+      const bySheet = JSON.parse(data) as Record<string, { data: Record<string, { description: string }> }>;
+      return Object.values(bySheet).flatMap((sheet) =>
+        Object.values(sheet.data).map(({ description }) => description),
+      );
+    },
     failAt(step) {
       failing = step;
       steps = 0;

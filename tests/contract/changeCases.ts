@@ -57,8 +57,17 @@ const everything: Change = change({
   ],
   tableRows: [{ table: 'Plots', rows: [plotRow('south', 7), plotRow('=2+2', 3)] }],
   pictures: [
-    { sheet: 'Beds', row: 3, column: 0, png, widthPx: 40, heightPx: 30, altText: 'a dot' },
-    { sheet: 'Plots', row: 12, column: 0, png, widthPx: 40, heightPx: 30, altText: 'another dot' },
+    { name: 'dot', sheet: 'Beds', row: 3, column: 0, png, widthPx: 40, heightPx: 30, altText: 'a dot' },
+    {
+      name: 'dot',
+      sheet: 'Plots',
+      row: 12,
+      column: 0,
+      png,
+      widthPx: 40,
+      heightPx: 30,
+      altText: 'another dot',
+    },
   ],
   marks: [{ sheet: 'plots', mark: { template: 'plots', version: 2 } }],
 });
@@ -96,6 +105,39 @@ export function changeCases(subject: Subject, makeHost: MakeHost): void {
         'Totals',
       ]);
       expect(await markOfPlots()).toEqual({ template: 'plots', version: 2 });
+    });
+
+    test('a picture goes when another of its name comes to its sheet, and no other does', async () => {
+      const dot = { name: 'dot', sheet: 'Plots', row: 8, column: 0, png, widthPx: 4, heightPx: 3 };
+      const pictures = [
+        { ...dot, altText: 'a dot' },
+        { ...dot, name: 'blot', row: 12, altText: 'a blot' },
+        { ...dot, sheet: 'Kitchen', altText: 'a dot in the kitchen' },
+      ];
+      const seen = async (): Promise<string[]> => [...(await subject.host.pictures())].sort();
+      await subject.port.apply(change({ newSheets: [plots], pictures }));
+      expect(await seen()).toEqual(['a blot', 'a dot', 'a dot in the kitchen']);
+      const refreshed = change({
+        title: 'draw',
+        pictures: [{ ...dot, sheet: 'plots', altText: 'a newer dot' }],
+      });
+      await subject.port.apply(refreshed);
+      expect(await seen()).toEqual(['a blot', 'a dot in the kitchen', 'a newer dot']);
+      // Cut off, the older one is there still.
+      for (let fault = 0; ; fault++) {
+        subject.host.failAt(fault);
+        const failed = await subject.port
+          .apply({ ...refreshed, pictures: [{ ...dot, altText: `dot ${fault}` }] })
+          .then(
+            () => false,
+            () => true,
+          );
+        subject.host.failAt(null);
+        const wanted = failed ? 'a newer dot' : `dot ${fault}`;
+        expect(await seen(), `fault ${fault}`).toEqual(['a blot', 'a dot in the kitchen', wanted]);
+        if (!failed) break;
+        expect(fault).toBeLessThan(50);
+      }
     });
 
     test('a change of nothing is none', async () => {

@@ -26,6 +26,8 @@ export interface HostUnderTest {
   readonly port: WorkbookPort;
   /** Whether an error in a cell is read with what our function said about it. */
   readonly keepsMessages: boolean;
+  /** The alternative texts of the pictures on all sheets. */
+  pictures(): Promise<readonly string[]>;
   /** The write step of that number, counted from 0 in each change, fails; null lets all pass. */
   failAt(step: number | null): void;
   dispose(): Promise<void>;

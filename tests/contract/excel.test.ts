@@ -16,6 +16,10 @@ workbookContract('excel', async () => {
     port: openExcelWorkbook({ ...standIn, namespace: 'CUCURBIT.' }),
     // Excel shows the message when one points at the cell, and tells nobody else.
     keepsMessages: false,
+    pictures: async () =>
+      standIn.book.sheets.flatMap(({ shapes }) =>
+        shapes.map(({ properties }) => String(properties['AltTextDescription'])),
+      ),
     failAt: (request) => standIn.failAt(request),
     dispose: async () => standIn.close(),
   };

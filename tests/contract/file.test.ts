@@ -1,3 +1,7 @@
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { dirname, join } from 'node:path';
+import { strFromU8, unzipSync } from 'fflate';
 import { createFileWorkbook } from '../../src/hosts/file/createFileWorkbook';
 import { contractFunctions } from './contractFunctions';
 import { change, foreignSheet, newSheet } from './contractWorkbook';
@@ -19,6 +23,17 @@ workbookContract('file', async () => {
   return {
     port,
     keepsMessages: true,
+    async pictures() {
+      const path = join(mkdtempSync(join(tmpdir(), 'contract-')), 'book.xlsx');
+      await port.save(path, { replace: false });
+      const parts = Object.entries(unzipSync(new Uint8Array(readFileSync(path))));
+      rmSync(dirname(path), { recursive: true });
+      return parts
+        .filter(([name]) => /^xl\/drawings\/drawing\d+\.xml$/.test(name))
+        .flatMap(([, part]) =>
+          [...strFromU8(part).matchAll(/ descr="([^"]*)"/g)].map(([, text = '']) => text),
+        );
+    },
     failAt(step) {
       failing = step;
       steps = 0;

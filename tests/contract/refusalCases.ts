@@ -61,7 +61,7 @@ export function refusalCases(subject: Subject): void {
     test('cells, pictures and stamps of a sheet that is not there', async () => {
       const sheet = 'Cellar';
       const elsewhere = { sheet, row: 0, column: 0, contents: [[1]] };
-      const picture = { sheet, row: 0, column: 0, png, widthPx: 1, heightPx: 1, altText: 'dot' };
+      const picture = { name: 'dot', sheet, row: 0, column: 0, png, widthPx: 1, heightPx: 1, altText: 'dot' };
       for (const refused of [
         change({ cells: [...cells, elsewhere] }),
         change({ cells, pictures: [picture] }),

@@ -1,6 +1,7 @@
-/** Contrast of the pane's colours, computed by the formula of WCAG 2.2, "relative luminance" and "contrast ratio". */
+/** Contrast of the pane's colours. */
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
+import { contrast } from '../contrast';
 
 const css = readFileSync('src/taskpane/colours.css', 'utf8');
 const [lightPart = '', darkPart = ''] = css.split('@media (prefers-color-scheme: dark)');
@@ -9,19 +10,6 @@ function coloursOf(part: string): Readonly<Record<string, string>> {
   return Object.fromEntries(
     [...part.matchAll(/--([\w-]+): (#[0-9a-f]{6});/g)].map(([, name, value]) => [name, value]),
   );
-}
-
-function luminance(hex: string): number {
-  const [red = 0, green = 0, blue = 0] = [1, 3, 5].map((at) => {
-    const share = parseInt(hex.slice(at, at + 2), 16) / 255;
-    return share <= 0.04045 ? share / 12.92 : ((share + 0.055) / 1.055) ** 2.4;
-  });
-  return 0.2126 * red + 0.7152 * green + 0.0722 * blue;
-}
-
-function contrast(one: string, other: string): number {
-  const [dark = 0, light = 0] = [luminance(one), luminance(other)].sort((a, b) => a - b);
-  return (light + 0.05) / (dark + 0.05);
 }
 
 /** Text needs 4.5:1 (1.4.3), the edge of a field and the focus 3:1 (1.4.11). */

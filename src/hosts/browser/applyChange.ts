@@ -1,5 +1,5 @@
 /** One change, all or nothing, as one undo step. */
-import { generateRandomId, type Worksheet } from '@univerjs/core';
+import { generateRandomId } from '@univerjs/core';
 import { isCarried, type Change, type Progress } from '../../workbook/port';
 import { carryCell } from './carryCell';
 import { toCellData } from './cellData';
@@ -7,8 +7,8 @@ import { putCells, putRowCount, type CellMatrix } from './cellSteps';
 import { checkChange, groupRows } from './checkChange';
 import type { Engine } from './engine';
 import { markSteps } from './markSteps';
-import { addPicture } from './pictureSteps';
-import { demandSheet, findSheet } from './readWorkbook';
+import { addPicture, removePictures } from './pictureSteps';
+import { demandSheet } from './readWorkbook';
 import { isInside } from './sheetSnapshot';
 import { addSheet } from './sheetSteps';
 import { allTables, findTable, spanOf } from './tables';
@@ -29,13 +29,15 @@ export function applyChange(
 /** Sheets that exist first, then new ones whole: no cell is written twice. */
 function planSteps(engine: Engine, change: Change): WriteStep[] {
   const sheetIds = change.newSheets.map(() => generateRandomId());
-  const sheetMade = (name: string): Worksheet | null => findSheet(engine, name);
   return [
     ...cellSteps(engine, change),
     ...tableRowSteps(engine, change),
     ...markSteps(engine, change.marks),
     ...change.newSheets.flatMap((sheet, i) => addSheet(engine, sheet, sheetIds[i] ?? generateRandomId())),
-    ...change.pictures.map((picture) => addPicture(engine, picture, sheetMade)),
+    ...change.pictures.flatMap((picture) => [
+      ...removePictures(engine, picture),
+      addPicture(engine, picture),
+    ]),
   ];
 }
 

@@ -9,7 +9,13 @@ import {
 } from '@univerjs/sheets-drawing';
 import type { Picture } from '../../workbook/port';
 import type { Engine } from './engine';
+import { findSheet } from './readWorkbook';
 import type { WriteStep } from './writeSteps';
+
+/** The engine carries a title along and does not type it. */
+interface NamedImage extends ISheetImage {
+  readonly title: string;
+}
 
 /** The engine types this as unknown. */
 interface BatchOperation {
@@ -20,36 +26,50 @@ interface BatchOperation {
   readonly objects: unknown;
 }
 
-/** `findSheet` finds sheets that an earlier step made. */
-export function addPicture(
-  engine: Engine,
-  picture: Picture,
-  findSheet: (name: string) => Worksheet | null,
-): WriteStep {
+/** Takes off the pictures of that name that lie on the sheet. */
+export function removePictures(engine: Engine, { sheet, name }: Picture): WriteStep[] {
+  const subUnitId = findSheet(engine, sheet)?.getSheetId();
+  if (subUnitId === undefined) return [];
+  const { unitId } = engine;
+  const drawings = engine.accessor.get(ISheetDrawingService);
+  return Object.values(drawings.getDrawingData(unitId, subUnitId) ?? {})
+    .filter((drawing) => (drawing as NamedImage).title === name)
+    .map(({ drawingId }) => ({
+      name: 'picture',
+      mutations() {
+        const op = drawings.getBatchRemoveOp([{ unitId, subUnitId, drawingId }]) as BatchOperation;
+        return applyOperation(op, DrawingApplyType.REMOVE, DrawingApplyType.INSERT);
+      },
+    }));
+}
+
+export function addPicture(engine: Engine, picture: Picture): WriteStep {
   return {
     name: 'picture',
     mutations() {
-      const worksheet = findSheet(picture.sheet);
+      // An earlier step may have made it.
+      const worksheet = findSheet(engine, picture.sheet);
       if (worksheet === null) throw new Error(`no sheet ${picture.sheet}`);
       const drawing = drawingOf(engine.unitId, worksheet, picture);
-      const { unitId, subUnitId, undo, redo, objects } = engine.accessor
-        .get(ISheetDrawingService)
-        .getBatchAddOp([drawing]) as BatchOperation;
-      return {
-        redo: {
-          id: SetDrawingApplyMutation.id,
-          params: { unitId, subUnitId, op: redo, objects, type: DrawingApplyType.INSERT },
-        },
-        undo: {
-          id: SetDrawingApplyMutation.id,
-          params: { unitId, subUnitId, op: undo, objects, type: DrawingApplyType.REMOVE },
-        },
-      };
+      const op = engine.accessor.get(ISheetDrawingService).getBatchAddOp([drawing]) as BatchOperation;
+      return applyOperation(op, DrawingApplyType.INSERT, DrawingApplyType.REMOVE);
     },
   };
 }
 
-function drawingOf(unitId: string, worksheet: Worksheet, picture: Picture): ISheetImage {
+function applyOperation(
+  { unitId, subUnitId, redo, undo, objects }: BatchOperation,
+  type: DrawingApplyType,
+  undoType: DrawingApplyType,
+): ReturnType<WriteStep['mutations']> {
+  const { id } = SetDrawingApplyMutation;
+  return {
+    redo: { id, params: { unitId, subUnitId, op: redo, objects, type } },
+    undo: { id, params: { unitId, subUnitId, op: undo, objects, type: undoType } },
+  };
+}
+
+function drawingOf(unitId: string, worksheet: Worksheet, picture: Picture): NamedImage {
   const { row, column, widthPx, heightPx } = picture;
   const columnWidth = (index: number): number => worksheet.getColumnWidth(index);
   const rowHeight = (index: number): number => worksheet.getRowHeight(index);
@@ -63,6 +83,7 @@ function drawingOf(unitId: string, worksheet: Worksheet, picture: Picture): IShe
     drawingType: DrawingTypeEnum.DRAWING_IMAGE,
     imageSourceType: ImageSourceType.BASE64,
     source: `data:image/png;base64,${toBase64(picture.png)}`,
+    title: picture.name,
     description: picture.altText,
     anchorType: SheetDrawingAnchorType.Position,
     transform: {
@@ -74,7 +95,7 @@ function drawingOf(unitId: string, worksheet: Worksheet, picture: Picture): IShe
     },
     sheetTransform: position,
     axisAlignSheetTransform: position,
-  } as ISheetImage;
+  } as NamedImage;
 }
 
 function sum(count: number, sizeOf: (index: number) => number): number {

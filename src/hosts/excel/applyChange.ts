@@ -8,7 +8,7 @@ import { countsFrom1904 } from './countsFrom1904';
 import { journalSteps, stateSteps } from './journal';
 import { addHidden } from './newSheetSteps';
 import { planChange, type Plan, type PlanOptions } from './planChange';
-import { pictureSteps } from './putPictures';
+import { namingSteps, pictureSteps } from './putPictures';
 import { surveyWorkbook } from './surveyWorkbook';
 import { endUnfinished, findUnfinished } from './unfinishedChange';
 import { sendSteps } from './writeSteps';
@@ -42,7 +42,7 @@ async function plan(excel: typeof Excel, options: PlanOptions, change: Change): 
 }
 
 async function writeWhole(excel: typeof Excel, planned: Plan, progress: Progress): Promise<void> {
-  const { journalAt, journal, staged, writing, finishing } = planned;
+  const { journalAt, journal, staged, writing, finishing, tidying } = planned;
   const { title } = journal;
   let isFinishing = false;
   let sent = 0;
@@ -59,8 +59,12 @@ async function writeWhole(excel: typeof Excel, planned: Plan, progress: Progress
     ]);
     await sendSteps(excel, title, writing, onSent);
     await sendSteps(excel, title, await pictureSteps(excel, planned.pictures));
+    const naming = await namingSteps(
+      excel,
+      planned.pictures.map(({ picture, at, name }) => ({ at, name, becomes: picture.name })),
+    );
     isFinishing = true;
-    await sendSteps(excel, title, finishing);
+    await sendSteps(excel, title, [...finishing, ...naming, ...tidying]);
   } catch (cause) {
     // Once the last request is on its way the sheets may be whole, and the names they had no sign of anything.
     const end = await endUnfinished(excel, isFinishing ? [] : [journalAt, ...staged]).catch(

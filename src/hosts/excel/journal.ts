@@ -25,8 +25,8 @@ export interface Journal {
   readonly tables: readonly (Span & { readonly table: string; readonly added: number })[];
   /** The marks of sheets that get another one. */
   readonly marks: readonly { readonly sheet: number; readonly mark: Mark }[];
-  /** Pictures put on sheets that were there, by their names. */
-  readonly pictures: readonly { readonly sheet: number; readonly name: string }[];
+  /** Pictures put on sheets that were there, by their names until the change is whole and from then on. */
+  readonly pictures: readonly { readonly sheet: number; readonly name: string; readonly becomes: string }[];
 }
 
 /** Before it is ready nothing but the journal was written; when it is done only tidying is left. */

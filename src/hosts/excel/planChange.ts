@@ -25,6 +25,7 @@ export interface PlannedPicture {
   readonly picture: Picture;
   /** The sheet's name while the change is written. */
   readonly at: string;
+  /** Until the change is whole: on a sheet that was there another picture may have the name that it gets. */
   readonly name: string;
 }
 
@@ -38,8 +39,9 @@ export interface Plan {
   readonly writing: readonly WriteStep[];
   /** Put on once the cells under them are there. */
   readonly pictures: readonly PlannedPicture[];
-  /** Makes the change whole: one request. */
+  /** Makes the change whole, and what is left to do then: one request. */
   readonly finishing: readonly WriteStep[];
+  readonly tidying: readonly WriteStep[];
 }
 
 export interface PlanOptions {
@@ -62,7 +64,7 @@ export function planChange(survey: Survey, change: Change, checked: Checked, opt
   const numberOf = (sheet: string): number => touched.findIndex((each) => isSameName(each, sheet));
   const pictures = change.pictures.map((picture, i): PlannedPicture => {
     const staged = sheets.find(({ sheet }) => isSameName(sheet.name, picture.sheet));
-    return { picture, at: staged?.at ?? picture.sheet, name: `${key} ${i}` };
+    return { picture, at: staged?.at ?? picture.sheet, name: staged ? picture.name : `${key} ${i}` };
   });
   return {
     journalAt,
@@ -87,7 +89,7 @@ export function planChange(survey: Survey, change: Change, checked: Checked, opt
       }),
       pictures: pictures
         .filter(({ picture }) => numberOf(picture.sheet) >= 0)
-        .map(({ picture, name }) => ({ sheet: numberOf(picture.sheet), name })),
+        .map(({ picture, name }) => ({ sheet: numberOf(picture.sheet), name, becomes: picture.name })),
     },
     staged: [...sheets.map(({ at }) => at), ...(staging.usesLists ? [listsAt] : [])],
     touching: touched.map((sheet, number) =>
@@ -105,13 +107,13 @@ export function planChange(survey: Survey, change: Change, checked: Checked, opt
         step(1, ({ workbook }) => (workbook.worksheets.getItem(at).name = sheet.name)),
       ),
       ...stateSteps(journalAt, 'done'),
-      ...tidyingSteps(
-        sheets.map(({ sheet }) => sheet.name),
-        staging.usesLists ? listsAt : null,
-        touched,
-        journalAt,
-      ),
     ],
+    tidying: tidyingSteps(
+      sheets.map(({ sheet }) => sheet.name),
+      staging.usesLists ? listsAt : null,
+      touched,
+      journalAt,
+    ),
   };
 }
 

@@ -3,7 +3,7 @@
 import { askExcel } from './askExcel';
 import type { PlannedPicture } from './planChange';
 import { rangeOf } from './readCells';
-import { bytesPerAction, type WriteStep } from './writeSteps';
+import { bytesPerAction, step, type WriteStep } from './writeSteps';
 
 const pointsPerPixel = 0.75;
 
@@ -35,6 +35,47 @@ export async function pictureSteps(
       },
     };
   });
+}
+
+/** A picture on a sheet that was there. */
+export interface PlacedPicture {
+  readonly at: string;
+  readonly name: string;
+  readonly becomes: string;
+}
+
+/** The pictures of them that are on their sheets, and whether another has the name that each is to get. */
+export async function findPictures(
+  excel: typeof Excel,
+  placed: readonly PlacedPicture[],
+): Promise<readonly (PlacedPicture & { readonly isNameTaken: boolean })[]> {
+  if (placed.length === 0) return [];
+  const names = await askExcel(excel, 'read', ({ workbook }) => {
+    const shapes = placed.map(({ at }) => workbook.worksheets.getItem(at).shapes.load('items/name'));
+    return () => shapes.map(({ items }) => items.map(({ name }) => name));
+  });
+  return placed.flatMap((picture, i) =>
+    names[i]?.includes(picture.name) ? [{ ...picture, isNameTaken: names[i].includes(picture.becomes) }] : [],
+  );
+}
+
+/** The writes, for when the change is whole, that give pictures their names in place of those that have them. */
+export async function namingSteps(
+  excel: typeof Excel,
+  placed: readonly PlacedPicture[],
+): Promise<WriteStep[]> {
+  const found = await findPictures(
+    excel,
+    placed.filter(({ name, becomes }) => name !== becomes),
+  );
+  return found.flatMap(({ at, name, becomes, isNameTaken }) => [
+    ...(isNameTaken ? [removePicture(at, becomes)] : []),
+    step(1, ({ workbook }) => (workbook.worksheets.getItem(at).shapes.getItem(name).name = becomes)),
+  ]);
+}
+
+export function removePicture(at: string, name: string): WriteStep {
+  return step(2, ({ workbook }) => workbook.worksheets.getItem(at).shapes.getItem(name).delete());
 }
 
 function toBase64(bytes: Uint8Array): string {

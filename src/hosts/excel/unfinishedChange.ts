@@ -2,10 +2,10 @@
 
 /** Ends a change that was cut off: takes it back, or tidies up where it was whole already. */
 import { HostError, type Area } from '../../workbook/port';
-import { askExcel } from './askExcel';
 import { enterStanding } from './cellContents';
 import { readJournal, type Journal } from './journal';
 import { markSheet, removeSheet, tidyingSteps } from './planChange';
+import { findPictures, namingSteps, removePicture, type PlacedPicture } from './putPictures';
 import { rangeOf } from './readCells';
 import { partName } from './sheetPart';
 import { isSameName, surveyWorkbook, type SheetSurvey, type Survey } from './surveyWorkbook';
@@ -50,7 +50,8 @@ export async function endUnfinished(
       touched,
       found.name,
     );
-    await sendSteps(excel, journal?.title ?? '', steps);
+    const naming = journal === null ? [] : await namingSteps(excel, placedPictures(survey, journal));
+    await sendSteps(excel, journal?.title ?? '', [...naming, ...steps]);
     return 'finished';
   }
   const isOwn = ({ name }: SheetSurvey): boolean => own.some((each) => isSameName(each, name));
@@ -76,8 +77,7 @@ function journalSheet(survey: Survey): SheetSurvey | undefined {
 
 /** What stood in the sheets that were there. A sheet, table or picture that is gone meanwhile is left alone. */
 async function puttingBack(excel: typeof Excel, survey: Survey, journal: Journal): Promise<WriteStep[]> {
-  const sheetOf = (number: number): SheetSurvey | undefined =>
-    survey.sheets.find(({ part }) => part?.kind === 'touched' && part.number === number);
+  const sheetOf = (number: number): SheetSurvey | undefined => touchedSheet(survey, number);
   const locked = journal.cells.map(({ sheet }) => sheetOf(sheet)).find((sheet) => sheet?.isLocked === true);
   if (locked !== undefined) throw new HostError({ code: 'sheetLocked', sheet: locked.name });
   const tables = journal.tables.flatMap(({ table: name, added, ...span }) => {
@@ -106,28 +106,20 @@ async function puttingBack(excel: typeof Excel, survey: Survey, journal: Journal
     const at = sheetOf(sheet)?.name;
     return at === undefined ? [] : [markSheet(at, mark)];
   });
-  return [...tables, ...cells, ...marks, ...(await takingOff(excel, journal, sheetOf))];
+  const pictures = await findPictures(excel, placedPictures(survey, journal));
+  const takingOff = pictures.map(({ at, name }) => removePicture(at, name));
+  return [...tables, ...cells, ...marks, ...takingOff];
 }
 
-async function takingOff(
-  excel: typeof Excel,
-  { pictures }: Journal,
-  sheetOf: (number: number) => SheetSurvey | undefined,
-): Promise<WriteStep[]> {
-  const placed = pictures.flatMap(({ sheet, name }) => {
-    const at = sheetOf(sheet)?.name;
-    return at === undefined ? [] : [{ at, name }];
+function touchedSheet({ sheets }: Survey, number: number): SheetSurvey | undefined {
+  return sheets.find(({ part }) => part?.kind === 'touched' && part.number === number);
+}
+
+function placedPictures(survey: Survey, { pictures }: Journal): PlacedPicture[] {
+  return pictures.flatMap(({ sheet, name, becomes }) => {
+    const at = touchedSheet(survey, sheet)?.name;
+    return at === undefined ? [] : [{ at, name, becomes }];
   });
-  if (placed.length === 0) return [];
-  const there = await askExcel(excel, 'read', ({ workbook }) => {
-    const shapes = placed.map(({ at }) => workbook.worksheets.getItem(at).shapes.load('items/name'));
-    return () => shapes.map(({ items }) => items.map(({ name }) => name));
-  });
-  return placed
-    .filter(({ name }, i) => there[i]?.includes(name))
-    .map(({ at, name }) =>
-      step(2, ({ workbook }) => workbook.worksheets.getItem(at).shapes.getItem(name).delete()),
-    );
 }
 
 /** Named cells go before their sheet does, but for names that were there: those are dead again when it has gone. */

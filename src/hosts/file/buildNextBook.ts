@@ -37,7 +37,10 @@ export function buildNextBook(book: BookState, change: FilledChange, beforeStep:
   }
   for (const picture of change.pictures) {
     beforeStep('pictures');
-    next = { ...next, pictures: [...next.pictures, picture] };
+    const others = next.pictures.filter(
+      ({ name, sheet }) => name !== picture.name || !isSameName(sheet, picture.sheet),
+    );
+    next = { ...next, pictures: [...others, picture] };
   }
   return next;
 }

@@ -12,7 +12,16 @@ describe('a workbook opened from its snapshot', () => {
   let opened: TypedWorkbook | null = null;
   beforeEach(async () => {
     left = openTyped();
-    const picture = { sheet: 'Plots', row: 8, column: 0, png, widthPx: 64, heightPx: 48, altText: 'A dot' };
+    const picture = {
+      name: 'dot',
+      sheet: 'Plots',
+      row: 8,
+      column: 0,
+      png,
+      widthPx: 64,
+      heightPx: 48,
+      altText: 'A dot',
+    };
     await left.workbook.apply(change({ newSheets: [plots, newSheet("Joe's")], pictures: [picture] }));
     await left.type('Kitchen', 3, 0, [[{ v: '=2+2', t: 1 }], [{ f: '=SUM(Plots[Length])' }]]);
     await left.type('Plots', 5, 0, [[{ v: 'ten' }, { v: 'ten' }]]);

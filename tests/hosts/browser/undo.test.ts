@@ -38,7 +38,16 @@ describe('a change is one undo step', () => {
   };
   const whole = async () => structuredClone({ cells: await readWhole(typed.workbook), more: attachments() });
 
-  const picture = { sheet: 'Plots', row: 8, column: 0, png, widthPx: 50, heightPx: 60, altText: 'a dot' };
+  const picture = {
+    name: 'dot',
+    sheet: 'Plots',
+    row: 8,
+    column: 0,
+    png,
+    widthPx: 50,
+    heightPx: 60,
+    altText: 'a dot',
+  };
   const first = change({ newSheets: [plots], pictures: [picture] });
   const second = change({
     newSheets: [newSheet('Beds', { names: { OTHER_NAME: [0, 0] } })],

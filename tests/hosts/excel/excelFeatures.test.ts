@@ -23,7 +23,16 @@ describe('an Excel of the oldest version that we take', () => {
   test('is told to be too old for rows under a table and for pictures', async () => {
     const { workbook } = openTestWorkbook(oldest);
     await workbook.apply(change({ newSheets: [plots] }));
-    const picture = { sheet: 'Plots', row: 9, column: 0, png, widthPx: 4, heightPx: 3, altText: 'a dot' };
+    const picture = {
+      name: 'dot',
+      sheet: 'Plots',
+      row: 9,
+      column: 0,
+      png,
+      widthPx: 4,
+      heightPx: 3,
+      altText: 'a dot',
+    };
     for (const refused of [
       change({ tableRows: [{ table: 'Plots', rows: [plotRow('c', 1)] }] }),
       change({ pictures: [picture] }),

@@ -61,7 +61,16 @@ test('long lists stand on a very hidden sheet that nobody is shown', async () =>
 test('a picture lies at its cell, in its size, with its text for those who do not see it', async () => {
   const { standIn, workbook } = openTestWorkbook();
   const sheet = { ...formulaSheet('Sketch', [[1]]), widths: [20, 10] };
-  const picture = { sheet: 'Sketch', row: 4, column: 2, png, widthPx: 40, heightPx: 30, altText: 'a dot' };
+  const picture = {
+    name: 'dot',
+    sheet: 'Sketch',
+    row: 4,
+    column: 2,
+    png,
+    widthPx: 40,
+    heightPx: 30,
+    altText: 'a dot',
+  };
   await workbook.apply(change({ newSheets: [sheet], pictures: [picture] }));
   const [shape] = sheetNamed(standIn, 'Sketch').shapes;
   expect(shape?.properties).toMatchObject({

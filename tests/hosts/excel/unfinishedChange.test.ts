@@ -28,7 +28,10 @@ const fill: Change = change({
     { ...plots, lists: [...plots.lists, { row: 3, column: 1, rows: 2, columns: 1, values: longList }] },
     formulaSheet('Totals', [[{ compute: sumOfLengths }]]),
   ],
-  pictures: [{ sheet: 'Totals', row: 2, column: 0, png, widthPx: 40, heightPx: 30, altText: 'a dot' }],
+  pictures: [
+    { name: 'sketch', sheet: 'Plots', row: 9, column: 0, png, widthPx: 4, heightPx: 3, altText: 'of old' },
+    { name: 'dot', sheet: 'Totals', row: 2, column: 0, png, widthPx: 40, heightPx: 30, altText: 'a dot' },
+  ],
 });
 
 /** Everything that can be done to sheets that are there, and a new one. */
@@ -50,7 +53,9 @@ const refresh: Change = change({
   ],
   tableRows: [{ table: 'Plots', rows: [plotRow('c', 5), plotRow('007', null)] }],
   marks: [{ sheet: 'Plots', mark: { template: 'plots', version: 2 } }],
-  pictures: [{ sheet: 'Plots', row: 12, column: 0, png, widthPx: 40, heightPx: 30, altText: 'a dot' }],
+  pictures: [
+    { name: 'sketch', sheet: 'Plots', row: 12, column: 0, png, widthPx: 40, heightPx: 30, altText: 'a dot' },
+  ],
 });
 
 /** A sheet that somebody deleted comes again, over the name that it left behind. */

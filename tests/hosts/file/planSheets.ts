@@ -151,6 +151,7 @@ export const planChange: Change = {
   marks: [],
   pictures: [
     {
+      name: 'dot',
       sheet: 'Season',
       row: 11,
       column: 0,

@@ -1,0 +1,15 @@
+import { english } from '../texts/english';
+import { fill } from '../texts/fill';
+
+export function sayPercent(share: number): string {
+  return fill(english.pictures.percent, { percent: Number((share * 100).toPrecision(3)) });
+}
+
+export function sayNumber(value: number): string {
+  return Number(value.toFixed(1)).toLocaleString('en-US');
+}
+
+/** The title with the place, where it has a name. */
+export function titleAt(title: string, place: string): string {
+  return place.trim() === '' ? title : fill(english.pictures.at, { title, place: place.trim() });
+}
