@@ -1,7 +1,8 @@
 /**
  * The refusals of the arithmetic: codes with their parameters, no prose. `texts` has the sentence of each.
- * A `name` is the name of the function's argument, as functions.json has it.
+ * A `name` is the name of the function's argument, as functions.json has it. Long because it is one list.
  */
+import type { RipenessSign } from '../reference/pickingSizes';
 import type { Unit } from './units/units';
 
 export type Problem =
@@ -21,7 +22,12 @@ export type Problem =
   | { readonly code: 'percentForShare'; readonly name: string; readonly value: number }
   | { readonly code: 'missing'; readonly name: string }
   /** `row` counts from 1 in a range. */
-  | { readonly code: 'notANumber'; readonly name: string; readonly given: string; readonly row?: number }
+  | {
+      readonly code: 'notANumber' | 'currencySign' | 'commaInNumber';
+      readonly name: string;
+      readonly given: string;
+      readonly row?: number;
+    }
   | { readonly code: 'notADate'; readonly name: string; readonly given: string; readonly row?: number }
   /** In a range of dates a temperature or a count of days: the columns were exchanged. */
   | { readonly code: 'numberForDate'; readonly name: string; readonly given: string; readonly row: number }
@@ -183,6 +189,35 @@ export type Problem =
   /** Frost comes in fewer seasons than the risk asks for. Shown as #N/A. */
   | { readonly code: 'riskAboveFrost'; readonly risk: number; readonly share: number }
   | { readonly code: 'tooFewSeasons'; readonly seasons: number; readonly needed: number }
+  | {
+      readonly code: 'hillTooSteep';
+      readonly height: number;
+      readonly diameter: number;
+      readonly unit: Unit;
+    }
+  /** A flow so small that it was told by the minute. */
+  | {
+      readonly code: 'flowPerMinute';
+      readonly flow: number;
+      readonly unit: Unit;
+      readonly perHour: number;
+    }
+  | { readonly code: 'tooManyPicks'; readonly count: number; readonly most: number }
+  /** No published weight of a bushel. Shown as #N/A. */
+  | { readonly code: 'noBushel'; readonly crop: string }
+  /** `sign` is a key of texts.ripeness. Shown as #N/A. */
+  | { readonly code: 'judgedByRipeness'; readonly crop: string; readonly sign: RipenessSign }
+  /** No published picking size for that use. Shown as #N/A. */
+  | { readonly code: 'noSizeForUse'; readonly crop: string; readonly use: string }
+  /** Each unit costs its price or more to harvest and sell. Shown as #N/A. */
+  | { readonly code: 'noYieldBreaksEven'; readonly price: number; readonly harvestCost: number }
+  | {
+      readonly code: 'tooManyFigures';
+      readonly name: string;
+      readonly count: number;
+      readonly most: number;
+    }
+  | { readonly code: 'pastYearNotPast'; readonly pastYear: number; readonly year: number }
   /** The result is no finite number: an input is absurdly large or small. Shown as #NUM!. */
   | { readonly code: 'tooLarge' };
 
@@ -203,6 +238,10 @@ export const notAvailableCodes: ReadonlySet<Problem['code']> = new Set([
   'recordEnds',
   'neverFroze',
   'riskAboveFrost',
+  'noBushel',
+  'judgedByRipeness',
+  'noSizeForUse',
+  'noYieldBreaksEven',
 ] as const);
 
 export class CalcError extends Error {

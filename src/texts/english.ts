@@ -7,12 +7,17 @@ import { pane } from './english/pane';
 import { pictures } from './english/pictures';
 import { record } from './english/record';
 import {
+  beetles,
+  budgets,
   cautions,
   citations,
   cropNotes,
   crossings,
   judgements,
   orders,
+  ripeness,
+  rotation,
+  sizeVerdicts,
   standVerdicts,
   verdicts,
 } from './english/reference';
@@ -26,12 +31,17 @@ export const english = {
   record,
   sheets,
   weather,
+  beetles,
+  budgets,
   cautions,
   citations,
   cropNotes,
   crossings,
   judgements,
   orders,
+  ripeness,
+  rotation,
+  sizeVerdicts,
   standVerdicts,
   verdicts,
   /** Names of quantities: arguments of the functions, and the steps' inputs that are no argument. */
@@ -70,9 +80,9 @@ export const english = {
     bed_width: 'bed width',
     path_width: 'path width',
     rows_per_bed: 'number of rows per bed',
-    rows: 'rows',
+    rows: 'number of rows',
     plantsInRow: 'plants in a row',
-    hills: 'hills',
+    hills: 'number of hills',
     hillsInRow: 'hills in a row',
     pitch: 'distance between staggered rows',
     oddRows: 'full rows',
@@ -175,6 +185,52 @@ export const english = {
     every_days: 'number of days between',
     correct: 'right answer',
     function_name: 'name of the function',
+    diameter: 'diameter of a hill',
+    height: 'height of a hill',
+    shape: 'shape of a hill',
+    hillVolume: 'soil of a hill',
+    rate: 'rate',
+    grade: 'grade of the fertilizer',
+    depth: 'depth of water',
+    waterPerAreaAndDepth: 'water of a unit of depth on a unit of area',
+    reference_et: 'reference evapotranspiration',
+    crop_coefficient: 'crop coefficient',
+    wetted_width: 'wetted width of the bed',
+    flow: 'flow of the tape',
+    lines: 'number of lines of tape',
+    dripFlowLength: 'length that the flow is told for',
+    end_tuck: 'length buried at one end',
+    fruit_per_plant: 'number of fruit per plant',
+    fruit_weight: 'weight of a fruit',
+    pounds: 'weight of the fruit',
+    size: 'size of the fruit',
+    use: 'use',
+    measured: 'measured by',
+    jar: 'size of the jar',
+    jars: 'number of jars',
+    loadPounds: 'cucumbers of a canner load',
+    loadJars: 'jars of a canner load',
+    bushel: 'weight of a bushel',
+    fewestJars: 'fewest jars',
+    income: 'income',
+    costs: 'sum of the costs',
+    total_cost: 'total cost',
+    total_yield: 'yield',
+    costs_not_tied_to_yield: 'cost not tied to yield',
+    price: 'price',
+    harvest_cost: 'harvest cost of a unit',
+    prices: 'range of prices',
+    yields: 'range of yields',
+    picks: 'number of picks',
+    beetles: 'number of beetles',
+    stage: 'stage of the plants',
+    wilt_prone: 'risk of bacterial wilt',
+    past_years: 'range of past years',
+    lastYear: 'last year of cucurbits',
+    spray_date: 'day of spraying',
+    label_days: 'number of days on the label',
+    manure_date: 'day of working in manure',
+    touches_soil: 'contact of the fruit with soil',
   },
   units: {
     ft: 'ft',
@@ -203,6 +259,11 @@ export const english = {
     kgPer100M: 'kg per 100 m',
     perLb: 'per lb',
     perKg: 'per kg',
+    beetlesPerPlant: 'a plant',
+    lbPerAcre: 'lb per acre',
+    kgPerHectare: 'kg per hectare',
+    gphPer100Ft: 'gal an hour per 100 ft',
+    lphPerM: 'L an hour per m',
     F: '°F',
     C: '°C',
     degrees: 'degrees',
@@ -215,6 +276,11 @@ export const english = {
     cells: 'cells',
     hives: 'hives',
     trays: 'trays',
+    posts: 'posts',
+    picks: 'picks',
+    bushels: 'bushels',
+    jars: 'jars',
+    hours: 'hours',
     days: 'days',
     weeks: 'weeks',
     years: 'years',
@@ -232,6 +298,11 @@ export const english = {
     cells: 'cell',
     hives: 'hive',
     trays: 'tray',
+    posts: 'post',
+    picks: 'pick',
+    bushels: 'bushel',
+    jars: 'jar',
+    hours: 'hour',
     days: 'day',
     weeks: 'week',
     years: 'year',
@@ -257,6 +328,10 @@ export const english = {
     missing: 'The {name} is missing. Fill it in.',
     notANumber:
       'The {name} is "{given}", which is not a number. Type digits with a decimal point and no unit.',
+    currencySign:
+      'The {name} is "{given}". Take the currency sign out, and any comma, and leave the digits, such as 3.50.',
+    commaInNumber:
+      'The {name} is "{given}", and the comma is in the way. Write thousands without a mark (1000) and decimals with a point (0.85).',
     notADate:
       'The {name} is "{given}", which is not a date from March 1900 on. Type a date such as 2026-05-02.',
     numberForDate:
@@ -353,6 +428,22 @@ export const english = {
       'There is no table of days to emergence for {crop}: it has cucumber, muskmelon and watermelon. Go by the soil temperature at planting.',
     outsideEmergence:
       'The table for {crop} runs from {from} to {to} {unit}. Colder or hotter soil was not tested: wait for better.',
+    hillTooSteep:
+      'A hill {height} {unit} high is more than half its diameter of {diameter} {unit}, and soil does not stand so steep. Give a lower or a wider hill.',
+    flowPerMinute:
+      'The flow is {flow} {unit}, less than drip tape gives. Was it told by the minute? Then it is {perHour}.',
+    tooManyPicks:
+      'These are {count} picks, and at most {most} are given. Check the year of each date, or take more days between.',
+    noBushel:
+      'There is no published weight of a bushel for {crop}: it goes by the piece, the bin or the pound. Divide by the pounds that your buyer’s container holds.',
+    judgedByRipeness: 'There is no picking size for {crop}: it is judged by ripeness. Pick it when {sign}.',
+    noSizeForUse:
+      'There is no published picking size of {crop} for the use "{use}". Leave the use out, or go by your buyer.',
+    noYieldBreaksEven:
+      'No yield breaks even: a unit brings {price} and costs {harvestCost} to harvest and sell. Find a better price or a cheaper harvest, or leave the crop out.',
+    tooManyFigures: 'The {name} has {count} numbers. Give at most {most}.',
+    pastYearNotPast:
+      'The past year {pastYear} does not come before the year of planting, {year}. Take it out of the range, or mend the year.',
     tooLarge: 'The result is not a finite number. Check for a figure that is far too large or too small.',
   },
   /** Each step of a working: its name, and its formula in words. */
@@ -618,6 +709,90 @@ export const english = {
       name: 'yield of the row',
       formula: 'row length ÷ {rowLengthOfYield} × yield of {rowLengthOfYield} of row × marketable share',
     },
+    hillAsMound: {
+      name: 'soil of a hill',
+      formula: 'cap of a ball: π × height × (3 × half the diameter² + height²) ÷ 6',
+    },
+    hillAsDisc: { name: 'soil of a hill', formula: 'π × half the diameter² × height' },
+    hillSoil: {
+      name: 'soil of all hills',
+      formula: 'number of hills × soil of a hill ÷ {cellVolumePerMixVolume}',
+    },
+    nutrientForArea: {
+      name: 'nutrient for the field',
+      formula: 'area ÷ area of an acre or hectare × rate',
+    },
+    fertilizerForArea: { name: 'fertilizer', formula: 'nutrient for the field ÷ grade' },
+    waterForDepth: {
+      name: 'water',
+      formula: 'area × depth × water of a unit of depth on a unit of area',
+    },
+    waterUsed: {
+      name: 'water that the crop uses',
+      formula: 'reference evapotranspiration × crop coefficient × days',
+    },
+    waterNeed: { name: 'water to give', formula: 'water that the crop uses − rain, not under 0' },
+    waterOnBed: {
+      name: 'water on the bed along the tape',
+      formula:
+        'depth × wetted width ÷ {spacingPerLength} × {dripFlowLength} × water of a unit of depth on a unit of area',
+    },
+    dripRunTime: { name: 'hours to run', formula: 'water ÷ (flow × lines of tape)' },
+    coverLength: { name: 'cover', formula: 'rows × (row length + 2 × length buried at one end)' },
+    postsInRow: { name: 'posts in a row', formula: 'row length ÷ post spacing, and one more' },
+    trellisPosts: { name: 'posts', formula: 'rows × posts in a row' },
+    picksInHarvest: {
+      name: 'picks',
+      formula: '(last pick − first pick) ÷ days between, and one more',
+    },
+    harvestForecast: {
+      name: 'harvest on the plants',
+      formula: 'fruit per plant × plants × weight of a fruit',
+    },
+    bushelWeight: { name: 'weight of a bushel', formula: 'of {crop}' },
+    otherBushelWeight: { name: 'weight of a bushel elsewhere', formula: 'of {crop}, by another source' },
+    bushelsOf: { name: 'bushels', formula: 'weight of the fruit ÷ weight of a bushel' },
+    pickingSizeLow: { name: 'smallest to pick', formula: '{measured} of {crop}' },
+    pickingSizeHigh: { name: 'largest to pick', formula: '{measured} of {crop}' },
+    sizeVerdict: {
+      name: 'verdict',
+      formula: 'ready from the smallest to the largest, both included',
+    },
+    usualPerJar: { name: 'cucumbers a jar', formula: 'weight of a canner load ÷ its jars' },
+    mostPerJar: {
+      name: 'cucumbers a jar at the most',
+      formula: 'weight of a bushel ÷ the fewest jars it gives',
+    },
+    usualJars: { name: 'jars', formula: 'weight of the fruit ÷ cucumbers a jar' },
+    fewestJars: { name: 'as few as', formula: 'weight of the fruit ÷ cucumbers a jar at the most' },
+    usualPounds: { name: 'cucumbers', formula: 'jars × cucumbers a jar' },
+    mostPounds: { name: 'as much as', formula: 'jars × cucumbers a jar at the most' },
+    budgetReturn: { name: 'return above the costs', formula: 'income − costs' },
+    breakEvenPrice: { name: 'price that pays the cost', formula: 'total cost ÷ yield' },
+    leftOfPrice: { name: 'left of the price', formula: 'price − harvest cost of a unit' },
+    breakEvenYield: {
+      name: 'yield that pays the costs',
+      formula: 'cost not tied to yield ÷ left of the price',
+    },
+    returnAtYieldAndPrice: {
+      name: 'return at the first yield and price',
+      formula: 'yield × (price − harvest cost of a unit) − cost not tied to yield',
+    },
+    pickingHours: { name: 'hours', formula: 'row length × picks ÷ row picked in an hour' },
+    wiltProne: { name: 'prone to bacterial wilt', formula: 'of {crop}' },
+    beetleThreshold: {
+      name: 'threshold',
+      formula: '1 beetle a plant where beetles bring bacterial wilt, 5 where they do not',
+    },
+    beetlesPerPlant: { name: 'beetles a plant', formula: 'beetles ÷ plants looked at' },
+    beetleVerdict: { name: 'threshold reached', formula: 'beetles a plant at or above the threshold' },
+    seasonsFree: { name: 'full seasons free', formula: 'year − last year of cucurbits − 1' },
+    pickAfterSpray: { name: 'earliest pick', formula: 'day of spraying + days on the label' },
+    manureWait: {
+      name: 'days to wait',
+      formula: 'the rule’s days for fruit that touches soil, or for fruit that does not',
+    },
+    harvestAfterManure: { name: 'earliest harvest', formula: 'day of working in manure + days to wait' },
   },
   /** The frame of a working's lines. */
   working: {
@@ -691,5 +866,54 @@ export const english = {
       'Even gaps in sowing are not even gaps in picking: in a warming spring later sowings catch up, in fall they lag.',
     yieldIsMarketable:
       'Yields published by extension services are marketable already. Give a share only for a yield that counts everything picked.',
+    soilDrawnUp: 'Soil drawn up from around the hills as it lies there: none is bought, and it settles.',
+    gradeAsOnTheBag:
+      'The three numbers on a bag are per cent of N, of P2O5 and of K2O. Rate and grade must be of the same one.',
+    soilTestFirst:
+      'Test the soil first, and take off what manure and legumes leave. On sand give nitrogen in two parts, the second as the vines run.',
+    waterLostComesOnTop: 'What runs off, blows away or leaks comes on top.',
+    coefficientsByStage:
+      'Coefficients of FAO paper 56 (1998) for cucurbits: 0.4 to 0.6 at first, 0.85 to 1.05 in mid-season (cucumber, pumpkin and watermelon 1.00, summer squash 0.95), 0.6 to 0.9 at the end. The revision of 2025 has summer squash 1.00 and pumpkin 0.95.',
+    plasticShedsRain: 'Under plastic mulch rain does not count: leave it out, and give all water by drip.',
+    splitTheRun:
+      'More than 6 hours at a stretch sends water below the roots: split it into runs on several days.',
+    coverWidthApart:
+      'This is the length. The width must span the bed, the hoops and both buried edges; order some over for joints.',
+    leftFruitStopsSet:
+      'Pick all that is big enough each time: fruit left to grow stops new fruit from setting.',
+    countedFruitOnly:
+      'What hangs now: fruit that sets later comes on top, and some of this will drop or be culled. Count plants in several places.',
+    bushelsDiffer:
+      'A bushel is a volume, and legal weights are old and differ by state: ask your buyer what a bushel or a carton weighs. Texas counts squash in bushels of 25 lb, which Michigan calls a lug.',
+    sizeIsNotRipeness:
+      'Size is not ripeness: pick when the rind has its full color and a thumbnail does not scratch it.',
+    cucumbersByThickness:
+      'By thickness: North Carolina picks slicing cucumbers under 2 in (5 cm) through, and pickling ones over ½ in (1.3 cm) and under 2 in.',
+    cucumbersOnly:
+      'For cucumbers alone: the guide has other weights for other produce, and none that was found for summer squash or melons.',
+    canning: cautions.canning,
+    noIncome: 'No income was put in: this is what is lost if nothing is sold.',
+    aboveTheseCosts:
+      'What is left above the costs put in, no more: your own hours, land and machinery count only if they are among them.',
+    whatIsSoldPays: 'Only what is sold pays: leave out culls and what stays in the field.',
+    harvestCostLeftOut:
+      'No harvest cost of a unit was given. Picking, packing and selling mostly move with the yield: give them here, and keep them out of the other costs.',
+    otherCellsLikewise:
+      'The other cells likewise, each with the yield of its row and the price of its column.',
+    timeYourOwnPicking:
+      'Time an hour of your own: the first and last picks go faster than those at the height. Walking, washing, grading and packing come on top.',
+    pesticides: cautions.pesticides,
+    squashDiffer:
+      'Squash and pumpkins differ by type and by source: Purdue says that most take no wilt and acts at 5, Ontario acts at 1. Say that your type is not prone where you know it.',
+    beetlesMatterEarly:
+      'Beetles matter most from cotyledons to about 5 leaves (to 3, Wisconsin). Look early in the day, on plants across the field, its edges among them.',
+    restsAdvised:
+      'Rests that are advised: 2 years for slicing cucumbers and pumpkins, 3 for squash (North Carolina); never two years running (Cornell). All cucurbits count, and volunteers too.',
+    countAsTheLabelDoes:
+      'Take the days from the label of what was sprayed, for your crop; of several sprays the latest day counts.',
+    vinesLieOnSoil:
+      'Fruit of vines on the ground touches soil; fruit on a trellis may not, and splashed soil counts.',
+    manureRules:
+      'This is the organic rule of the United States for raw manure. Food-safety rules, your certifier, state and buyer may ask for more. Compost has rules of its own.',
   },
 } as const;

@@ -85,6 +85,47 @@ export const normalCalls: Readonly<Record<string, NormalCall>> = {
     gives: 'clear',
   },
   'HARVEST.YIELD': { args: [400, 138, 1], gives: 552 },
+  // Solid geometry: pi 6 (3 12^2 + 6^2) / 6 = 468 pi cu in.
+  'SUPPLY.HILLSOIL': { args: [1, 24, 6, 'mound', 'us'], gives: expect.closeTo((468 * Math.PI) / 1728, 12) },
+  // North Carolina HIL-24; an acre-inch; Penn State's table, to its one decimal.
+  'SUPPLY.FERTILIZER': { args: [43560, 50, 0.05, 'us'], gives: expect.closeTo(1000, 9) },
+  'SUPPLY.WATER': { args: [43560, 1, 'us'], gives: expect.closeTo(27154.29, 2) },
+  'SUPPLY.WATERNEED': { args: [0.25, 1, 7, 0.5], gives: 1.25 },
+  'SUPPLY.DRIPRUNTIME': { args: [1, 30, 13.2, 1, 'us'], gives: expect.closeTo(11.8, 1) },
+  'SUPPLY.COVER': { args: [4, 100, 3, 'us'], gives: 424 },
+  'SUPPLY.TRELLIS': { args: [100, 8, 1, 'us'], gives: 14 },
+  // 21 days: ten gaps of two, and the first pick.
+  'HARVEST.PICKS': { args: [date('2026-07-05'), date('2026-07-26'), 2], gives: 11 },
+  'HARVEST.FORECAST': { args: [3.5, 200, 0.5], gives: 350 },
+  // USDA AIB 539: 48 lb, and 1 1/2 to 4 in for pickles.
+  'HARVEST.BUSHELS': { args: [480, 'cucumber'], gives: 10 },
+  'HARVEST.SIZE': { args: [3, 'cucumber', 'pickles', 'us'], gives: 'ready' },
+  // USDA AIB 539: 14 lb for 7 quarts, a bushel of 48 lb for as few as 16.
+  'PICKLE.JARS': { args: [14, 'quart'], gives: [[7, 4]] },
+  'PICKLE.POUNDS': { args: [7, 'quart'], gives: [[14, 21]] },
+  // Texas B-1241, watermelon; the others hand computed.
+  'BUDGET.RETURN': { args: [1087.5, 1062.81], gives: expect.closeTo(24.69, 9) },
+  'BUDGET.BREAKEVENPRICE': { args: [1209.47, 150], gives: expect.closeTo(8.063, 3) },
+  'BUDGET.BREAKEVENYIELD': { args: [1144, 9.77, 4.05], gives: expect.closeTo(200, 9) },
+  'BUDGET.SENSITIVITY': {
+    args: [[[2, 3]], [[100], [200]], 250, 0.5],
+    gives: [
+      ['yield \\ price', 2, 3],
+      [100, -100, 0],
+      [200, 50, 250],
+    ],
+  },
+  'BUDGET.PICKHOURS': { args: [400, 11, 200], gives: 22 },
+  // Purdue: 1 a plant; 12 on 30 are 0.4.
+  'BEETLE.THRESHOLD': { args: ['pumpkin', false], gives: 5 },
+  'BEETLE.VERDICT': {
+    args: [12, 30, 'cucumber', 'seedling', true],
+    gives: 'Below the threshold: 0.4 a plant, the threshold is 1.',
+  },
+  'ROTATION.YEARS': { args: [2026, [[2019], [2023]]], gives: 2 },
+  'DATE.AFTERSPRAY': { args: [date('2026-07-05'), 3], gives: date('2026-07-08') },
+  // 7 CFR 205.203(c)(1): 120 days.
+  'DATE.AFTERMANURE': { args: [date('2026-03-02'), true], gives: date('2026-06-30') },
   'CROP.VALUE': { args: ['muskmelon', 'days to maturity', 'low', 'us'], gives: 75 },
   'CROP.SOURCE': { args: ['gourd', 'frost margin'], gives: expect.stringMatching(/^judgement/) },
   'CROP.LIST': { args: [], gives: expect.arrayContaining([['pumpkin'], ['triploid watermelon']]) },

@@ -13,6 +13,10 @@ const tables = [
   'emergence',
   'heatBases',
   'practice',
+  'bushels',
+  'pickingSizes',
+  'pickling',
+  'beetles',
 ];
 
 describe.each(tables)('source record of %s', (table) => {

@@ -1,5 +1,5 @@
 import type { Unit } from '../units/units';
-import { checkNumber } from './limits';
+import { checkNumber, checkPositive } from './limits';
 
 /** In feet or metres. No plot is as long: a larger figure is a slip. */
 const longestSide = 1_000_000;
@@ -12,5 +12,6 @@ const longestSide = 1_000_000;
  * Source: judgement.
  */
 export function checkSide(name: 'length' | 'width', side: number, unit: Unit): void {
-  checkNumber(name, side, unit, { above: 0, atMost: longestSide });
+  checkPositive(name, side, unit);
+  checkNumber(name, side, unit, { atMost: longestSide });
 }

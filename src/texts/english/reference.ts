@@ -100,3 +100,29 @@ export const crossings = {
 
 /** SEED.PACKS. */
 export const orders = { total: 'total' } as const;
+
+/** HARVEST.SIZE. */
+export const sizeVerdicts = { under: 'under', ready: 'ready', over: 'over' } as const;
+
+/** When a crop that is not picked by its size is ripe: the end of "Pick it when". */
+export const ripeness = {
+  hardRind: 'the rind has its full color and a thumbnail does not scratch it',
+  dryStem: 'its stem dries and turns brown',
+  slips: 'it comes off the vine at a light pull, netting rough and ground color tan to yellow',
+  groundSpot:
+    'the spot it lies on turns cream to yellow, its gloss goes and the nearest tendril is brown and dry',
+} as const;
+
+/** BUDGET.SENSITIVITY: the cell above the yields and before the prices. */
+export const budgets = { corner: 'yield \\ price' } as const;
+
+/** BEETLE.VERDICT: the verdict, then what bears on it. Never what to do: that is the label's. */
+export const beetles = {
+  below: 'Below the threshold: {mean} a plant, the threshold is {threshold}.',
+  atThreshold: 'At the threshold: {mean} a plant, the threshold is {threshold}.',
+  older: 'Plants with more than about 5 leaves stand more feeding.',
+  tooFew: 'Too few plants were looked at: look at {least} or more across the field.',
+} as const;
+
+/** ROTATION.YEARS. */
+export const rotation = { noneOnRecord: 'none on record' } as const;

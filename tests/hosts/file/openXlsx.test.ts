@@ -89,14 +89,14 @@ describe('a workbook that another program wrote', () => {
     expect(await rowsOf('<row><c/><c><v>7</v></c><c/><c><v>8</v></c></row>')).toEqual([[7, null, 8]]);
   });
 
-  it('has the value of a formula, and an error where nobody has calculated it', async () => {
+  it('has the value of a formula and its text, and an error where nobody has calculated it', async () => {
     const rows =
       '<row r="4"><c r="B4"><f>1+1</f><v>2</v></c><c r="C4" t="str"><f>A1</f><v>x</v></c><c r="D4"><f>B4</f></c></row>';
     const book = openXlsx(packBook(table(rows)));
     const area = { sheet: "Joe's plots", row: 3, column: 1, rows: 1, columns: 3 };
     expect(await book.read(area)).toEqual({
       values: [[2, 'x', { error: '#N/A', message: null }]],
-      formulas: [['=', '=', '=']],
+      formulas: [['=1+1', '=A1', '=B4']],
     });
   });
 
