@@ -21,7 +21,12 @@ export type Problem =
   | { readonly code: 'percentForShare'; readonly name: string; readonly value: number }
   | { readonly code: 'missing'; readonly name: string }
   /** `row` counts from 1 in a range. */
-  | { readonly code: 'notANumber'; readonly name: string; readonly given: string; readonly row?: number }
+  | {
+      readonly code: 'notANumber' | 'currencySign' | 'commaInNumber';
+      readonly name: string;
+      readonly given: string;
+      readonly row?: number;
+    }
   | { readonly code: 'notADate'; readonly name: string; readonly given: string; readonly row?: number }
   /** In a range of dates a temperature or a count of days: the columns were exchanged. */
   | { readonly code: 'numberForDate'; readonly name: string; readonly given: string; readonly row: number }

@@ -6,6 +6,7 @@
 import { refuse } from '../calc/errors';
 import { asWhole } from '../calc/whole/wholeNumbers';
 import { unitSystems, type UnitSystem } from '../calc/units/units';
+import { parseNumber, whyNotNumber } from '../workbook/parseNumber';
 import { dayOfIso, dayOfSerial, serialOfDay } from '../workbook/serialDate';
 import type { Parameter } from './define';
 
@@ -67,19 +68,13 @@ function optional<T>(name: string, read: Read<T>, given = neverZero): Parameter<
 }
 
 /** A cell set as text that holds a plain number counts as that number, as in the spreadsheet's own functions. */
-const plainNumber = /^[+-]?(\d+\.?\d*|\.\d+)(e[+-]?\d+)?$/i;
-
-function numberIn(text: string): number | null {
-  const bareText = text.trim();
-  if (plainNumber.test(bareText)) return Number(bareText);
-  const perCent = bareText.endsWith('%') ? bareText.slice(0, -1).trim() : '';
-  return plainNumber.test(perCent) ? Number(perCent) / 100 : null;
-}
+const numberIn = (text: string): number | null => parseNumber(text, false);
 
 function readNumber(value: number | string | boolean, name: string, row?: number): number {
   if (typeof value === 'number') return value;
-  const read = typeof value === 'string' ? numberIn(value) : null;
-  return read ?? refuse({ code: 'notANumber', name, given: String(value).trim(), ...(row && { row }) });
+  const given = String(value).trim();
+  const read = typeof value === 'string' ? numberIn(given) : null;
+  return read ?? refuse({ code: whyNotNumber(given, false), name, given, ...(row && { row }) });
 }
 
 /** A number, a date written out as its serial, or a word. */

@@ -18,6 +18,9 @@ const dayNames: ReadonlySet<string> = new Set([
   'day',
 ]);
 
+/** Problems of one cell, which in a range is told by its row. */
+const toldByRow: ReadonlySet<string> = new Set(['notANumber', 'currencySign', 'commaInNumber', 'notADate']);
+
 /** A number as a person writes it: at most six significant digits after rounding error is gone. */
 export function sayNumber(value: number): string {
   return String(Number(value.toPrecision(value >= 1e6 ? 12 : 6)));
@@ -55,7 +58,7 @@ export function sayProblem(problem: Problem): string {
     else values[key] = typeof value === 'number' ? sayNumber(value) : String(value);
   }
   if (problem.code === 'outOfRange') values['limits'] = sayLimits(problem);
-  if ((problem.code === 'notANumber' || problem.code === 'notADate') && problem.row !== undefined) {
+  if (toldByRow.has(problem.code) && 'row' in problem && problem.row !== undefined) {
     values['name'] = fill(texts.rowOfRange, values);
   }
   if (problem.code === 'riskAboveFrost') {

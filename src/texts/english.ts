@@ -257,6 +257,10 @@ export const english = {
     missing: 'The {name} is missing. Fill it in.',
     notANumber:
       'The {name} is "{given}", which is not a number. Type digits with a decimal point and no unit.',
+    currencySign:
+      'The {name} is "{given}". Take the currency sign out, and any comma, and leave the digits, such as 3.50.',
+    commaInNumber:
+      'The {name} is "{given}", and the comma is in the way. Write thousands without a mark (1000) and decimals with a point (0.85).',
     notADate:
       'The {name} is "{given}", which is not a date from March 1900 on. Type a date such as 2026-05-02.',
     numberForDate:

@@ -18,6 +18,8 @@ export function parseNumber(text: string, decimalComma: boolean): number | null 
 export type NotNumber = 'currencySign' | 'commaInNumber' | 'maybeThousands' | 'notANumber';
 
 /** What keeps `parseNumber` from reading a text that it refused. */
+export function whyNotNumber(text: string, decimalComma: false): Exclude<NotNumber, 'maybeThousands'>;
+export function whyNotNumber(text: string, decimalComma: boolean): NotNumber;
 export function whyNotNumber(text: string, decimalComma: boolean): NotNumber {
   const trimmed = text.trim();
   if (/^\p{Sc}|\p{Sc}$/u.test(trimmed)) return 'currencySign';

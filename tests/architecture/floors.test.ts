@@ -74,7 +74,7 @@ describe('the guard itself', () => {
     [
       'src/functions/a.ts',
       "import { x } from '../workbook/port';",
-      'src/functions/a.ts → src/workbook/port: functions may import only functions, calc, reference, texts, workbook/serialDate',
+      'src/functions/a.ts → src/workbook/port: functions may import only functions, calc, reference, texts, workbook/serialDate, workbook/parseNumber',
     ],
     [
       'src/hosts/file/a.ts',

@@ -15,7 +15,10 @@ export const floors: Readonly<Record<string, Floor>> = {
   calc: { mayImport: ['reference'], packages: 'libraries' },
   workbook: { mayImport: [], packages: 'libraries' },
   templates: { mayImport: ['workbook', 'reference', 'texts'], packages: 'none' },
-  functions: { mayImport: ['calc', 'reference', 'texts', 'workbook/serialDate'], packages: 'none' },
+  functions: {
+    mayImport: ['calc', 'reference', 'texts', 'workbook/serialDate', 'workbook/parseNumber'],
+    packages: 'none',
+  },
   pictures: { mayImport: ['texts', 'workbook/serialDate'], packages: 'libraries' },
   'hosts/excel': { mayImport: ['workbook'], packages: 'libraries' },
   'hosts/browser': { mayImport: ['workbook'], packages: 'libraries' },

@@ -16,6 +16,7 @@ const targets = [
   'src/functions',
   'src/functions/explain',
   'src/workbook/serialDate',
+  'src/workbook/parseNumber',
   'src/workbook/port',
   'node:fs',
   'some-package',

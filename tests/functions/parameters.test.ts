@@ -81,23 +81,25 @@ describe('numbers', () => {
     expect(optionalNumber('depth').read(given)).toBe(expected);
   });
 
+  test.each([['12 in'], ['0x10'], ['Infinity'], ['NaN'], ['%'], ['1e'], ['ten'], [true]])(
+    '%j is none, and is quoted',
+    (given) => {
+      expect(refusalOf(() => number('depth').read(given))).toEqual({
+        code: 'notANumber',
+        name: 'depth',
+        given: String(given),
+      });
+    },
+  );
+
   test.each([
-    ['12,5'],
-    ['12 in'],
-    ['1,000'],
-    ['0x10'],
-    ['Infinity'],
-    ['NaN'],
-    ['%'],
-    ['1e'],
-    ['ten'],
-    [true],
-  ])('%j is none, and is quoted', (given) => {
-    expect(refusalOf(() => number('depth').read(given))).toEqual({
-      code: 'notANumber',
-      name: 'depth',
-      given: String(given),
-    });
+    ['12,5', 'commaInNumber'],
+    ['1,000', 'commaInNumber'],
+    ['$3.50', 'currencySign'],
+    ['€ 1,200', 'currencySign'],
+    ['5 $', 'currencySign'],
+  ])('%j is none: what is in the way is named', (given, code) => {
+    expect(refusalOf(() => number('price').read(given))).toEqual({ code, name: 'price', given });
   });
 });
 
