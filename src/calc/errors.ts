@@ -188,6 +188,19 @@ export type Problem =
   /** Frost comes in fewer seasons than the risk asks for. Shown as #N/A. */
   | { readonly code: 'riskAboveFrost'; readonly risk: number; readonly share: number }
   | { readonly code: 'tooFewSeasons'; readonly seasons: number; readonly needed: number }
+  | {
+      readonly code: 'hillTooSteep';
+      readonly height: number;
+      readonly diameter: number;
+      readonly unit: Unit;
+    }
+  /** A flow so small that it was told by the minute. */
+  | {
+      readonly code: 'flowPerMinute';
+      readonly flow: number;
+      readonly unit: Unit;
+      readonly perHour: number;
+    }
   /** The result is no finite number: an input is absurdly large or small. Shown as #NUM!. */
   | { readonly code: 'tooLarge' };
 

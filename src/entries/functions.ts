@@ -23,6 +23,8 @@ import '../functions/seedStorage';
 import '../functions/seedTest';
 import '../functions/soil';
 import '../functions/stand';
+import '../functions/supply';
+import '../functions/supplyWater';
 import '../functions/tray';
 import { formatResultsIf } from '../functions/toCell';
 import { takesFormattedNumbers } from '../hosts/excel/takesFormattedNumbers';

@@ -26,6 +26,8 @@ import * as seedStorage from './seedStorage';
 import * as seedTest from './seedTest';
 import * as soil from './soil';
 import * as stand from './stand';
+import * as supply from './supply';
+import * as supplyWater from './supplyWater';
 import * as tray from './tray';
 
 const subjects = [
@@ -52,6 +54,8 @@ const subjects = [
   seedTest,
   soil,
   stand,
+  supply,
+  supplyWater,
   tray,
 ];
 

@@ -70,9 +70,9 @@ export const english = {
     bed_width: 'bed width',
     path_width: 'path width',
     rows_per_bed: 'number of rows per bed',
-    rows: 'rows',
+    rows: 'number of rows',
     plantsInRow: 'plants in a row',
-    hills: 'hills',
+    hills: 'number of hills',
     hillsInRow: 'hills in a row',
     pitch: 'distance between staggered rows',
     oddRows: 'full rows',
@@ -175,6 +175,21 @@ export const english = {
     every_days: 'number of days between',
     correct: 'right answer',
     function_name: 'name of the function',
+    diameter: 'diameter of a hill',
+    height: 'height of a hill',
+    shape: 'shape of a hill',
+    hillVolume: 'soil of a hill',
+    rate: 'rate of the nutrient',
+    grade: 'grade of the fertilizer',
+    depth: 'depth of water',
+    waterPerAreaAndDepth: 'water of a unit of depth on a unit of area',
+    reference_et: 'reference evapotranspiration',
+    crop_coefficient: 'crop coefficient',
+    wetted_width: 'wetted width of the bed',
+    flow: 'flow of the tape',
+    lines: 'number of lines of tape',
+    dripFlowLength: 'length that the flow is told for',
+    end_tuck: 'length buried at one end',
   },
   units: {
     ft: 'ft',
@@ -203,6 +218,10 @@ export const english = {
     kgPer100M: 'kg per 100 m',
     perLb: 'per lb',
     perKg: 'per kg',
+    lbPerAcre: 'lb per acre',
+    kgPerHectare: 'kg per hectare',
+    gphPer100Ft: 'gal an hour per 100 ft',
+    lphPerM: 'L an hour per m',
     F: '°F',
     C: '°C',
     degrees: 'degrees',
@@ -215,6 +234,8 @@ export const english = {
     cells: 'cells',
     hives: 'hives',
     trays: 'trays',
+    posts: 'posts',
+    hours: 'hours',
     days: 'days',
     weeks: 'weeks',
     years: 'years',
@@ -232,6 +253,8 @@ export const english = {
     cells: 'cell',
     hives: 'hive',
     trays: 'tray',
+    posts: 'post',
+    hours: 'hour',
     days: 'day',
     weeks: 'week',
     years: 'year',
@@ -357,6 +380,10 @@ export const english = {
       'There is no table of days to emergence for {crop}: it has cucumber, muskmelon and watermelon. Go by the soil temperature at planting.',
     outsideEmergence:
       'The table for {crop} runs from {from} to {to} {unit}. Colder or hotter soil was not tested: wait for better.',
+    hillTooSteep:
+      'A hill {height} {unit} high is more than half its diameter of {diameter} {unit}, and soil does not stand so steep. Give a lower or a wider hill.',
+    flowPerMinute:
+      'The flow is {flow} {unit}, less than drip tape gives. Was it told by the minute? Then it is {perHour}.',
     tooLarge: 'The result is not a finite number. Check for a figure that is far too large or too small.',
   },
   /** Each step of a working: its name, and its formula in words. */
@@ -622,6 +649,38 @@ export const english = {
       name: 'yield of the row',
       formula: 'row length ÷ {rowLengthOfYield} × yield of {rowLengthOfYield} of row × marketable share',
     },
+    hillAsMound: {
+      name: 'soil of a hill',
+      formula: 'cap of a ball: π × height × (3 × half the diameter² + height²) ÷ 6',
+    },
+    hillAsDisc: { name: 'soil of a hill', formula: 'π × half the diameter² × height' },
+    hillSoil: {
+      name: 'soil of all hills',
+      formula: 'number of hills × soil of a hill ÷ {cellVolumePerMixVolume}',
+    },
+    nutrientForArea: {
+      name: 'nutrient for the field',
+      formula: 'area ÷ area of an acre or hectare × rate',
+    },
+    fertilizerForArea: { name: 'fertilizer', formula: 'nutrient for the field ÷ grade' },
+    waterForDepth: {
+      name: 'water',
+      formula: 'area × depth × water of a unit of depth on a unit of area',
+    },
+    waterUsed: {
+      name: 'water that the crop uses',
+      formula: 'reference evapotranspiration × crop coefficient × days',
+    },
+    waterNeed: { name: 'water to give', formula: 'water that the crop uses − rain, not under 0' },
+    waterOnBed: {
+      name: 'water on the bed along the tape',
+      formula:
+        'depth × wetted width ÷ {spacingPerLength} × {dripFlowLength} × water of a unit of depth on a unit of area',
+    },
+    dripRunTime: { name: 'hours to run', formula: 'water ÷ (flow × lines of tape)' },
+    coverLength: { name: 'cover', formula: 'rows × (row length + 2 × length buried at one end)' },
+    postsInRow: { name: 'posts in a row', formula: 'row length ÷ post spacing, and one more' },
+    trellisPosts: { name: 'posts', formula: 'rows × posts in a row' },
   },
   /** The frame of a working's lines. */
   working: {
@@ -695,5 +754,18 @@ export const english = {
       'Even gaps in sowing are not even gaps in picking: in a warming spring later sowings catch up, in fall they lag.',
     yieldIsMarketable:
       'Yields published by extension services are marketable already. Give a share only for a yield that counts everything picked.',
+    soilDrawnUp: 'Soil drawn up from around the hills as it lies there: none is bought, and it settles.',
+    gradeAsOnTheBag:
+      'The three numbers on a bag are per cent of N, of P2O5 and of K2O. Rate and grade must be of the same one.',
+    soilTestFirst:
+      'Test the soil first, and take off what manure and legumes leave. On sand give nitrogen in two parts, the second as the vines run.',
+    waterLostComesOnTop: 'What runs off, blows away or leaks comes on top.',
+    coefficientsByStage:
+      'Coefficients of FAO paper 56 (1998) for cucurbits: 0.4 to 0.6 at first, 0.85 to 1.05 in mid-season (cucumber, pumpkin and watermelon 1.00, summer squash 0.95), 0.6 to 0.9 at the end. The revision of 2025 has summer squash 1.00 and pumpkin 0.95.',
+    plasticShedsRain: 'Under plastic mulch rain does not count: leave it out, and give all water by drip.',
+    splitTheRun:
+      'More than 6 hours at a stretch sends water below the roots: split it into runs on several days.',
+    coverWidthApart:
+      'This is the length. The width must span the bed, the hoops and both buried edges; order some over for joints.',
   },
 } as const;

@@ -85,6 +85,15 @@ export const normalCalls: Readonly<Record<string, NormalCall>> = {
     gives: 'clear',
   },
   'HARVEST.YIELD': { args: [400, 138, 1], gives: 552 },
+  // Solid geometry: pi 6 (3 12^2 + 6^2) / 6 = 468 pi cu in.
+  'SUPPLY.HILLSOIL': { args: [1, 24, 6, 'mound', 'us'], gives: expect.closeTo((468 * Math.PI) / 1728, 12) },
+  // North Carolina HIL-24; an acre-inch; Penn State's table, to its one decimal.
+  'SUPPLY.FERTILIZER': { args: [43560, 50, 0.05, 'us'], gives: expect.closeTo(1000, 9) },
+  'SUPPLY.WATER': { args: [43560, 1, 'us'], gives: expect.closeTo(27154.29, 2) },
+  'SUPPLY.WATERNEED': { args: [0.25, 1, 7, 0.5], gives: 1.25 },
+  'SUPPLY.DRIPRUNTIME': { args: [1, 30, 13.2, 1, 'us'], gives: expect.closeTo(11.8, 1) },
+  'SUPPLY.COVER': { args: [4, 100, 3, 'us'], gives: 424 },
+  'SUPPLY.TRELLIS': { args: [100, 8, 1, 'us'], gives: 14 },
   'CROP.VALUE': { args: ['muskmelon', 'days to maturity', 'low', 'us'], gives: 75 },
   'CROP.SOURCE': { args: ['gourd', 'frost margin'], gives: expect.stringMatching(/^judgement/) },
   'CROP.LIST': { args: [], gives: expect.arrayContaining([['pumpkin'], ['triploid watermelon']]) },

@@ -4,6 +4,7 @@ import {
   freezingF,
   gramsPerOunce,
   kgPerPound,
+  litresPerGallon,
   metresPerFoot,
   squareFeetPerAcre,
   squareMetresPerHectare,
@@ -19,6 +20,7 @@ const { us, metric } = unitSystems;
  *
  * m = 0.3048 ft; cm = 2.54 in; C = (F - 32) / 1.8; seeds/g = seeds/oz / 28.349523125;
  * g = 28.349523125 oz; kg = 0.45359237 lb; price per kg = price per lb / 0.45359237;
+ * L/h per m = gal/h per 100 ft x 3.785411784 / 30.48;
  * kg per 100 m = lb per 100 ft x 0.45359237 / 0.3048; per ha = per acre x 10,000 / (43,560 x 0.3048^2)
  *
  * @param value a finite number [`unit`]
@@ -48,6 +50,11 @@ export function inMetric(value: number, unit: Unit): { readonly value: number; r
       return { value: value * kgPerPound, unit: 'kg' };
     case 'perLb':
       return { value: value / kgPerPound, unit: 'perKg' };
+    case us.dripFlow:
+      return {
+        value: (value * litresPerGallon) / (us.dripFlowLength * metresPerFoot),
+        unit: metric.dripFlow,
+      };
     case us.yieldPer100:
       return { value: (value * kgPerPound) / metresPerFoot, unit: metric.yieldPer100 };
     default:

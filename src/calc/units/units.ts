@@ -34,6 +34,10 @@ export type Unit =
   | 'kgPer100M'
   | 'perLb'
   | 'perKg'
+  | 'lbPerAcre'
+  | 'kgPerHectare'
+  | 'gphPer100Ft'
+  | 'lphPerM'
   | 'F'
   | 'C'
   /** Of whichever scale the argument is in. */
@@ -47,6 +51,8 @@ export type Unit =
   | 'cells'
   | 'hives'
   | 'trays'
+  | 'posts'
+  | 'hours'
   | 'days'
   | 'weeks'
   | 'years'
@@ -71,13 +77,23 @@ export interface UnitSystem {
   readonly cellVolume: Unit;
   readonly mixVolume: Unit;
   readonly cellVolumePerMixVolume: number;
+  readonly mass: Unit;
+  /** A nutrient on land. */
+  readonly nutrientRate: Unit;
+  /** Water as it is given and as rain is measured, and what that is on one unit of area. */
+  readonly waterDepth: Unit;
+  readonly waterVolume: Unit;
+  readonly waterPerAreaAndDepth: number;
+  /** The flow of drip tape, and the length of tape in the length unit that it is told for. */
+  readonly dripFlow: Unit;
+  readonly dripFlowLength: number;
   readonly seedMass: Unit;
   readonly seedCount: Unit;
   readonly yieldPer100: Unit;
   readonly temperature: Unit;
 }
 
-/** International foot and inch, US customary acre of 43,560 sq ft, avoirdupois ounce: NIST Handbook 44, appendix C. */
+/** International foot and inch, US customary acre of 43,560 sq ft, US gallon, avoirdupois ounce: NIST Handbook 44, appendix C. */
 export const inchesPerFoot = 12;
 export const squareFeetPerAcre = 43560;
 export const cmPerInch = 2.54;
@@ -86,6 +102,8 @@ export const squareMetresPerSquareFoot = 0.09290304;
 export const cmPerMetre = 100;
 export const squareMetresPerHectare = 10000;
 export const mlPerLitre = 1000;
+export const cubicInchesPerGallon = 231;
+export const litresPerGallon = (cubicInchesPerGallon * cmPerInch ** 3) / mlPerLitre;
 export const gramsPerOunce = 28.349523125;
 export const kgPerPound = 0.45359237;
 /** Freezing point of water, and degrees F in one degree C: the definition of the Fahrenheit scale. */
@@ -94,6 +112,8 @@ export const fahrenheitPerCelsius = 1.8;
 export const daysPerWeek = 7;
 /** Yields are published for 100 ft or 100 m of row. */
 export const rowLengthOfYield = 100;
+/** Makers tell the flow of drip tape in gallons an hour per 100 ft, or litres an hour per metre. */
+const feetOfDripFlow = 100;
 
 /** Areas that land is told in, each an exact number of square feet or square metres. */
 export const areaUnits = {
@@ -123,6 +143,13 @@ export const unitSystems: Readonly<Record<UnitSystemName, UnitSystem>> = {
     cellVolume: 'cuIn',
     mixVolume: 'cuFt',
     cellVolumePerMixVolume: inchesPerFoot ** 3,
+    mass: 'lb',
+    nutrientRate: 'lbPerAcre',
+    waterDepth: 'in',
+    waterVolume: 'gallon',
+    waterPerAreaAndDepth: inchesPerFoot ** 2 / cubicInchesPerGallon,
+    dripFlow: 'gphPer100Ft',
+    dripFlowLength: feetOfDripFlow,
     seedMass: 'oz',
     seedCount: 'seedsPerOz',
     yieldPer100: 'lbPer100Ft',
@@ -140,6 +167,13 @@ export const unitSystems: Readonly<Record<UnitSystemName, UnitSystem>> = {
     cellVolume: 'ml',
     mixVolume: 'litre',
     cellVolumePerMixVolume: mlPerLitre,
+    mass: 'kg',
+    nutrientRate: 'kgPerHectare',
+    waterDepth: 'mm',
+    waterVolume: 'litre',
+    waterPerAreaAndDepth: 1,
+    dripFlow: 'lphPerM',
+    dripFlowLength: 1,
     seedMass: 'g',
     seedCount: 'seedsPerG',
     yieldPer100: 'kgPer100M',
