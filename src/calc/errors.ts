@@ -2,6 +2,7 @@
  * The refusals of the arithmetic: codes with their parameters, no prose. `texts` has the sentence of each.
  * A `name` is the name of the function's argument, as functions.json has it.
  */
+import type { RipenessSign } from '../reference/pickingSizes';
 import type { Unit } from './units/units';
 
 export type Problem =
@@ -201,6 +202,13 @@ export type Problem =
       readonly unit: Unit;
       readonly perHour: number;
     }
+  | { readonly code: 'tooManyPicks'; readonly count: number; readonly most: number }
+  /** No published weight of a bushel. Shown as #N/A. */
+  | { readonly code: 'noBushel'; readonly crop: string }
+  /** `sign` is a key of texts.ripeness. Shown as #N/A. */
+  | { readonly code: 'judgedByRipeness'; readonly crop: string; readonly sign: RipenessSign }
+  /** No published picking size for that use. Shown as #N/A. */
+  | { readonly code: 'noSizeForUse'; readonly crop: string; readonly use: string }
   /** The result is no finite number: an input is absurdly large or small. Shown as #NUM!. */
   | { readonly code: 'tooLarge' };
 
@@ -221,6 +229,9 @@ export const notAvailableCodes: ReadonlySet<Problem['code']> = new Set([
   'recordEnds',
   'neverFroze',
   'riskAboveFrost',
+  'noBushel',
+  'judgedByRipeness',
+  'noSizeForUse',
 ] as const);
 
 export class CalcError extends Error {

@@ -10,6 +10,7 @@ import '../functions/flowerGroup';
 import '../functions/flowerHives';
 import '../functions/frost';
 import '../functions/harvest';
+import '../functions/harvestSize';
 import '../functions/heat';
 import '../functions/plants';
 import '../functions/plantsForYield';

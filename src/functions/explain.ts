@@ -32,6 +32,7 @@ const dateArguments = [
   'set_out',
   'start',
   'first_pick',
+  'last_pick',
   'first',
   'last',
   'today',

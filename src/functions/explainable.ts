@@ -13,6 +13,7 @@ import * as flowerGroup from './flowerGroup';
 import * as flowerHives from './flowerHives';
 import * as frost from './frost';
 import * as harvest from './harvest';
+import * as harvestSize from './harvestSize';
 import * as heat from './heat';
 import * as plants from './plants';
 import * as plantsForYield from './plantsForYield';
@@ -41,6 +42,7 @@ const subjects = [
   flowerHives,
   frost,
   harvest,
+  harvestSize,
   heat,
   plants,
   plantsForYield,

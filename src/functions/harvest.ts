@@ -1,6 +1,8 @@
+import { harvestForecast } from '../calc/harvest/harvestForecast';
+import { picksInHarvest } from '../calc/harvest/picksInHarvest';
 import { rowYield } from '../calc/harvest/rowYield';
 import { define } from './define';
-import { number, optionalNumber } from './parameters';
+import { day, number, optionalNumber } from './parameters';
 import { toCell } from './toCell';
 
 export const yieldOfRow = define({
@@ -21,4 +23,45 @@ export const yieldOfRow = define({
  */
 export function harvestYield(row_length: any, yield_per_100: any, marketable?: any): any {
   return toCell(yieldOfRow, [row_length, yield_per_100, marketable]);
+}
+
+export const picks = define({
+  id: 'HARVEST.PICKS',
+  // A pick at any hour of a day is of that day.
+  parameters: [day('first_pick', 'fall'), day('last_pick', 'fall'), number('every_days')],
+  result: 'plain',
+  calculate: ([firstPick, lastPick, everyDays], record) =>
+    picksInHarvest(firstPick, lastPick, everyDays, record),
+});
+
+/**
+ * Times that a planting is picked, the first pick counted.
+ * @customfunction HARVEST.PICKS
+ * @param first_pick Day of the first pick
+ * @param last_pick Day of the last pick, not before the first
+ * @param every_days Days from one pick to the next, 0.5 to 366
+ * @returns Whole picks
+ */
+export function harvestPicks(first_pick: any, last_pick: any, every_days: any): any {
+  return toCell(picks, [first_pick, last_pick, every_days]);
+}
+
+export const forecast = define({
+  id: 'HARVEST.FORECAST',
+  parameters: [number('fruit_per_plant'), number('plants'), number('fruit_weight')],
+  result: 'plain',
+  calculate: ([fruitPerPlant, plants, fruitWeight], record) =>
+    harvestForecast(fruitPerPlant, plants, fruitWeight, record),
+});
+
+/**
+ * Harvest that hangs on the plants, from fruit counted on some of them.
+ * @customfunction HARVEST.FORECAST
+ * @param fruit_per_plant Fruit counted on a plant, on average, 0 or more
+ * @param plants Plants that stand, whole, 1 or more
+ * @param fruit_weight Weight of one fruit at picking size, any unit
+ * @returns Harvest, in the unit of fruit_weight
+ */
+export function harvestForecastOfCount(fruit_per_plant: any, plants: any, fruit_weight: any): any {
+  return toCell(forecast, [fruit_per_plant, plants, fruit_weight]);
 }

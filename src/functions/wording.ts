@@ -61,6 +61,7 @@ export function sayProblem(problem: Problem): string {
   if (toldByRow.has(problem.code) && 'row' in problem && problem.row !== undefined) {
     values['name'] = fill(texts.rowOfRange, values);
   }
+  if (problem.code === 'judgedByRipeness') values['sign'] = texts.ripeness[problem.sign];
   if (problem.code === 'riskAboveFrost') {
     values['riskPercent'] = sayNumber(problem.risk * 100);
     values['sharePercent'] = sayNumber(Math.round(problem.share * 1000) / 10);

@@ -13,6 +13,8 @@ import {
   crossings,
   judgements,
   orders,
+  ripeness,
+  sizeVerdicts,
   standVerdicts,
   verdicts,
 } from './english/reference';
@@ -32,6 +34,8 @@ export const english = {
   crossings,
   judgements,
   orders,
+  ripeness,
+  sizeVerdicts,
   standVerdicts,
   verdicts,
   /** Names of quantities: arguments of the functions, and the steps' inputs that are no argument. */
@@ -190,6 +194,12 @@ export const english = {
     lines: 'number of lines of tape',
     dripFlowLength: 'length that the flow is told for',
     end_tuck: 'length buried at one end',
+    fruit_per_plant: 'number of fruit per plant',
+    fruit_weight: 'weight of a fruit',
+    pounds: 'weight of the fruit',
+    size: 'size of the fruit',
+    use: 'use',
+    measured: 'measured by',
   },
   units: {
     ft: 'ft',
@@ -235,6 +245,8 @@ export const english = {
     hives: 'hives',
     trays: 'trays',
     posts: 'posts',
+    picks: 'picks',
+    bushels: 'bushels',
     hours: 'hours',
     days: 'days',
     weeks: 'weeks',
@@ -254,6 +266,8 @@ export const english = {
     hives: 'hive',
     trays: 'tray',
     posts: 'post',
+    picks: 'pick',
+    bushels: 'bushel',
     hours: 'hour',
     days: 'day',
     weeks: 'week',
@@ -384,6 +398,13 @@ export const english = {
       'A hill {height} {unit} high is more than half its diameter of {diameter} {unit}, and soil does not stand so steep. Give a lower or a wider hill.',
     flowPerMinute:
       'The flow is {flow} {unit}, less than drip tape gives. Was it told by the minute? Then it is {perHour}.',
+    tooManyPicks:
+      'These are {count} picks, and at most {most} are given. Check the year of each date, or take more days between.',
+    noBushel:
+      'There is no published weight of a bushel for {crop}: it goes by the piece, the bin or the pound. Divide by the pounds that your buyer’s container holds.',
+    judgedByRipeness: 'There is no picking size for {crop}: it is judged by ripeness. Pick it when {sign}.',
+    noSizeForUse:
+      'There is no published picking size of {crop} for the use "{use}". Leave the use out, or go by your buyer.',
     tooLarge: 'The result is not a finite number. Check for a figure that is far too large or too small.',
   },
   /** Each step of a working: its name, and its formula in words. */
@@ -681,6 +702,23 @@ export const english = {
     coverLength: { name: 'cover', formula: 'rows × (row length + 2 × length buried at one end)' },
     postsInRow: { name: 'posts in a row', formula: 'row length ÷ post spacing, and one more' },
     trellisPosts: { name: 'posts', formula: 'rows × posts in a row' },
+    picksInHarvest: {
+      name: 'picks',
+      formula: '(last pick − first pick) ÷ days between, and one more',
+    },
+    harvestForecast: {
+      name: 'harvest on the plants',
+      formula: 'fruit per plant × plants × weight of a fruit',
+    },
+    bushelWeight: { name: 'weight of a bushel', formula: 'of {crop}' },
+    otherBushelWeight: { name: 'weight of a bushel elsewhere', formula: 'of {crop}, by another source' },
+    bushelsOf: { name: 'bushels', formula: 'weight of the fruit ÷ weight of a bushel' },
+    pickingSizeLow: { name: 'smallest to pick', formula: '{measured} of {crop}' },
+    pickingSizeHigh: { name: 'largest to pick', formula: '{measured} of {crop}' },
+    sizeVerdict: {
+      name: 'verdict',
+      formula: 'ready from the smallest to the largest, both included',
+    },
   },
   /** The frame of a working's lines. */
   working: {
@@ -767,5 +805,15 @@ export const english = {
       'More than 6 hours at a stretch sends water below the roots: split it into runs on several days.',
     coverWidthApart:
       'This is the length. The width must span the bed, the hoops and both buried edges; order some over for joints.',
+    leftFruitStopsSet:
+      'Pick all that is big enough each time: fruit left to grow stops new fruit from setting.',
+    countedFruitOnly:
+      'What hangs now: fruit that sets later comes on top, and some of this will drop or be culled. Count plants in several places.',
+    bushelsDiffer:
+      'A bushel is a volume, and legal weights are old and differ by state: ask your buyer what a bushel or a carton weighs. Texas counts squash in bushels of 25 lb, which Michigan calls a lug.',
+    sizeIsNotRipeness:
+      'Size is not ripeness: pick when the rind has its full color and a thumbnail does not scratch it.',
+    cucumbersByThickness:
+      'By thickness: North Carolina picks slicing cucumbers under 2 in (5 cm) through, and pickling ones over ½ in (1.3 cm) and under 2 in.',
   },
 } as const;

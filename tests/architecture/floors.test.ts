@@ -139,5 +139,6 @@ describe('the guard itself', () => {
     expect(unexplainedLength('src/calc/a/b.ts', `/** Long: one table. */\n${long}`)).toEqual([]);
     expect(unexplainedLength('src/calc/a/b.ts', long.slice(20))).toEqual([]);
     expect(unexplainedLength('src/entries/a.ts', long.slice(0, 31 * 20))).toHaveLength(1);
+    expect(unexplainedLength('src/entries/a.ts', "import '../functions/a';\n".repeat(31))).toEqual([]);
   });
 });

@@ -121,8 +121,10 @@ export function unexplainedLength(path: string, text: string): string[] {
   const lines = text.replace(/\n$/, '').split('\n').length;
   const [first] = ts.getLeadingCommentRanges(text, 0) ?? [];
   const comment = first === undefined ? '' : text.slice(first.pos, first.end);
-  if (path.startsWith('src/entries/') && lines > mostEntryLines) {
-    return [`${path}: ${lines} lines; an entry chooses and hands over in ${mostEntryLines}`];
+  // An import alone may be what an entry is there for: the functions register themselves.
+  const ownLines = lines - (text.match(/^import '.*\n/gm) ?? []).length;
+  if (path.startsWith('src/entries/') && ownLines > mostEntryLines) {
+    return [`${path}: ${ownLines} lines; an entry chooses and hands over in ${mostEntryLines}`];
   }
   if (lines <= mostLines || /\blong(er)?\b/i.test(comment)) return [];
   return [`${path}: ${lines} lines, over ${mostLines}; split it, or say in its first comment why it is long`];

@@ -94,6 +94,12 @@ export const normalCalls: Readonly<Record<string, NormalCall>> = {
   'SUPPLY.DRIPRUNTIME': { args: [1, 30, 13.2, 1, 'us'], gives: expect.closeTo(11.8, 1) },
   'SUPPLY.COVER': { args: [4, 100, 3, 'us'], gives: 424 },
   'SUPPLY.TRELLIS': { args: [100, 8, 1, 'us'], gives: 14 },
+  // 21 days: ten gaps of two, and the first pick.
+  'HARVEST.PICKS': { args: [date('2026-07-05'), date('2026-07-26'), 2], gives: 11 },
+  'HARVEST.FORECAST': { args: [3.5, 200, 0.5], gives: 350 },
+  // USDA AIB 539: 48 lb, and 1 1/2 to 4 in for pickles.
+  'HARVEST.BUSHELS': { args: [480, 'cucumber'], gives: 10 },
+  'HARVEST.SIZE': { args: [3, 'cucumber', 'pickles', 'us'], gives: 'ready' },
   'CROP.VALUE': { args: ['muskmelon', 'days to maturity', 'low', 'us'], gives: 75 },
   'CROP.SOURCE': { args: ['gourd', 'frost margin'], gives: expect.stringMatching(/^judgement/) },
   'CROP.LIST': { args: [], gives: expect.arrayContaining([['pumpkin'], ['triploid watermelon']]) },

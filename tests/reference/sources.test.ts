@@ -13,6 +13,8 @@ const tables = [
   'emergence',
   'heatBases',
   'practice',
+  'bushels',
+  'pickingSizes',
 ];
 
 describe.each(tables)('source record of %s', (table) => {

@@ -52,6 +52,8 @@ export type Unit =
   | 'hives'
   | 'trays'
   | 'posts'
+  | 'picks'
+  | 'bushels'
   | 'hours'
   | 'days'
   | 'weeks'

@@ -100,3 +100,15 @@ export const crossings = {
 
 /** SEED.PACKS. */
 export const orders = { total: 'total' } as const;
+
+/** HARVEST.SIZE. */
+export const sizeVerdicts = { under: 'under', ready: 'ready', over: 'over' } as const;
+
+/** When a crop that is not picked by its size is ripe: the end of "Pick it when". */
+export const ripeness = {
+  hardRind: 'the rind has its full color and a thumbnail does not scratch it',
+  dryStem: 'its stem dries and turns brown',
+  slips: 'it comes off the vine at a light pull, netting rough and ground color tan to yellow',
+  groundSpot:
+    'the spot it lies on turns cream to yellow, its gloss goes and the nearest tendril is brown and dry',
+} as const;
