@@ -209,6 +209,14 @@ export type Problem =
   | { readonly code: 'judgedByRipeness'; readonly crop: string; readonly sign: RipenessSign }
   /** No published picking size for that use. Shown as #N/A. */
   | { readonly code: 'noSizeForUse'; readonly crop: string; readonly use: string }
+  /** Each unit costs its price or more to harvest and sell. Shown as #N/A. */
+  | { readonly code: 'noYieldBreaksEven'; readonly price: number; readonly harvestCost: number }
+  | {
+      readonly code: 'tooManyFigures';
+      readonly name: string;
+      readonly count: number;
+      readonly most: number;
+    }
   /** The result is no finite number: an input is absurdly large or small. Shown as #NUM!. */
   | { readonly code: 'tooLarge' };
 
@@ -232,6 +240,7 @@ export const notAvailableCodes: ReadonlySet<Problem['code']> = new Set([
   'noBushel',
   'judgedByRipeness',
   'noSizeForUse',
+  'noYieldBreaksEven',
 ] as const);
 
 export class CalcError extends Error {

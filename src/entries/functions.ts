@@ -1,5 +1,6 @@
 /** The worksheet functions for Excel: webpack's metadata plugin adds the registration to each file named here. */
 import '../functions/area';
+import '../functions/budget';
 import '../functions/check';
 import '../functions/crop';
 import '../functions/date';
@@ -12,6 +13,7 @@ import '../functions/frost';
 import '../functions/harvest';
 import '../functions/harvestSize';
 import '../functions/heat';
+import '../functions/pickle';
 import '../functions/plants';
 import '../functions/plantsForYield';
 import '../functions/plantsInArea';

@@ -4,6 +4,7 @@
  */
 import type { FunctionDefinition } from './define';
 import * as area from './area';
+import * as budget from './budget';
 import * as crop from './crop';
 import * as date from './date';
 import * as dateSuccession from './dateSuccession';
@@ -15,6 +16,7 @@ import * as frost from './frost';
 import * as harvest from './harvest';
 import * as harvestSize from './harvestSize';
 import * as heat from './heat';
+import * as pickle from './pickle';
 import * as plants from './plants';
 import * as plantsForYield from './plantsForYield';
 import * as plantsInArea from './plantsInArea';
@@ -33,6 +35,7 @@ import * as tray from './tray';
 
 const subjects = [
   area,
+  budget,
   crop,
   date,
   dateSuccession,
@@ -44,6 +47,7 @@ const subjects = [
   harvest,
   harvestSize,
   heat,
+  pickle,
   plants,
   plantsForYield,
   plantsInArea,

@@ -7,6 +7,7 @@ import { pane } from './english/pane';
 import { pictures } from './english/pictures';
 import { record } from './english/record';
 import {
+  budgets,
   cautions,
   citations,
   cropNotes,
@@ -28,6 +29,7 @@ export const english = {
   record,
   sheets,
   weather,
+  budgets,
   cautions,
   citations,
   cropNotes,
@@ -183,7 +185,7 @@ export const english = {
     height: 'height of a hill',
     shape: 'shape of a hill',
     hillVolume: 'soil of a hill',
-    rate: 'rate of the nutrient',
+    rate: 'rate',
     grade: 'grade of the fertilizer',
     depth: 'depth of water',
     waterPerAreaAndDepth: 'water of a unit of depth on a unit of area',
@@ -200,6 +202,22 @@ export const english = {
     size: 'size of the fruit',
     use: 'use',
     measured: 'measured by',
+    jar: 'size of the jar',
+    jars: 'number of jars',
+    loadPounds: 'cucumbers of a canner load',
+    loadJars: 'jars of a canner load',
+    bushel: 'weight of a bushel',
+    fewestJars: 'fewest jars',
+    income: 'income',
+    costs: 'sum of the costs',
+    total_cost: 'total cost',
+    total_yield: 'yield',
+    costs_not_tied_to_yield: 'cost not tied to yield',
+    price: 'price',
+    harvest_cost: 'harvest cost of a unit',
+    prices: 'range of prices',
+    yields: 'range of yields',
+    picks: 'number of picks',
   },
   units: {
     ft: 'ft',
@@ -247,6 +265,7 @@ export const english = {
     posts: 'posts',
     picks: 'picks',
     bushels: 'bushels',
+    jars: 'jars',
     hours: 'hours',
     days: 'days',
     weeks: 'weeks',
@@ -268,6 +287,7 @@ export const english = {
     posts: 'post',
     picks: 'pick',
     bushels: 'bushel',
+    jars: 'jar',
     hours: 'hour',
     days: 'day',
     weeks: 'week',
@@ -405,6 +425,9 @@ export const english = {
     judgedByRipeness: 'There is no picking size for {crop}: it is judged by ripeness. Pick it when {sign}.',
     noSizeForUse:
       'There is no published picking size of {crop} for the use "{use}". Leave the use out, or go by your buyer.',
+    noYieldBreaksEven:
+      'No yield breaks even: a unit brings {price} and costs {harvestCost} to harvest and sell. Find a better price or a cheaper harvest, or leave the crop out.',
+    tooManyFigures: 'The {name} has {count} numbers. Give at most {most}.',
     tooLarge: 'The result is not a finite number. Check for a figure that is far too large or too small.',
   },
   /** Each step of a working: its name, and its formula in words. */
@@ -719,6 +742,27 @@ export const english = {
       name: 'verdict',
       formula: 'ready from the smallest to the largest, both included',
     },
+    usualPerJar: { name: 'cucumbers a jar', formula: 'weight of a canner load ÷ its jars' },
+    mostPerJar: {
+      name: 'cucumbers a jar at the most',
+      formula: 'weight of a bushel ÷ the fewest jars it gives',
+    },
+    usualJars: { name: 'jars', formula: 'weight of the fruit ÷ cucumbers a jar' },
+    fewestJars: { name: 'as few as', formula: 'weight of the fruit ÷ cucumbers a jar at the most' },
+    usualPounds: { name: 'cucumbers', formula: 'jars × cucumbers a jar' },
+    mostPounds: { name: 'as much as', formula: 'jars × cucumbers a jar at the most' },
+    budgetReturn: { name: 'return above the costs', formula: 'income − costs' },
+    breakEvenPrice: { name: 'price that pays the cost', formula: 'total cost ÷ yield' },
+    leftOfPrice: { name: 'left of the price', formula: 'price − harvest cost of a unit' },
+    breakEvenYield: {
+      name: 'yield that pays the costs',
+      formula: 'cost not tied to yield ÷ left of the price',
+    },
+    returnAtYieldAndPrice: {
+      name: 'return at the first yield and price',
+      formula: 'yield × (price − harvest cost of a unit) − cost not tied to yield',
+    },
+    pickingHours: { name: 'hours', formula: 'row length × picks ÷ row picked in an hour' },
   },
   /** The frame of a working's lines. */
   working: {
@@ -815,5 +859,18 @@ export const english = {
       'Size is not ripeness: pick when the rind has its full color and a thumbnail does not scratch it.',
     cucumbersByThickness:
       'By thickness: North Carolina picks slicing cucumbers under 2 in (5 cm) through, and pickling ones over ½ in (1.3 cm) and under 2 in.',
+    cucumbersOnly:
+      'For cucumbers alone: the guide has other weights for other produce, and none that was found for summer squash or melons.',
+    canning: cautions.canning,
+    noIncome: 'No income was put in: this is what is lost if nothing is sold.',
+    aboveTheseCosts:
+      'What is left above the costs put in, no more: your own hours, land and machinery count only if they are among them.',
+    whatIsSoldPays: 'Only what is sold pays: leave out culls and what stays in the field.',
+    harvestCostLeftOut:
+      'No harvest cost of a unit was given. Picking, packing and selling mostly move with the yield: give them here, and keep them out of the other costs.',
+    otherCellsLikewise:
+      'The other cells likewise, each with the yield of its row and the price of its column.',
+    timeYourOwnPicking:
+      'Time an hour of your own: the first and last picks go faster than those at the height. Walking, washing, grading and packing come on top.',
   },
 } as const;

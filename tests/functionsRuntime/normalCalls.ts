@@ -100,6 +100,22 @@ export const normalCalls: Readonly<Record<string, NormalCall>> = {
   // USDA AIB 539: 48 lb, and 1 1/2 to 4 in for pickles.
   'HARVEST.BUSHELS': { args: [480, 'cucumber'], gives: 10 },
   'HARVEST.SIZE': { args: [3, 'cucumber', 'pickles', 'us'], gives: 'ready' },
+  // USDA AIB 539: 14 lb for 7 quarts, a bushel of 48 lb for as few as 16.
+  'PICKLE.JARS': { args: [14, 'quart'], gives: [[7, 4]] },
+  'PICKLE.POUNDS': { args: [7, 'quart'], gives: [[14, 21]] },
+  // Texas B-1241, watermelon; the others hand computed.
+  'BUDGET.RETURN': { args: [1087.5, 1062.81], gives: expect.closeTo(24.69, 9) },
+  'BUDGET.BREAKEVENPRICE': { args: [1209.47, 150], gives: expect.closeTo(8.063, 3) },
+  'BUDGET.BREAKEVENYIELD': { args: [1144, 9.77, 4.05], gives: expect.closeTo(200, 9) },
+  'BUDGET.SENSITIVITY': {
+    args: [[[2, 3]], [[100], [200]], 250, 0.5],
+    gives: [
+      ['yield \\ price', 2, 3],
+      [100, -100, 0],
+      [200, 50, 250],
+    ],
+  },
+  'BUDGET.PICKHOURS': { args: [400, 11, 200], gives: 22 },
   'CROP.VALUE': { args: ['muskmelon', 'days to maturity', 'low', 'us'], gives: 75 },
   'CROP.SOURCE': { args: ['gourd', 'frost margin'], gives: expect.stringMatching(/^judgement/) },
   'CROP.LIST': { args: [], gives: expect.arrayContaining([['pumpkin'], ['triploid watermelon']]) },

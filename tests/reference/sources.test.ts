@@ -15,6 +15,7 @@ const tables = [
   'practice',
   'bushels',
   'pickingSizes',
+  'pickling',
 ];
 
 describe.each(tables)('source record of %s', (table) => {

@@ -54,6 +54,7 @@ export type Unit =
   | 'posts'
   | 'picks'
   | 'bushels'
+  | 'jars'
   | 'hours'
   | 'days'
   | 'weeks'
@@ -104,6 +105,7 @@ export const squareMetresPerSquareFoot = 0.09290304;
 export const cmPerMetre = 100;
 export const squareMetresPerHectare = 10000;
 export const mlPerLitre = 1000;
+export const pintsPerQuart = 2;
 export const cubicInchesPerGallon = 231;
 export const litresPerGallon = (cubicInchesPerGallon * cmPerInch ** 3) / mlPerLitre;
 export const gramsPerOunce = 28.349523125;

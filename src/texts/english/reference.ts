@@ -112,3 +112,6 @@ export const ripeness = {
   groundSpot:
     'the spot it lies on turns cream to yellow, its gloss goes and the nearest tendril is brown and dry',
 } as const;
+
+/** BUDGET.SENSITIVITY: the cell above the yields and before the prices. */
+export const budgets = { corner: 'yield \\ price' } as const;
