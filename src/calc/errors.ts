@@ -217,6 +217,7 @@ export type Problem =
       readonly count: number;
       readonly most: number;
     }
+  | { readonly code: 'pastYearNotPast'; readonly pastYear: number; readonly year: number }
   /** The result is no finite number: an input is absurdly large or small. Shown as #NUM!. */
   | { readonly code: 'tooLarge' };
 

@@ -1,10 +1,12 @@
 /** The worksheet functions for Excel: webpack's metadata plugin adds the registration to each file named here. */
 import '../functions/area';
+import '../functions/beetle';
 import '../functions/budget';
 import '../functions/check';
 import '../functions/crop';
 import '../functions/date';
 import '../functions/dateSuccession';
+import '../functions/dateWaits';
 import '../functions/flower';
 import '../functions/flowerCrosses';
 import '../functions/flowerGroup';
@@ -17,6 +19,7 @@ import '../functions/pickle';
 import '../functions/plants';
 import '../functions/plantsForYield';
 import '../functions/plantsInArea';
+import '../functions/rotation';
 import '../functions/row';
 import '../functions/season';
 import '../functions/seed';

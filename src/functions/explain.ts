@@ -37,6 +37,8 @@ const dateArguments = [
   'last',
   'today',
   'last_planting',
+  'spray_date',
+  'manure_date',
   'date',
   'sowing',
   'countingStart',

@@ -4,10 +4,12 @@
  */
 import type { FunctionDefinition } from './define';
 import * as area from './area';
+import * as beetle from './beetle';
 import * as budget from './budget';
 import * as crop from './crop';
 import * as date from './date';
 import * as dateSuccession from './dateSuccession';
+import * as dateWaits from './dateWaits';
 import * as flower from './flower';
 import * as flowerCrosses from './flowerCrosses';
 import * as flowerGroup from './flowerGroup';
@@ -20,6 +22,7 @@ import * as pickle from './pickle';
 import * as plants from './plants';
 import * as plantsForYield from './plantsForYield';
 import * as plantsInArea from './plantsInArea';
+import * as rotation from './rotation';
 import * as row from './row';
 import * as season from './season';
 import * as seed from './seed';
@@ -35,10 +38,12 @@ import * as tray from './tray';
 
 const subjects = [
   area,
+  beetle,
   budget,
   crop,
   date,
   dateSuccession,
+  dateWaits,
   flower,
   flowerCrosses,
   flowerGroup,
@@ -51,6 +56,7 @@ const subjects = [
   plants,
   plantsForYield,
   plantsInArea,
+  rotation,
   row,
   season,
   seed,

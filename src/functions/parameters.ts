@@ -137,6 +137,8 @@ export const answer = (name: string): Parameter<number | string | boolean> =>
   required(name, readAnswer, bare);
 export const text = (name: string): Parameter<string> => required(name, readText);
 export const optionalText = (name: string): Parameter<string | undefined> => optional(name, readText);
+/** An empty cell that comes as 0 is not a no. */
+export const yesOrNo = (name: string): Parameter<boolean> => required(name, readYesOrNo);
 export const optionalYesOrNo = (name: string): Parameter<boolean | undefined> =>
   optional(name, readYesOrNo, bare);
 

@@ -7,6 +7,7 @@ import { pane } from './english/pane';
 import { pictures } from './english/pictures';
 import { record } from './english/record';
 import {
+  beetles,
   budgets,
   cautions,
   citations,
@@ -15,6 +16,7 @@ import {
   judgements,
   orders,
   ripeness,
+  rotation,
   sizeVerdicts,
   standVerdicts,
   verdicts,
@@ -29,6 +31,7 @@ export const english = {
   record,
   sheets,
   weather,
+  beetles,
   budgets,
   cautions,
   citations,
@@ -37,6 +40,7 @@ export const english = {
   judgements,
   orders,
   ripeness,
+  rotation,
   sizeVerdicts,
   standVerdicts,
   verdicts,
@@ -218,6 +222,15 @@ export const english = {
     prices: 'range of prices',
     yields: 'range of yields',
     picks: 'number of picks',
+    beetles: 'number of beetles',
+    stage: 'stage of the plants',
+    wilt_prone: 'risk of bacterial wilt',
+    past_years: 'range of past years',
+    lastYear: 'last year of cucurbits',
+    spray_date: 'day of spraying',
+    label_days: 'number of days on the label',
+    manure_date: 'day of working in manure',
+    touches_soil: 'contact of the fruit with soil',
   },
   units: {
     ft: 'ft',
@@ -246,6 +259,7 @@ export const english = {
     kgPer100M: 'kg per 100 m',
     perLb: 'per lb',
     perKg: 'per kg',
+    beetlesPerPlant: 'a plant',
     lbPerAcre: 'lb per acre',
     kgPerHectare: 'kg per hectare',
     gphPer100Ft: 'gal an hour per 100 ft',
@@ -428,6 +442,8 @@ export const english = {
     noYieldBreaksEven:
       'No yield breaks even: a unit brings {price} and costs {harvestCost} to harvest and sell. Find a better price or a cheaper harvest, or leave the crop out.',
     tooManyFigures: 'The {name} has {count} numbers. Give at most {most}.',
+    pastYearNotPast:
+      'The past year {pastYear} does not come before the year of planting, {year}. Take it out of the range, or mend the year.',
     tooLarge: 'The result is not a finite number. Check for a figure that is far too large or too small.',
   },
   /** Each step of a working: its name, and its formula in words. */
@@ -763,6 +779,20 @@ export const english = {
       formula: 'yield × (price − harvest cost of a unit) − cost not tied to yield',
     },
     pickingHours: { name: 'hours', formula: 'row length × picks ÷ row picked in an hour' },
+    wiltProne: { name: 'prone to bacterial wilt', formula: 'of {crop}' },
+    beetleThreshold: {
+      name: 'threshold',
+      formula: '1 beetle a plant where beetles bring bacterial wilt, 5 where they do not',
+    },
+    beetlesPerPlant: { name: 'beetles a plant', formula: 'beetles ÷ plants looked at' },
+    beetleVerdict: { name: 'threshold reached', formula: 'beetles a plant at or above the threshold' },
+    seasonsFree: { name: 'full seasons free', formula: 'year − last year of cucurbits − 1' },
+    pickAfterSpray: { name: 'earliest pick', formula: 'day of spraying + days on the label' },
+    manureWait: {
+      name: 'days to wait',
+      formula: 'the rule’s days for fruit that touches soil, or for fruit that does not',
+    },
+    harvestAfterManure: { name: 'earliest harvest', formula: 'day of working in manure + days to wait' },
   },
   /** The frame of a working's lines. */
   working: {
@@ -872,5 +902,18 @@ export const english = {
       'The other cells likewise, each with the yield of its row and the price of its column.',
     timeYourOwnPicking:
       'Time an hour of your own: the first and last picks go faster than those at the height. Walking, washing, grading and packing come on top.',
+    pesticides: cautions.pesticides,
+    squashDiffer:
+      'Squash and pumpkins differ by type and by source: Purdue says that most take no wilt and acts at 5, Ontario acts at 1. Say that your type is not prone where you know it.',
+    beetlesMatterEarly:
+      'Beetles matter most from cotyledons to about 5 leaves (to 3, Wisconsin). Look early in the day, on plants across the field, its edges among them.',
+    restsAdvised:
+      'Rests that are advised: 2 years for slicing cucumbers and pumpkins, 3 for squash (North Carolina); never two years running (Cornell). All cucurbits count, and volunteers too.',
+    countAsTheLabelDoes:
+      'Take the days from the label of what was sprayed, for your crop; of several sprays the latest day counts.',
+    vinesLieOnSoil:
+      'Fruit of vines on the ground touches soil; fruit on a trellis may not, and splashed soil counts.',
+    manureRules:
+      'This is the organic rule of the United States for raw manure. Food-safety rules, your certifier, state and buyer may ask for more. Compost has rules of its own.',
   },
 } as const;

@@ -116,6 +116,16 @@ export const normalCalls: Readonly<Record<string, NormalCall>> = {
     ],
   },
   'BUDGET.PICKHOURS': { args: [400, 11, 200], gives: 22 },
+  // Purdue: 1 a plant; 12 on 30 are 0.4.
+  'BEETLE.THRESHOLD': { args: ['pumpkin', false], gives: 5 },
+  'BEETLE.VERDICT': {
+    args: [12, 30, 'cucumber', 'seedling', true],
+    gives: 'Below the threshold: 0.4 a plant, the threshold is 1.',
+  },
+  'ROTATION.YEARS': { args: [2026, [[2019], [2023]]], gives: 2 },
+  'DATE.AFTERSPRAY': { args: [date('2026-07-05'), 3], gives: date('2026-07-08') },
+  // 7 CFR 205.203(c)(1): 120 days.
+  'DATE.AFTERMANURE': { args: [date('2026-03-02'), true], gives: date('2026-06-30') },
   'CROP.VALUE': { args: ['muskmelon', 'days to maturity', 'low', 'us'], gives: 75 },
   'CROP.SOURCE': { args: ['gourd', 'frost margin'], gives: expect.stringMatching(/^judgement/) },
   'CROP.LIST': { args: [], gives: expect.arrayContaining([['pumpkin'], ['triploid watermelon']]) },

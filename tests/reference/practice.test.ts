@@ -5,7 +5,8 @@ import { sources, unsourcedGrounds } from '../../src/reference/sources';
 test('waits in days, shares of all plants and of the stand, hives an acre, each with its ground', () => {
   // 7 and 14 days, one plant in ten: common practice, no source. 1 to 3: University of Delaware, pollenizers.
   // 1 hive an acre of cucumbers: North Carolina Beekeeping Note 7B. Three quarters of a stand: judgement.
-  // The ranges of the growing notes: common practice, no source.
+  // The ranges of the growing notes: common practice, no source. 25 plants looked at: judgement. 120 and 90 days
+  // after raw manure: 7 CFR 205.203(c)(1).
   const valueOf = (figure: (typeof practice)[keyof typeof practice]) =>
     'value' in figure ? figure.value : [figure.low, figure.high, figure.unit];
   expect(
@@ -27,6 +28,9 @@ test('waits in days, shares of all plants and of the stand, hives an acre, each 
     seedsPerPot: [1, 2, 'seeds'],
     firstTrueLeaf: [2, 2, 'weeks'],
     leavesAtSettingOut: [4, 4, 'none'],
+    plantsScouted: 25,
+    manureTouchingSoil: 120,
+    manureOffTheSoil: 90,
   });
   const known = new Set<string>([...Object.keys(sources), ...unsourcedGrounds]);
   for (const { ground } of Object.values(practice)) expect(known).toContain(ground);

@@ -16,6 +16,7 @@ const tables = [
   'bushels',
   'pickingSizes',
   'pickling',
+  'beetles',
 ];
 
 describe.each(tables)('source record of %s', (table) => {

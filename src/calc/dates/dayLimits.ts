@@ -15,6 +15,7 @@ const limitsInDays = {
   frost_margin: { atLeast: 0, atMost: 90 },
   transplant_gain: { atLeast: 0, atMost: 60 },
   flower_to_pick: { atLeast: 0, atMost: 120 },
+  label_days: { atLeast: 0, atMost: 365 },
   days_needed: { atLeast: 0, atMost: 730 },
 } as const;
 

@@ -34,6 +34,7 @@ export type Unit =
   | 'kgPer100M'
   | 'perLb'
   | 'perKg'
+  | 'beetlesPerPlant'
   | 'lbPerAcre'
   | 'kgPerHectare'
   | 'gphPer100Ft'

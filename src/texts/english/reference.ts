@@ -115,3 +115,14 @@ export const ripeness = {
 
 /** BUDGET.SENSITIVITY: the cell above the yields and before the prices. */
 export const budgets = { corner: 'yield \\ price' } as const;
+
+/** BEETLE.VERDICT: the verdict, then what bears on it. Never what to do: that is the label's. */
+export const beetles = {
+  below: 'Below the threshold: {mean} a plant, the threshold is {threshold}.',
+  atThreshold: 'At the threshold: {mean} a plant, the threshold is {threshold}.',
+  older: 'Plants with more than about 5 leaves stand more feeding.',
+  tooFew: 'Too few plants were looked at: look at {least} or more across the field.',
+} as const;
+
+/** ROTATION.YEARS. */
+export const rotation = { noneOnRecord: 'none on record' } as const;
