@@ -1,6 +1,6 @@
 /**
  * The refusals of the arithmetic: codes with their parameters, no prose. `texts` has the sentence of each.
- * A `name` is the name of the function's argument, as functions.json has it.
+ * A `name` is the name of the function's argument, as functions.json has it. Long because it is one list.
  */
 import type { RipenessSign } from '../reference/pickingSizes';
 import type { Unit } from './units/units';

@@ -40,7 +40,7 @@ describe('the money (results as in tests/calc/budget)', () => {
     expect(run('BUDGET.RETURN', 1087.5, '1,000')).toBe(
       '#VALUE! The sum of the costs is "1,000", and the comma is in the way. Write thousands without a mark (1000) and decimals with a point (0.85).',
     );
-    expect(run('BUDGET.SENSITIVITY', [[2, '€3']], [[100]], 250)).toMatch(/range of prices is "€3"/);
+    expect(run('BUDGET.SENSITIVITY', [[2], ['€3']], [[100]], 250)).toMatch(/range of prices, row 2, is "€3"/);
   });
 
   test('empty, broken and overlong', () => {

@@ -22,7 +22,7 @@ test('refusals', () => {
   );
   expect(run('ROTATION.YEARS', 2026, [[23]])).toMatch(/past year is 23\. It must be at least 1900/);
   expect(run('ROTATION.YEARS', '', [[2023]])).toMatch(/year is missing/);
-  expect(run('ROTATION.YEARS', 2026, [['squash']])).toMatch(/range of past years is "squash"/);
+  expect(run('ROTATION.YEARS', 2026, [['squash']])).toMatch(/range of past years, row 1, is "squash"/);
 });
 
 test('the working names the rests and who advises them', () => {

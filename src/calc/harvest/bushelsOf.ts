@@ -24,6 +24,10 @@ export function bushelsOf(pounds: number, cropName: string, record?: Recorder): 
   const weight = bushelWeights[kind];
   record?.({ step: 'bushelWeight', inputs: { crop }, result: weight.pounds, unit: 'lb' });
   recordGrounds([weight.ground], weight.pounds, 'lb', 'bushelWeight', record);
+  for (const other of weight.elsewhere) {
+    record?.({ step: 'otherBushelWeight', inputs: { crop }, result: other.pounds, unit: 'lb' });
+    recordGrounds([other.ground], other.pounds, 'lb', 'bushelWeight', record);
+  }
   const bushels = pounds / weight.pounds;
   record?.({
     step: 'bushelsOf',
@@ -31,10 +35,6 @@ export function bushelsOf(pounds: number, cropName: string, record?: Recorder): 
     result: bushels,
     unit: 'bushels',
   });
-  for (const other of weight.elsewhere) {
-    record?.({ step: 'otherBushelWeight', inputs: { crop }, result: other.pounds, unit: 'lb' });
-    recordGrounds([other.ground], other.pounds, 'lb', 'bushelWeight', record);
-  }
   record?.({ remark: 'bushelsDiffer' });
   record?.({ source: 'il-bushel' });
   return bushels;

@@ -45,9 +45,9 @@ test('the working has the weight of each source; a weight without one is an assu
   const { value, steps, assumptions, remarks } = recording((record) => bushelsOf(100, 'zucchini', record));
   expect(steps.map(({ step, result }) => [step, result])).toEqual([
     ['bushelWeight', 40],
-    ['bushelsOf', value],
     ['otherBushelWeight', 44],
     ['otherBushelWeight', 25],
+    ['bushelsOf', value],
   ]);
   expect(assumptions).toMatchObject([{ value: 44, ground: 'common practice, no source' }]);
   expect(remarks).toEqual(['bushelsDiffer']);
