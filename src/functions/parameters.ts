@@ -1,7 +1,7 @@
 /**
  * How the cells of each kind of parameter are read. Hosts differ on what an empty cell is, so null, undefined
  * and "" all mean "not given", and so does 0 where no number can be meant; a rich value is its basic value; a
- * range of one cell is that cell.
+ * range of one cell is that cell. Longer than most files: every kind is read here and nowhere else.
  */
 import { refuse } from '../calc/errors';
 import { asWhole } from '../calc/whole/wholeNumbers';

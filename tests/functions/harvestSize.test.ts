@@ -35,7 +35,7 @@ test('HARVEST.BUSHELS: 48 lb of cucumbers (USDA AIB 539)', () => {
   const said = explain(bushels, [100, 'zucchini'])
     .map((line) => Object.values(line).join(' '))
     .join('\n');
-  expect(said).toMatch(/Michigan State[^]*Texas A&M[^]*25 lb[^]*ask your buyer/);
+  expect(said).toMatch(/Michigan State[^]*Texas A&M[^]*ask your buyer[^]*25 lb/);
   expect(said).not.toMatch(/[{}_]/);
 });
 
