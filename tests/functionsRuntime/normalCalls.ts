@@ -167,15 +167,15 @@ export const normalCalls: Readonly<Record<string, NormalCall>> = {
     gives: [[2025, 'void', date('2025-07-24'), 'void']],
   },
   'FROST.SPRINGDATE': {
-    args: [[[date('2024-04-20')], [date('2025-05-02')], [date('2026-04-28')]], 0.5, 2027, 'inc'],
+    args: [[[date('2024-04-20')], [date('2025-05-02')], [date('2026-04-28')]], 0.5, 2027, 'inc', 'north'],
     gives: date('2027-04-28'),
   },
   'FROST.FALLDATE': {
-    args: [[[date('2024-10-20')], [date('2025-10-02')], [date('2026-10-10')]], 0.5, 2027, 'inc'],
+    args: [[[date('2024-10-20')], [date('2025-10-02')], [date('2026-10-10')]], 0.5, 2027, 'inc', 'north'],
     gives: date('2027-10-10'),
   },
   'FROST.CHANCE': {
-    args: [date('2027-04-25'), [[date('2024-04-20')], [date('2025-05-02')]], 'spring'],
+    args: [date('2027-04-25'), [[date('2024-04-20')], [date('2025-05-02')]], 'spring', 'north'],
     gives: 0.5,
   },
   // Michigan State's worked example.
