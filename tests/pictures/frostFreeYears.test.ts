@@ -94,7 +94,7 @@ describe('in words', () => {
     expect(alt).toContain('least 153 (1925/26), middle 155, most 157 (1926/27)');
     const said = textsOf(parse(svg)).map(({ text }) => text);
     expect(said).toContain('1925/26');
-    expect(said.join(' ')).toContain('Dark: the two around the middle, 155 days.');
+    expect(said.join(' ')).toContain('In bold: the two around the middle, 155 days.');
   });
 
   test('no season with both frosts', () => {

@@ -40,8 +40,8 @@ export const pictures = {
   years: {
     title: 'Frost-free days, year by year',
     counted: 'Last frost of spring to first of fall; {count} {count|season has|seasons have} both.',
-    middle: 'Dark: the middle one, {days} {days|day|days}.',
-    middleTwo: 'Dark: the two around the middle, {days} {days|day|days}.',
+    middle: 'In bold: the middle one, {days} {days|day|days}.',
+    middleTwo: 'In bold: the two around the middle, {days} {days|day|days}.',
     open: 'Hollow: no frost at an open end.',
     gap: 'Dotted: days missing.',
     days: '{days} {days|day|days}',
