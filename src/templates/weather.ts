@@ -314,7 +314,7 @@ const heatByCrop: TableTemplate = {
     tableColumn(byCrop.ceiling, 10, 'tenth', degrees),
     tableColumn(byCrop.days, 10, 'general', 'days'),
     tableColumn(byCrop.heat, 12, 'whole', degreeDays),
-    tableColumn(byCrop.source, 12, 'general'),
+    { ...tableColumn(byCrop.source, 12, 'general'), runsOn: true },
   ],
   rows: heatBases.map(({ crop, base, ceiling, method, ground }) => [
     crop,

@@ -42,10 +42,10 @@ export function dressTable(table: TableTemplate, place: TablePlace): Dress {
   ];
   const lists: PickList[] = [];
   const notes: Note[] = [];
-  table.columns.forEach(({ kind, format, choices, note }, index) => {
+  table.columns.forEach(({ kind, runsOn, format, choices, note }, index) => {
     const column = place.columnsAt[index] ?? index;
     const span = { row: headerRow + 1, column, rows, columns: 1 };
-    dressings.push({ ...span, role: kind, format });
+    dressings.push({ ...span, role: runsOn === true ? 'lead' : kind, format });
     if (choices.length > 0) lists.push({ ...span, values: choices });
     if (note !== '') notes.push({ row: headerRow, column, text: note });
   });

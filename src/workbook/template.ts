@@ -39,6 +39,8 @@ export interface TableColumn {
   readonly note: string;
   /** The unit shown above the header; null for none. */
   readonly unit: CellContent;
+  /** Of a last column: its texts run on over the free cells to its right. */
+  readonly runsOn?: boolean;
   /** What a change of units makes of the column's numbers, by the name that the converter knows; absent: nothing. */
   readonly converts?: string;
   /** As those of a form's line. */
