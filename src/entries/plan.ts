@@ -5,10 +5,12 @@ import { createFileWorkbook } from '../hosts/file/createFileWorkbook';
 import { openXlsx } from '../hosts/file/openXlsx';
 import { nearestNames } from '../calc/crops/nearestNames';
 import { runPlan } from '../commands/runPlan';
+import { weatherTools } from './weatherTools';
 
 void runPlan(process.argv.slice(2), {
   readBytes: (file) => readFileSync(file),
   nearestNames,
+  ...weatherTools,
   openXlsx,
   makeWorkbook: () => createFileWorkbook({ functions: [...functions.values()] }),
   say: (line) => process.stdout.write(`${line}\n`),
