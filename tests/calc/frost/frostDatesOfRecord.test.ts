@@ -15,7 +15,12 @@ function record(from: string, to: string, frosts: readonly string[]) {
   return { dates, lows: dates.map((one) => (cold.has(one) ? 30 : 40)) };
 }
 const north = record('2019-07-24', '2022-07-23', [
-  ...['2019-10-05', '2020-04-20', '2020-10-15', '2021-05-10', '2021-10-25', '2022-04-30'],
+  '2019-10-05',
+  '2020-04-20',
+  '2020-10-15',
+  '2021-05-10',
+  '2021-10-25',
+  '2022-04-30',
 ]);
 
 describe('frostDatesOfRecord', () => {
@@ -44,7 +49,10 @@ describe('frostDatesOfRecord', () => {
 
   it('gives the fall of the next year in the south, half a year away from the north', () => {
     const { dates, lows } = record('2020-01-24', '2022-01-23', [
-      ...['2020-05-04', '2020-09-10', '2021-05-06', '2021-09-12'],
+      '2020-05-04',
+      '2020-09-10',
+      '2021-05-06',
+      '2021-09-12',
     ]);
     // Of two the mean. Springs 9 and 11 days from 1 September; falls 246 (over 29 February 2020) and 247, so 246.5,
     // rounded to the earlier day: 4 May 2028, over 29 February again.
