@@ -1,8 +1,10 @@
 /** The frost dates of a season out of a daily record, and what is to be said of them. */
 import { mostSeasonDays } from '../templates/season';
-import type { FrostDatesOfRecord, ReadWeather, WeatherRecord } from '../templates/weatherTools';
+import { followWeather, requestWeather } from '../templates/weather';
+import type { FrostDatesOfRecord, ReadWeather } from '../templates/weatherTools';
 import { english } from '../texts/english';
 import { fill } from '../texts/fill';
+import type { FillRequest } from '../workbook/fillSheets';
 import { mostFileBytes } from '../workbook/fileLimits';
 import { HostError } from '../workbook/port';
 import { dayOfSerial, isoOfDay } from '../workbook/serialDate';
@@ -19,9 +21,10 @@ export interface WeatherTools {
 }
 
 export interface WeatherFrosts {
-  readonly record: WeatherRecord;
-  /** Values of the Season form, by cell name. */
-  readonly season: Readonly<Record<string, number>>;
+  /** For the sheets that hold the record and what follows from it. */
+  readonly requests: readonly FillRequest[];
+  /** What goes into the Season form, by cell name. */
+  readonly season: FillRequest['form'];
   readonly said: readonly string[];
   /** What is doubtful in the record, by its line. */
   readonly doubts: readonly string[];
@@ -54,8 +57,8 @@ export function frostsOfWeather(
   const days = firstFrost - lastFrost;
   if (days > mostSeasonDays) throw new UsageError(fill(words.weatherApart, { ...said, days, file }));
   return {
-    record,
-    season: { SEASON_YEAR: year, LAST_FROST: lastFrost, FIRST_FROST: firstFrost },
+    requests: requestWeather(record, { HEMISPHERE: hemisphere }),
+    season: { SEASON_YEAR: year, ...followWeather },
     said: [
       fill(words.weatherFound, { file, found: read.found }),
       fill(words.weatherDates, { ...said, springs, falls }),

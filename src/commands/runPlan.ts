@@ -3,7 +3,7 @@ import { causesInPlots, plotsTable, plotsTemplate } from '../templates/plots';
 import { english } from '../texts/english';
 import { fill } from '../texts/fill';
 import { findFindings } from '../workbook/findFindings';
-import { fillSheets } from '../workbook/fillSheets';
+import { fillSheets, type FillRequest } from '../workbook/fillSheets';
 import { HostError, type ReadValue, type TableRead, type WorkbookPort } from '../workbook/port';
 import type { NearestNames } from '../templates/sayListProblem';
 import { frostsOfWeather, type WeatherFrosts, type WeatherTools } from './frostsOfWeather';
@@ -95,7 +95,10 @@ async function writeWorkbook(
   const workbook = tools.makeWorkbook();
   // What the command line says goes before what the file says.
   const season = { ...options.season, ...frosts?.season };
-  const asked = requests.map((request) => ({ ...request, form: { ...request.form, ...season } }));
+  const added = frosts?.requests ?? [];
+  const isAdded = ({ template }: FillRequest): boolean => added.some((one) => one.template === template);
+  const kept = requests.filter((request) => !isAdded(request));
+  const asked = [...kept, ...added].map((request) => ({ ...request, form: { ...request.form, ...season } }));
   await fillSheets(workbook, asked, plotsTemplate.title);
   await workbook.save(options.out, { replace: options.replace });
   const plots = await workbook.readTable(plotsTable.name);

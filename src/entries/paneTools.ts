@@ -4,9 +4,11 @@ import { convertTyped } from '../calc/units/convertTyped';
 import type { Unit } from '../calc/units/units';
 import { answers } from '../functions/answers';
 import type { PaneTools } from '../taskpane/paneTools';
+import { weatherTools } from './weatherTools';
 
 export const paneTools: PaneTools = {
   ...answers,
+  ...weatherTools,
   nearestNames,
   convert: (value, converts, to) => convertTyped(value, converts as Unit, to),
 };

@@ -23,6 +23,8 @@ import { findInSeason, withoutFollowers } from './seasonFindings';
 import { createSectionLinks } from './sectionLinks';
 import { createSeasonSection, type SeasonState } from './seasonSection';
 import { createSheetsSection } from './sheetsSection';
+import { readWeatherSheet } from './readWeatherSheet';
+import { createWeatherSection } from './weatherSection';
 
 const { pane } = english;
 
@@ -66,6 +68,7 @@ export async function mountPane(
   });
   const plots = createPlotsSection({ workbook, table: plotsTable, actions, tools });
   const questions = createQuestionsSection(plotsTable, tools);
+  const weather = createWeatherSection({ workbook, actions, tools, refresh: refresher.now });
   const findings = createFindingsSection(workbook);
   const trouble = element('p', { role: 'alert', class: 'notice notice-bad' });
   const again = element('button', { type: 'button', hidden: true }, pane.readAgain);
@@ -79,6 +82,7 @@ export async function mountPane(
     season.element,
     sheets.element,
     plots.element,
+    weather.element,
     questions.element,
     findings.element,
   ]);
@@ -98,6 +102,7 @@ export async function mountPane(
     season.element,
     sheets.element,
     plots.element,
+    weather.element,
     questions.element,
     findings.element,
     createCautionsSection(Object.values(english.cautions)),
@@ -124,12 +129,14 @@ export async function mountPane(
     const there = await attempt(() => workbook.sheets());
     const form = await readSeason();
     const lines = await attempt(() => readPlots(workbook, plotsTable));
+    const sky = await attempt(() => readWeatherSheet(workbook));
     const found = await attempt(() => findFindings(workbook, plotsTable, notesHeader, causesInPlots));
     const selection = await attempt(() => workbook.selection());
     if (!isOpen) return;
     if (there !== 'unreadable') sheets.show(there);
     season.show(form);
     plots.show(lines);
+    weather.show(sky, form, lines);
     questions.show(lines, typeof form === 'object' ? form : null);
     const inSeason = typeof form === 'object' ? findInSeason(seasonTemplate, form) : [];
     const inPlots = found === 'unreadable' ? [] : withoutFollowers(found, inSeason);

@@ -1,21 +1,8 @@
 /** What is handed in to read a daily record and to compute with it; serial dates, shares and sentences. */
+import type { WeatherRecord } from './weather';
 
-export type Units = 'us' | 'metric';
+export type Units = WeatherRecord['units'];
 export type Hemisphere = 'north' | 'south';
-
-/** One day of a record as the Weather sheet keeps it. */
-export interface WeatherDay {
-  readonly serial: number;
-  readonly high: number | null;
-  readonly low: number | null;
-}
-
-/** Rising dates, one a day. */
-export interface WeatherRecord {
-  readonly place: string;
-  readonly units: Units;
-  readonly days: readonly WeatherDay[];
-}
 
 export interface WeatherChoices {
   /** In place of what headers and temperatures say. */

@@ -6,29 +6,10 @@ import { weatherTools } from '../../src/entries/weatherTools';
 import { functions } from '../../src/functions';
 import { createMemoryWorkbook, type MemoryWorkbook } from '../../src/hosts/file/createMemoryWorkbook';
 import { openXlsx } from '../../src/hosts/file/openXlsx';
-import { dayOfIso, isoOfDay, serialOfDay } from '../../src/workbook/serialDate';
+import { dayOfIso, serialOfDay } from '../../src/workbook/serialDate';
+import { frostsOfThreeYears as frosts, recordText as record, threeYears } from './recordText';
 
-const day = (iso: string): number => dayOfIso(iso) ?? NaN;
-const serial = (iso: string): number => serialOfDay(day(iso));
-
-/** Days of 12 and 2 C, warmer in summer, and a frost on the days named. */
-function record(
-  from: string,
-  to: string,
-  frosts: readonly string[],
-  summer: readonly number[] = [6, 7, 8],
-): string {
-  const lines = ['Date,High (C),Low (C)'];
-  for (let one = day(from); one <= day(to); one++) {
-    const iso = isoOfDay(one);
-    const isSummer = summer.includes(Number(iso.slice(5, 7)));
-    lines.push(`${iso},${isSummer ? '25,14' : frosts.includes(iso) ? '9,-1' : '12,2'}`);
-  }
-  return lines.join('\n');
-}
-
-const frosts = ['2021-04-10', '2021-10-01', '2022-04-20', '2022-10-11', '2023-04-30', '2023-10-21'];
-const threeYears = record('2021-01-01', '2023-12-31', frosts);
+const serial = (iso: string): number => serialOfDay(dayOfIso(iso) ?? NaN);
 
 async function plan(text: string | Uint8Array, options: readonly string[] = []) {
   const said: string[] = [];
