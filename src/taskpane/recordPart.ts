@@ -25,11 +25,17 @@ export interface RecordPart {
 }
 
 export function createRecordPart({ readWeather, addButton, run, put: putIn }: RecordParts): RecordPart {
-  const id = paneId('record');
-  const area = element('textarea', { id, rows: 6, spellcheck: false, 'aria-describedby': `${id}-help` });
-  const units = createChoice('record units', words.units, words.unitsHelp, words.unitsChoices);
+  const id = paneId('given record');
+  const area = element('textarea', {
+    id,
+    name: 'given record',
+    rows: 6,
+    spellcheck: false,
+    'aria-describedby': `${id}-help`,
+  });
+  const units = createChoice('given units', words.units, words.unitsHelp, words.unitsChoices);
   const hemisphere = createChoice(
-    'record hemisphere',
+    'given hemisphere',
     words.hemisphere,
     words.hemisphereHelp,
     words.hemisphereChoices,
@@ -127,7 +133,7 @@ function createChoice(
 ): Choice {
   const id = paneId(name);
   const options = Object.entries(choices).map(([value, text]) => element('option', { value }, text));
-  const select = element('select', { id, 'aria-describedby': `${id}-help` }, ...options);
+  const select = element('select', { id, name, 'aria-describedby': `${id}-help` }, ...options);
   return {
     element: element(
       'div',

@@ -22,7 +22,7 @@ export interface WeatherChoices {
 export function createWeatherChoices(desk: WeatherDesk): WeatherChoices {
   const { workbook, say, warn } = desk;
   const fields = inputs.map((line) => createFormField(line, () => mark()));
-  const plotId = paneId('weather plot');
+  const plotId = paneId('compared plot');
   const plot = element('select', { id: plotId, 'aria-describedby': `${plotId}-help` });
   const put = element('button', { type: 'submit' }, words.put);
   desk.addButton(put);
