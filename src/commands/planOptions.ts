@@ -1,6 +1,7 @@
 /** The options of `plan`, read and checked before anything is done. */
 import { parseArgs } from 'node:util';
 import { mostSeasonDays } from '../templates/season';
+import type { Hemisphere, Units } from '../templates/weatherTools';
 import { english } from '../texts/english';
 import { fill } from '../texts/fill';
 import { parseNumber } from '../workbook/parseNumber';
@@ -16,6 +17,18 @@ export interface PlanOptions {
   readonly replace: boolean;
   /** Values of the Season form, by cell name. */
   readonly season: Readonly<Record<string, string | number>>;
+  /** The record that the frost dates are out of; null where they are given. */
+  readonly weather: WeatherOptions | null;
+}
+
+export interface WeatherOptions {
+  readonly file: string;
+  /** The season's; the one after the record ends where it is undefined. */
+  readonly year: number | undefined;
+  /** Of the record, in place of what it says. */
+  readonly units: Units | undefined;
+  readonly hemisphere: Hemisphere;
+  readonly risk: number;
 }
 
 function refuse(sentence: string, values: Readonly<Record<string, string>> = {}): never {
@@ -27,6 +40,10 @@ const known = {
   out: string,
   'last-frost': string,
   'first-frost': string,
+  weather: string,
+  year: string,
+  'weather-units': string,
+  hemisphere: string,
   'frost-risk': string,
   units: string,
   assurance: string,
@@ -40,6 +57,10 @@ const examples: Readonly<Record<Option, string>> = {
   out: 'plan.xlsx',
   'last-frost': '2026-05-02',
   'first-frost': '2026-10-10',
+  weather: 'record.csv',
+  year: '2026',
+  'weather-units': 'metric',
+  hemisphere: 'south',
   'frost-risk': '0.5',
   units: 'metric',
   assurance: '0.9',
@@ -52,8 +73,10 @@ export function readPlanOptions(args: readonly string[]): PlanOptions {
   const { plots, given } = readArguments(args);
   const out = given.get('out') ?? refuseMissing('out');
   if (!/\.xlsx$/i.test(out)) refuse(words.outExtension, { given: out });
-  // A plan brings its season along.
-  const isAsked = (option: Option): boolean => !hasWorkbookName(plots) || given.has(option);
+  const weather = weatherOptions(given);
+  // A plan brings its season along; a record brings the frost dates.
+  const isAsked = (option: Option): boolean =>
+    given.has(option) || !(hasWorkbookName(plots) || (weather !== null && isOfDates(option)));
   const lastFrost = isAsked('last-frost') ? dateOption(given, 'last-frost') : null;
   const firstFrost = isAsked('first-frost') ? dateOption(given, 'first-frost') : null;
   if (lastFrost !== null && firstFrost !== null) {
@@ -62,22 +85,55 @@ export function readPlanOptions(args: readonly string[]): PlanOptions {
     if (days <= 0) refuse(words.frostsReversed, typed);
     if (days > mostSeasonDays) refuse(words.frostsApart, { ...typed, days: String(days) });
   }
-  const units = given.get('units') ?? 'us';
-  if (units !== 'us' && units !== 'metric') refuse(words.badUnits, { given: units });
+  const units = unitsOption(given, 'units') ?? 'us';
   const place = given.get('place');
   return {
     plots,
     out,
     replace: given.has('replace'),
+    weather,
     season: {
       ...(place === undefined ? {} : { PLACE: place }),
       ...(lastFrost === null ? {} : { SEASON_YEAR: yearOf(lastFrost), LAST_FROST: serialOfDay(lastFrost) }),
       ...(firstFrost === null ? {} : { FIRST_FROST: serialOfDay(firstFrost) }),
-      ...(isAsked('frost-risk') ? { FROST_RISK: shareOption(given, 'frost-risk') } : {}),
+      ...(isAsked('frost-risk') || weather !== null ? { FROST_RISK: shareOption(given, 'frost-risk') } : {}),
       ...(isAsked('assurance') ? { ASSURANCE: shareOption(given, 'assurance') } : {}),
       ...(isAsked('units') ? { UNITS: units } : {}),
     },
   };
+}
+
+function isOfDates(option: Option): boolean {
+  return option === 'last-frost' || option === 'first-frost';
+}
+
+function weatherOptions(given: Given): WeatherOptions | null {
+  const file = given.get('weather');
+  for (const option of given.keys()) {
+    if (file !== undefined && isOfDates(option)) refuse(words.datesOrWeather, { option: `--${option}` });
+    if (file === undefined && ofWeather.has(option)) refuse(words.noWeather, { option: `--${option}` });
+  }
+  if (file === undefined) return null;
+  const hemisphere = given.get('hemisphere') ?? 'north';
+  if (hemisphere !== 'north' && hemisphere !== 'south') refuse(words.badHemisphere, { given: hemisphere });
+  const year = given.get('year');
+  if (year !== undefined && !/^(?:19|20|21)\d\d$/.test(year)) refuseValue(words.badYear, 'year', year);
+  return {
+    file,
+    year: year === undefined ? undefined : Number(year),
+    units: unitsOption(given, 'weather-units'),
+    hemisphere,
+    risk: shareOption(given, 'frost-risk'),
+  };
+}
+
+/** These say nothing where there is no record. */
+const ofWeather: ReadonlySet<Option> = new Set(['year', 'weather-units', 'hemisphere']);
+
+function unitsOption(given: Given, option: 'units' | 'weather-units'): Units | undefined {
+  const units = given.get(option);
+  if (units === undefined || units === 'us' || units === 'metric') return units;
+  return refuse(words.badUnits, { option: `--${option}`, given: units });
 }
 
 function yearOf(day: number): number {

@@ -1,11 +1,18 @@
 /** The main job without a screen: a list of plots in, a workbook out, the Plots table on the screen. */
 import { causesInPlots, plotsTable, plotsTemplate } from '../templates/plots';
+import {
+  putWeatherPictures,
+  readWeatherToDraw,
+  type SheetPicture,
+  type WeatherToDraw,
+} from '../templates/weatherPictures';
 import { english } from '../texts/english';
 import { fill } from '../texts/fill';
 import { findFindings } from '../workbook/findFindings';
-import { fillSheets } from '../workbook/fillSheets';
+import { fillSheets, type FillRequest } from '../workbook/fillSheets';
 import { HostError, type ReadValue, type TableRead, type WorkbookPort } from '../workbook/port';
 import type { NearestNames } from '../templates/sayListProblem';
+import { frostsOfWeather, type WeatherFrosts, type WeatherTools } from './frostsOfWeather';
 import { listRemarks, listToMend, type FindingOfLine } from './listToMend';
 import { readPlanOptions, type PlanOptions } from './planOptions';
 import { printTable } from './printTable';
@@ -24,7 +31,9 @@ interface SavedWorkbook extends WorkbookPort {
   save(path: string, options: { replace: boolean }): Promise<void>;
 }
 
-export interface PlanTools extends PlanReader {
+export interface PlanTools extends PlanReader, WeatherTools {
+  /** The pictures of the weather, as many as can be drawn. */
+  drawForSheet(weather: WeatherToDraw): Promise<readonly SheetPicture[]>;
   /** @throws Error with the machine's code */
   readBytes(file: string): Uint8Array;
   readonly nearestNames: NearestNames;
@@ -58,7 +67,10 @@ async function planList(options: PlanOptions, tools: PlanTools): Promise<0 | 1> 
     if (!read.isShortened) throw new UsageError([...lines, fill(words.emptyList, { file })].join('\n'));
     throw new UsageError(lines.join('\n'));
   }
-  const { workbook, plots, units } = await writeWorkbook(options, read, tools);
+  const { weather } = options;
+  const frosts =
+    weather === null ? null : frostsOfWeather(weather, readBytes(weather.file, tools.readBytes), tools);
+  const { workbook, plots, units } = await writeWorkbook(options, read, frosts, tools);
   tools.say(printTable(plots, plotsTable, { units, without: sentences }));
   const found = (await findFindings(workbook, plotsTable, notesHeader, causesInPlots)).map(
     (finding): FindingOfLine => {
@@ -72,6 +84,8 @@ async function planList(options: PlanOptions, tools: PlanTools): Promise<0 | 1> 
   remarks.forEach((line) => tools.say(line));
   tools.say(`\n${fill(words.written, { file: options.out, count: read.inputs.length })}`);
   if (read.leftOut.length > 0) tools.say(fill(words.leftOut, { headers: read.leftOut.join(', ') }));
+  frosts?.said.forEach((line) => tools.say(line));
+  frosts?.doubts.forEach((line) => tools.warn(line));
   if (read.typedOver > 0) tools.say(fill(words.typedOver, { count: read.typedOver }));
   const toMend = listToMend(file, read.problems, ofKind('error'), tools.nearestNames);
   if (toMend.length === 0) return 0;
@@ -83,12 +97,21 @@ async function planList(options: PlanOptions, tools: PlanTools): Promise<0 | 1> 
 async function writeWorkbook(
   options: PlanOptions,
   { requests }: PlanRead,
+  frosts: WeatherFrosts | null,
   tools: PlanTools,
 ): Promise<{ workbook: WorkbookPort; plots: TableRead; units: readonly ReadValue[] }> {
   const workbook = tools.makeWorkbook();
   // What the command line says goes before what the file says.
-  const asked = requests.map((request) => ({ ...request, form: { ...request.form, ...options.season } }));
+  const season = { ...options.season, ...frosts?.season };
+  const added = frosts?.requests ?? [];
+  const isAdded = ({ template }: FillRequest): boolean => added.some((one) => one.template === template);
+  const kept = requests.filter((request) => !isAdded(request));
+  const asked = [...kept, ...added].map((request) => ({ ...request, form: { ...request.form, ...season } }));
   await fillSheets(workbook, asked, plotsTemplate.title);
+  const weather = await readWeatherToDraw(workbook);
+  if (weather !== null) {
+    await putWeatherPictures(workbook, await tools.drawForSheet(weather), plotsTemplate.title);
+  }
   await workbook.save(options.out, { replace: options.replace });
   const plots = await workbook.readTable(plotsTable.name);
   if (plots === null) throw new HostError({ code: 'noSuchTable', table: plotsTable.name });

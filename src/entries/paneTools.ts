@@ -5,10 +5,12 @@ import type { Unit } from '../calc/units/units';
 import { answers } from '../functions/answers';
 import { picturesWhenAsked } from './picturesWhenAsked';
 import type { PaneTools } from '../taskpane/paneTools';
+import { weatherTools } from './weatherTools';
 
 export const paneTools: PaneTools = {
   ...answers,
   ...picturesWhenAsked,
+  ...weatherTools,
   nearestNames,
   convert: (value, converts, to) => convertTyped(value, converts as Unit, to),
 };

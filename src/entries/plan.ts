@@ -5,11 +5,20 @@ import { createFileWorkbook } from '../hosts/file/createFileWorkbook';
 import { openXlsx } from '../hosts/file/openXlsx';
 import { nearestNames } from '../calc/crops/nearestNames';
 import { runPlan } from '../commands/runPlan';
+import { weatherTools } from './weatherTools';
 
 void runPlan(process.argv.slice(2), {
   readBytes: (file) => readFileSync(file),
   nearestNames,
+  ...weatherTools,
   openXlsx,
+  drawForSheet: async (weather) => {
+    const [{ drawForSheet }, { pngParts }] = await Promise.all([
+      import('./drawnWeather'),
+      import('./pngParts'),
+    ]);
+    return drawForSheet(weather, pngParts());
+  },
   makeWorkbook: () => createFileWorkbook({ functions: [...functions.values()] }),
   say: (line) => process.stdout.write(`${line}\n`),
   warn: (line) => process.stderr.write(`${line}\n`),

@@ -4,17 +4,30 @@
  */
 import { lastSowingDate } from '../calc/dates/lastSowingDate';
 import { successionDates } from '../calc/dates/successionDates';
+import type { Hemisphere } from '../calc/frost/coldSeason';
+import { frostDatesOfRecord } from '../calc/frost/frostDatesOfRecord';
 import { rowForDemand } from '../calc/row/rowForDemand';
 import { seedsNeeded } from '../calc/seed/seedsNeeded';
 import { seedWeight } from '../calc/seed/seedWeight';
-import { unitSystems } from '../calc/units/units';
+import { unitSystems, type UnitSystemName } from '../calc/units/units';
 import { dayOfSerial, serialOfDay } from '../workbook/serialDate';
 import { answering } from './answering';
 
 /** What is no date becomes NaN, which is refused with advice. */
 const day = (serial: number): number => dayOfSerial(serial) ?? NaN;
 
+interface DatedLows {
+  readonly units: UnitSystemName;
+  readonly days: readonly { readonly serial: number; readonly low: number | null }[];
+}
+
 export const answers = {
+  frostDates: answering(({ units, days }: DatedLows, risk: number, year: number, hemisphere: Hemisphere) => {
+    const dates = days.map(({ serial }) => day(serial));
+    const lows = days.map(({ low }) => low);
+    const found = frostDatesOfRecord(dates, lows, risk, year, unitSystems[units], hemisphere);
+    return { ...found, lastFrost: serialOfDay(found.lastFrost), firstFrost: serialOfDay(found.firstFrost) };
+  }),
   rowForDemand: answering((wantedPerWeek: number, yieldPer100: number, weeks: number) =>
     rowForDemand(wantedPerWeek, yieldPer100, weeks),
   ),

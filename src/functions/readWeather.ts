@@ -85,6 +85,7 @@ function sayDoubt(doubt: RecordDoubt): string {
   const said = Object.entries(doubt).map(([key, value]: [string, string | number]) => {
     if (key === 'measure') return [key, words.measures[value as keyof typeof words.measures]];
     if (key === 'units') return [key, words.units[value as UnitSystemName]];
+    if (key === 'hemisphere') return [key, words.hemispheres[value as Hemisphere]];
     if (key === 'side') return [key, words.sides[value as keyof typeof words.sides]];
     if (typeof value === 'string')
       return [key, value.length > mostQuoted ? `${value.slice(0, mostQuoted)}…` : value];

@@ -24,6 +24,8 @@ import { findInForms, withoutFollowers } from './seasonFindings';
 import { createSectionLinks } from './sectionLinks';
 import { createSeasonSection, type SeasonState } from './seasonSection';
 import { createSheetsSection } from './sheetsSection';
+import { readWeatherSheet } from './readWeatherSheet';
+import { createWeatherSection } from './weatherSection';
 
 const { pane } = english;
 
@@ -67,6 +69,7 @@ export async function mountPane(
   });
   const plots = createPlotsSection({ workbook, table: plotsTable, actions, tools });
   const questions = createQuestionsSection(plotsTable, tools);
+  const weather = createWeatherSection({ workbook, actions, tools, refresh: refresher.now });
   const findings = createFindingsSection(workbook);
   const trouble = element('p', { role: 'alert', class: 'notice notice-bad' });
   const again = element('button', { type: 'button', hidden: true }, pane.readAgain);
@@ -80,6 +83,7 @@ export async function mountPane(
     season.element,
     sheets.element,
     plots.element,
+    weather.element,
     questions.element,
     findings.element,
   ]);
@@ -99,6 +103,7 @@ export async function mountPane(
     season.element,
     sheets.element,
     plots.element,
+    weather.element,
     questions.element,
     findings.element,
     createCautionsSection(Object.values(english.cautions)),
@@ -124,18 +129,19 @@ export async function mountPane(
     const unsettled = await attempt(() => workbook.settle(settleMs));
     const there = await attempt(() => workbook.sheets());
     const form = await readSeason();
-    const weather = await attempt(() => readForm(workbook, weatherTemplate));
     const lines = await attempt(() => readPlots(workbook, plotsTable));
+    const sky = await attempt(() => readWeatherSheet(workbook));
     const found = await attempt(() => findFindings(workbook, plotsTable, notesHeader, causesInPlots));
     const selection = await attempt(() => workbook.selection());
     if (!isOpen) return;
     if (there !== 'unreadable') sheets.show(there);
     season.show(form);
     plots.show(lines);
+    weather.show(sky, form, lines);
     questions.show(lines, typeof form === 'object' ? form : null);
     const inForms = findInForms([
       // Its errors come first: those of a Season that follows it only follow from them.
-      ...(weather === 'unreadable' || weather === null ? [] : [[weatherTemplate, weather] as const]),
+      ...(typeof sky === 'object' ? [[weatherTemplate, sky.form] as const] : []),
       ...(typeof form === 'object' ? [[seasonTemplate, form] as const] : []),
     ]);
     const inPlots = found === 'unreadable' ? [] : withoutFollowers(found, inForms);

@@ -1,5 +1,6 @@
 /** What the pane is handed by its entry, because it may reach for none of it itself. */
 import type { NearestNames } from '../templates/sayListProblem';
+import type { ReadWeather } from '../templates/weatherTools';
 import type { PictureTools } from './weatherPictures';
 
 export type UnitSystem = 'us' | 'metric';
@@ -11,6 +12,7 @@ export interface PaneTools extends PictureTools {
   /** A typed number in the other system's unit. `converts` is what a template's column says. */
   convert(value: number, converts: string, to: UnitSystem): number;
   readonly nearestNames: NearestNames;
+  readonly readWeather: ReadWeather;
   /** ROW.FORDEMAND */
   rowForDemand(wantedPerWeek: number, yieldPer100: number, weeks: number): Answer<number>;
   /** SEED.NEEDED */

@@ -10,7 +10,7 @@ import type { Answer, PaneTools } from './paneTools';
 import type { PlotsState } from './readPlots';
 import { createQuestion, type QuestionField, type Values } from './question';
 import { cropsOf, figureOf } from './standIns';
-import { todaySerial } from './today';
+import { todaySerial } from '../workbook/today';
 
 const words = english.pane.questions;
 const columns = english.sheets.plots.columns;

@@ -10,7 +10,7 @@ import { element, section, setText } from './elements';
 import { createNotice } from './notice';
 import { failureSentence } from './problemSentence';
 import { createFormField, type FormField } from './formField';
-import { createSeasonResults } from './seasonResults';
+import { createFormResults } from './formResults';
 import { nameCells } from './nameCells';
 import type { UnitSystem } from './paneTools';
 import { checkFrosts, frostsField, isSeldomChanged, unitsField } from './seasonRules';
@@ -42,7 +42,10 @@ export function createSeasonSection(
 ): SeasonSection {
   const inputs = template.form.filter((line) => line.kind === 'input');
   const fields = inputs.map((line) => createFormField(line, () => showState()));
-  const results = createSeasonResults(template.form.filter((line) => line.kind === 'computed'));
+  const results = createFormResults(
+    words.results,
+    template.form.filter((line) => line.kind === 'computed'),
+  );
   const { element: all, heading } = section('season', words.heading);
   const put = element('button', { type: 'submit', class: 'main' }, words.put);
   const back = element('button', { type: 'button', hidden: true }, words.back);

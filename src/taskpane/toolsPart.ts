@@ -9,7 +9,7 @@ import { element } from './elements';
 import { nameCells } from './nameCells';
 import { createNotice } from './notice';
 import { failureSentence, problemSentence } from './problemSentence';
-import { today } from './today';
+import { today } from '../workbook/today';
 
 const { pane } = english;
 const words = pane.tools;

@@ -19,6 +19,7 @@ describe('readPlanOptions', () => {
       plots: 'plots.csv',
       out: 'a.xlsx',
       replace: false,
+      weather: null,
       season: {
         SEASON_YEAR: 2026,
         LAST_FROST: 46144,
@@ -81,7 +82,7 @@ describe('readPlanOptions', () => {
     [['--frost-risk', '1'], '--frost-risk is "1". Give a number above 0 and below 1'],
     [['--frost-risk', 'abc'], '--frost-risk is "abc". Give a number above 0 and below 1'],
     [['--assurance', '-1'], '--assurance is "-1". Give a number above 0 and below 1, such as 0.9.'],
-    [['--units', 'feet'], '--units is "feet". Give us (feet, inches, pounds) or metric.'],
+    [['--units', 'feet'], '--units is "feet". Give us (feet, inches, pounds, Fahrenheit) or metric.'],
     [['--out', 'plan.csv'], '--out is "plan.csv". Give a name that ends in .xlsx.'],
     [
       ['more.csv'],
@@ -107,4 +108,67 @@ describe('readPlanOptions', () => {
   ])('%j lacks something', (given, sentence) => {
     expect(() => readPlanOptions(given)).toThrow(sentence);
   });
+});
+
+describe('a daily record in place of the frost dates', () => {
+  const withRecord = ['plots.csv', '--weather', 'record.csv', '--out', 'a.xlsx'];
+
+  test('needs no other option', () => {
+    const { season, weather } = readPlanOptions(withRecord);
+    expect(season).toEqual({ FROST_RISK: 0.5, ASSURANCE: 0.9, UNITS: 'us' });
+    expect(weather).toEqual({
+      file: 'record.csv',
+      year: undefined,
+      units: undefined,
+      hemisphere: 'north',
+      risk: 0.5,
+    });
+  });
+
+  test('takes the risk, the year, its units and where the place lies', () => {
+    const given = [
+      '--frost-risk',
+      '0.1',
+      '--year=2027',
+      '--weather-units',
+      'metric',
+      '--hemisphere',
+      'south',
+    ];
+    const { season, weather } = readPlanOptions([...withRecord, ...given]);
+    expect(season).toMatchObject({ FROST_RISK: 0.1, UNITS: 'us' });
+    expect(weather).toMatchObject({ year: 2027, units: 'metric', hemisphere: 'south', risk: 0.1 });
+  });
+
+  test('brings its risk along also into a plan that has one', () => {
+    const { season } = readPlanOptions(['old.xlsx', ...withRecord.slice(1)]);
+    expect(season).toEqual({ FROST_RISK: 0.5 });
+  });
+
+  test.each([
+    [
+      ['--last-frost', '2026-05-02'],
+      '--weather gives both frost dates out of the record. Leave --last-frost out, or leave --weather out and give both dates.',
+    ],
+    [['--first-frost', '2026-10-10'], 'Leave --first-frost out, or leave --weather out'],
+    [['--year', '26'], '--year is "26". Give a year from 1900 to 2199, such as 2026.'],
+    [['--hemisphere', 'east'], '--hemisphere is "east". Give north or south.'],
+    [
+      ['--weather-units', 'F'],
+      '--weather-units is "F". Give us (feet, inches, pounds, Fahrenheit) or metric.',
+    ],
+    [['--frost-risk', '10'], '--frost-risk is "10". Give a number above 0 and below 1'],
+  ])('%j is refused', (given, sentence) => {
+    expect(() => readPlanOptions([...withRecord, ...given])).toThrow(sentence);
+  });
+
+  test.each([['--year=2027'], ['--weather-units=us'], ['--hemisphere=south']])(
+    '%s says nothing without one',
+    (option) => {
+      const [name = ''] = option.split('=');
+      expect(() => readPlanOptions([...complete, option])).toThrow(
+        `${name} goes with --weather. Leave it out, or give the record as --weather record.csv.`,
+      );
+    },
+  );
 });

@@ -2,6 +2,9 @@
 import { beforeAll, describe, expect, test } from 'vitest';
 import { nearestNames } from '../../src/calc/crops/nearestNames';
 import { runPlan } from '../../src/commands/runPlan';
+import { drawForSheet } from '../../src/entries/drawnWeather';
+import { pngParts } from '../../src/entries/pngParts';
+import { weatherTools } from '../../src/entries/weatherTools';
 import { functions } from '../../src/functions';
 import { createFileWorkbook } from '../../src/hosts/file/createFileWorkbook';
 import { createMemoryWorkbook } from '../../src/hosts/file/createMemoryWorkbook';
@@ -33,6 +36,8 @@ async function plan(
   const code = await runPlan([file, ...options, '--out', 'plan.xlsx'], {
     readBytes: readBytes ?? (() => Buffer.from(csv)),
     nearestNames,
+    ...weatherTools,
+    drawForSheet: (weather) => drawForSheet(weather, pngParts()),
     openXlsx,
     makeWorkbook: () => {
       const workbook = createFileWorkbook({ functions: [...functions.values()] });
@@ -269,7 +274,7 @@ describe('nothing is written, and it says once why', () => {
     const { code, warned } = await plan(`${header}\n${good}\n`, { options: [...frosts, '--units', 'feet'] });
     expect([code, warned]).toEqual([
       2,
-      ['--units is "feet". Give us (feet, inches, pounds) or metric.', 'Nothing was written.'],
+      ['--units is "feet". Give us (feet, inches, pounds, Fahrenheit) or metric.', 'Nothing was written.'],
     ]);
   });
 

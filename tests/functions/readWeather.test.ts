@@ -94,6 +94,15 @@ describe('a doubt is said with what came of it', () => {
       'with other temperatures, and 8 lines are like this one.',
     ],
     [
+      'the other hemisphere',
+      [
+        'Date,High C,Low C',
+        ...Array.from({ length: 31 }, (_, i) => `2020-07-${String(i + 1).padStart(2, '0')},5,0`),
+        ...Array.from({ length: 31 }, (_, i) => `2021-01-${String(i + 1).padStart(2, '0')},25,15`),
+      ],
+      'The warm half of the year is that of the south. Say that the place lies in the south',
+    ],
+    [
       'gaps',
       [head, ...Array.from({ length: 9 }, (_, i) => `2020-05-${11 + 2 * i},60,50`)],
       '3 more of this kind.',

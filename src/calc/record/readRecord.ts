@@ -2,6 +2,7 @@ import type { Hemisphere } from '../frost/coldSeason';
 import type { UnitSystemName } from '../units/units';
 import { findHead, type RecordHead, type Split } from './findHead';
 import { findMissing } from './findMissing';
+import { hemisphereOfRecord } from './hemisphereOfRecord';
 import { dateColumns, scaleOfHeader, type Scale } from './recordColumns';
 import { collectDoubts, type Doubts, type Measure, type RecordDoubt } from './recordDoubts';
 import { readRows, type RecordRow } from './readRows';
@@ -94,6 +95,11 @@ function attempt(text: string, split: Split, choices: RecordChoices, doubts: Dou
     doubts,
   );
   if (doubts.isStopped()) return null;
+  const told = hemisphereOfRecord(days);
+  if (told !== null && told !== choices.hemisphere) {
+    doubts.add({ code: 'otherHemisphere', line: head.line, hemisphere: told });
+    return null;
+  }
   const lines = new Map(rows.map(({ day, line }) => [day, line]));
   findMissing(days, units, choices.hemisphere, (day) => lines.get(day) ?? head.line, doubts);
   return { days, units, unitsBy, headers: headersTaken(head), place: placeOf(head, split) };

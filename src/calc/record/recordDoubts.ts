@@ -1,5 +1,5 @@
 /** What is doubtful in a daily record of temperatures: codes with their parameters, no prose. `texts` has the sentences. */
-import type { FrostSide } from '../frost/coldSeason';
+import type { FrostSide, Hemisphere } from '../frost/coldSeason';
 import type { UnitSystemName } from '../units/units';
 
 /** What a record says of a day. */
@@ -72,6 +72,8 @@ export type RecordDoubt = { readonly line: number } & (
   /** So often that these are two records. */
   | { readonly code: 'twoRecords'; readonly day: number; readonly otherLine: number; readonly count: number }
   | { readonly code: 'noDays' }
+  /** The warm half of the year is the other one. */
+  | { readonly code: 'otherHemisphere'; readonly hemisphere: Hemisphere }
   | { readonly code: 'notInOrder' }
   /** Days without a line, from the day after the one before. */
   | { readonly code: 'gap'; readonly from: number; readonly to: number; readonly count: number }
@@ -106,6 +108,7 @@ const stopping: ReadonlySet<DoubtCode> = new Set([
   'columnsSwapped',
   'twoRecords',
   'noDays',
+  'otherHemisphere',
 ] as const);
 
 export function isStopping({ code }: RecordDoubt): boolean {
@@ -134,6 +137,7 @@ export function collectDoubts(): Doubts {
     isStopped: () => [...byCode.values()].some(({ listed }) => listed.some(isStopping)),
     list() {
       const groups = [...byCode.values()].map(({ listed, more }): readonly RecordDoubt[] => {
+        listed.sort((a, b) => a.line - b.line);
         const line = listed.at(-1)?.line ?? 1;
         return more === 0 ? listed : [...listed, { code: 'andMore', line, count: more }];
       });

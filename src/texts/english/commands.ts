@@ -17,7 +17,12 @@ export const commands = {
   plan: {
     usage:
       'Usage: npm run -s plan -- plots.csv --last-frost 2026-05-02 --first-frost 2026-10-10 --out plan.xlsx\n' +
+      'Usage: npm run -s plan -- plots.csv --weather record.csv --frost-risk 0.1 --out plan.xlsx\n' +
       '  --frost-risk 0.5   the risk those dates carry (0.5 for mean dates)\n' +
+      '  --weather FILE     a daily record (date, high, low) that the frost dates at that risk are taken from\n' +
+      '  --year 2026        with --weather: the year of the season, else the one after the record ends\n' +
+      '  --weather-units us with --weather: us (F) or metric (C), where the record does not say\n' +
+      '  --hemisphere south with --weather: where the place lies, else north\n' +
       '  --units us         us or metric\n' +
       '  --assurance 0.9    the chance that the seed given is enough\n' +
       '  --place NAME       printed on the Season sheet\n' +
@@ -35,7 +40,20 @@ export const commands = {
     frostsApart:
       '--first-frost ({first}) is {days} days after --last-frost ({last}). Check the year of each: the first frost of fall is the next one after the last frost.',
     badShare: '{option} is "{given}". Give a number above 0 and below 1, such as {example}.',
-    badUnits: '--units is "{given}". Give us (feet, inches, pounds) or metric.',
+    badUnits: '{option} is "{given}". Give us (feet, inches, pounds, Fahrenheit) or metric.',
+    badHemisphere: '--hemisphere is "{given}". Give north or south.',
+    badYear: '{option} is "{given}". Give a year from 1900 to 2199, such as {example}.',
+    datesOrWeather:
+      '--weather gives both frost dates out of the record. Leave {option} out, or leave --weather out and give both dates.',
+    noWeather: '{option} goes with --weather. Leave it out, or give the record as --weather record.csv.',
+    weatherLine: '{file}, line {line}: {sentence}',
+    weatherRefused: 'No frost date can be taken from {file}: {problem}',
+    weatherApart:
+      'At a risk of {risk} there are {days} days from the last frost ({last}) to the first ({first}) in {file}, more than a year: so rare is frost there. Give a smaller risk, or both dates without --weather.',
+    weatherFound: '{file}: {found}',
+    weatherDates:
+      'Frost at a risk of {risk}: last {last}, first {first}, out of {springs} {springs|spring|springs} and {falls} {falls|fall|falls}.',
+    yearTaken: 'For {year}, the year after the record ends; --year gives another.',
     outExtension: '--out is "{given}". Give a name that ends in .xlsx.',
     notUtf8: 'The text of {file} is not UTF-8. Save it as "CSV UTF-8".',
     /** By the machine's code. */

@@ -1,8 +1,10 @@
 /** What the task pane says: one long list of sentences. */
 import { plotsPane } from './plotsPane';
+import { weatherPane } from './weatherPane';
 
 export const pane = {
   ...plotsPane,
+  ...weatherPane,
   title: 'Cucurbit planning',
   /** Where the page has no other way out of the grid, which keeps Tab for its cells. */
   keys: 'F6 leads from the grid to this pane and back. Ctrl+Z undoes in both, but in a text field only its text.',
@@ -38,6 +40,9 @@ export const pane = {
     copy: 'Make a values-only copy',
     addPlot: 'Add a plot',
     pastePlots: 'Paste plots',
+    weather: 'Put a record into the Weather sheets',
+    weatherChoices: 'Change the Weather sheet',
+    follow: 'Have Season follow the record',
     succession: 'Sow a plot again',
     putPlot: 'Change a plot',
     copyPlot: 'Duplicate a plot',

@@ -1,5 +1,6 @@
 /** What is said of a daily record of temperatures that somebody gives. */
 export const record = {
+  hemispheres: { north: 'north', south: 'south' },
   measures: { date: 'date', high: 'high', low: 'low' },
   units: { us: 'Fahrenheit', metric: 'Celsius' },
   sides: { spring: 'spring', fall: 'fall' },
@@ -64,6 +65,8 @@ export const record = {
     twoRecords:
       '{day} stands on line {otherLine} too, with other temperatures, and {count} lines are like this one. Are these two stations, or hours? Give one station, a line a day.',
     noDays: 'Under the header there is no day with a temperature. Give a line for each day.',
+    otherHemisphere:
+      'The warm half of the year is that of the {hemisphere}. Say that the place lies in the {hemisphere}, or look whether month and day changed places.',
     notInOrder: 'The days are not in the order of the calendar. They were sorted.',
     gap: '{count} {count|day is|days are} missing, from {from} to {to}.',
     noLow: '{count} {count|day has|days have} no low, this is the first. They count as missing.',

@@ -38,8 +38,9 @@ describe('an open daily record', () => {
     });
     // It begins on 1 January 2012 and ends on 31 December 2015, each in the middle of a winter.
     expect(doubts).toEqual([
-      { code: 'voidSeason', line: expect.any(Number), side: 'spring', year: 2016 },
       { code: 'voidSeason', line: 2, side: 'fall', year: 2011 },
+      // 24 July 2015: 1096 days of three years, 204 of the fourth, under the header.
+      { code: 'voidSeason', line: 1302, side: 'spring', year: 2016 },
       { code: 'fewSeasons', line: 1462, springs: 4, falls: 4, enough: 20 },
     ]);
   });
@@ -411,6 +412,24 @@ describe('the seasons', () => {
   test('are enough from twenty on', () => {
     const { doubts } = read(frosty('1990-07-24', 20 * 365 + 5));
     expect(doubts).toEqual([]);
+  });
+});
+
+describe('the hemisphere', () => {
+  const year = (summer: string, winter: string): string =>
+    text(head, ...linesFrom('2021-06-01', 92, () => summer), ...linesFrom('2021-12-01', 90, () => winter));
+
+  test('must be the one whose warm half the record has', () => {
+    expect(read(year('25,15', '5,0')).record).not.toBeNull();
+    expectStop(year('5,0', '25,15'), { code: 'otherHemisphere', line: 1, hemisphere: 'south' });
+    expect(read(year('5,0', '25,15'), { hemisphere: 'south' }).record).not.toBeNull();
+    const { doubts } = read(year('25,15', '5,0'), { hemisphere: 'south' });
+    expect(doubts[0]).toEqual({ code: 'otherHemisphere', line: 1, hemisphere: 'north' });
+  });
+
+  test('cannot be told where the halves hardly differ, or one is not there', () => {
+    expect(read(year('20,10', '25,14')).record).not.toBeNull();
+    expect(read(text(head, ...linesFrom('2021-06-01', 92, () => '5,0'))).record).not.toBeNull();
   });
 });
 

@@ -1,4 +1,4 @@
-/** What the sheet computes from the season, to be read only. */
+/** What a sheet computes from its form, to be read only. */
 import { isCellError, type ReadValue } from '../workbook/port';
 import type { FormRead } from '../workbook/readForm';
 import type { FormLine } from '../workbook/template';
@@ -8,19 +8,19 @@ import { sayValue } from './fieldValue';
 
 const { pane } = english;
 
-export interface SeasonResults {
+export interface FormResults {
   readonly element: HTMLElement;
   show(read: FormRead | null): void;
 }
 
-export function createSeasonResults(lines: readonly FormLine[]): SeasonResults {
+export function createFormResults(heading: string, lines: readonly FormLine[]): FormResults {
   const cells = lines.map((line) => ({ line, cell: element('dd') }));
   const list = element(
     'dl',
     {},
     ...cells.map(({ line, cell }) => element('div', {}, element('dt', {}, line.label), cell)),
   );
-  const all = element('div', { hidden: true }, element('h3', {}, pane.season.results), list);
+  const all = element('div', { hidden: true }, element('h3', {}, heading), list);
   return {
     element: all,
     show(read) {

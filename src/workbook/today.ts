@@ -1,5 +1,5 @@
 /** The day it is where the person is, by their own clock. */
-import { dayOfIso, serialOfDay } from '../workbook/serialDate';
+import { dayOfIso, serialOfDay } from './serialDate';
 
 /** As 2027-05-02. */
 export function today(): string {

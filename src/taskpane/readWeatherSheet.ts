@@ -1,0 +1,32 @@
+/** What the pane knows of the Weather sheet. */
+import type { ReadValue, TableRead, WorkbookPort } from '../workbook/port';
+import { readForm, type FormRead } from '../workbook/readForm';
+import { weatherTemplate } from '../templates/weather';
+import { english } from '../texts/english';
+
+const { heatByCrop, sowings } = english.weather;
+const heatsTable = weatherTemplate.tables.find(({ heading }) => heading === heatByCrop.heading)?.name ?? '';
+const sowingsCells =
+  weatherTemplate.lists?.find(({ heading }) => heading === sowings.heading)?.columns[0]?.name ?? '';
+
+export interface WeatherSheetRead {
+  readonly form: FormRead;
+  readonly heats: TableRead | null;
+  /** What the list of sowings holds, its unused cells too. */
+  readonly sowings: readonly ReadValue[];
+}
+
+export type WeatherState = WeatherSheetRead | 'absent' | 'unreadable';
+
+/** @throws HostError when a part of the sheet is gone */
+export async function readWeatherSheet(port: WorkbookPort): Promise<WeatherState> {
+  const form = await readForm(port, weatherTemplate);
+  if (form === null) return 'absent';
+  const area = await port.locate(sowingsCells);
+  const cells = area === null ? null : await port.read(area);
+  return {
+    form,
+    heats: await port.readTable(heatsTable),
+    sowings: cells?.values.map(([value]) => value ?? null) ?? [],
+  };
+}

@@ -1,0 +1,165 @@
+// @vitest-environment jsdom
+/** The weather in the pane over the real browser workbook, with its engine and our functions. */
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { dayOfIso, serialOfDay } from '../../src/workbook/serialDate';
+import type { ReadValue } from '../../src/workbook/port';
+import { recordText, threeYears } from '../commands/recordText';
+import { openGridPane, type GridPane } from './openGridPane';
+import { enter, until } from './openPane';
+
+let pane: GridPane;
+
+const plots = [
+  { Plot: 'Creek', Crop: 'slicing cucumber', Length: 100, Width: 20, 'Sow or set out on': 46520 },
+  { Plot: 'Tray', Crop: 'muskmelon', Length: 60, Width: 26, Start: 'transplant' },
+];
+
+beforeEach(async () => {
+  pane = await openGridPane(plots);
+}, 120_000);
+afterEach(() => pane.close());
+
+const serial = (iso: string): number => serialOfDay(dayOfIso(iso) ?? NaN);
+const section = (): HTMLElement => pane.section('Weather');
+const area = (): HTMLInputElement => pane.field('Rows of a daily record, or the text of its file');
+const paste = (text: string): void => enter(area(), text);
+const doubts = (): string[] =>
+  [...section().querySelectorAll('.problems li')].map((one) => one.textContent ?? '');
+const choose = (label: string, value: string): void => {
+  const field = pane.field(label);
+  field.value = value;
+  field.dispatchEvent(new Event('input', { bubbles: true }));
+};
+const named = async (name: string): Promise<ReadValue> => {
+  expect(await pane.workbook.settle(20_000)).toEqual([]);
+  const found = await pane.workbook.locate(name);
+  return found === null ? null : ((await pane.workbook.read(found)).values[0]?.[0] ?? null);
+};
+const cells = (): string[] => [...section().querySelectorAll('table td')].map((one) => one.textContent ?? '');
+const result = (label: string): string =>
+  [...section().querySelectorAll('dt')].find((one) => one.textContent === label)?.nextElementSibling
+    ?.textContent ?? 'none';
+const putIn = (days: number): Promise<void> =>
+  pane.press(
+    `Put ${days} days into the Weather sheets`,
+    `${days} days were put into Weather, Weather record.`,
+  );
+
+describe('a record that is pasted', () => {
+  it('is looked at first: what was found, and what is doubtful, by line', () => {
+    paste(threeYears.replace('2021-06-10,25,14', '2021-06-10,14,25'));
+    expect(pane.spoken()).toContain('1095 days, 2021-01-01 to 2023-12-31, in Celsius (as the header says).');
+    expect(doubts()).toContain(
+      'Line 162: The low (25) is above the high (14). Both were left empty: which is right is not to be known.',
+    );
+    expect(pane.button('Put 1095 days into the Weather sheets').hidden).toBe(false);
+  });
+
+  it('that cannot be used has no button, and says first why', () => {
+    paste('Date,High\n2021-01-01,12\n');
+    expect(pane.spoken()).toContain('This record cannot be used as it is.');
+    expect(doubts()[0]).toBe(
+      'Line 1: No column holds the low. Name it in the header, such as Low or Minimum temperature.',
+    );
+    expect(section().querySelector<HTMLButtonElement>('button.main')?.hidden).toBe(true);
+    pane.button('Empty the record field').click();
+    expect([area().value, doubts()]).toEqual(['', []]);
+  });
+
+  it('takes the units and the hemisphere that are chosen', () => {
+    paste('Date,High,Low\n2021-01-01,12,2\n');
+    expect(doubts()[0]).toContain('Fahrenheit or Celsius?');
+    choose('Temperatures in', 'metric');
+    expect(pane.spoken()).toContain('1 day, 2021-01-01 to 2021-01-01, in Celsius (as you chose).');
+    paste(threeYears);
+    choose('The place lies in the', 'south');
+    expect(doubts()[0]).toContain('The warm half of the year is that of the north.');
+  });
+});
+
+describe('a record in the sheets', () => {
+  beforeEach(async () => {
+    paste(threeYears);
+    await putIn(1095);
+  }, 120_000);
+
+  it('is a table of dates and numbers', async () => {
+    const { headers, rows } = await pane.table('Weather');
+    expect(headers).toEqual(['Date', 'High', 'Low']);
+    expect([rows[0], rows.length]).toEqual([[serial('2021-01-01'), 12, 2], 1095]);
+    expect(await named('RECORD_UNITS')).toBe('metric');
+    expect(area().value).toBe('');
+  });
+
+  it('shows its frost dates beside those of Season, which follows when asked', async () => {
+    // Of three springs and falls the middle ones, for the 2027 of the season.
+    await until(() =>
+      expect(cells().slice(1)).toEqual(['2027-04-20', '2027-05-02', '2027-10-11', '2027-10-10']),
+    );
+    await pane.press('Have Season follow the record', 'Season follows the record now');
+    expect(await named('LAST_FROST')).toBe(serial('2027-04-20'));
+    expect(await named('FIRST_FROST')).toBe(serial('2027-10-11'));
+    await until(() =>
+      expect(section().textContent).toContain('Season follows the record. A date typed there'),
+    );
+  });
+
+  it('gives other dates for another risk', async () => {
+    await pane.press('Have Season follow the record', 'Season follows the record now');
+    enter(pane.field('Risk those dates carry'), '10');
+    await pane.press('Put into the sheet', 'Risk those dates carry');
+    // By hand: 50 + 0.8 x 10 days after 1 March; 214 + 0.2 x 10.
+    expect(await named('LAST_FROST')).toBe(serial('2027-04-28'));
+    expect(await named('FIRST_FROST')).toBe(serial('2027-10-03'));
+  });
+
+  it('shows what the sheet makes of it', async () => {
+    // Last frosts 10, 20, 30 April; first 1, 11, 21 October: each year has 174 days between.
+    await until(() => expect(result('Frost-free days, middle')).toBe('174'));
+    expect(result('Frost-free days, least')).toBe('174');
+    expect(result('slicing cucumber')).toMatch(/^\d+ °C days over \d+ days, above [\d.]+$/);
+  });
+
+  it('is compared with a plot that is sown where it grows', async () => {
+    const plot = pane.field('Compare a plot') as unknown as HTMLSelectElement;
+    expect([...plot.options].map(({ text }) => text)).toEqual(['choose', 'Creek']);
+    plot.selectedIndex = 1;
+    plot.dispatchEvent(new Event('change'));
+    await until(() =>
+      expect(pane.spoken()).toContain('Put into the sheet: Crop that gathers heat, Sown on.'),
+    );
+    expect(await named('HEAT_SOWING')).toBe(46520);
+    expect(await named('HEAT_CROP')).toBe('slicing cucumber');
+  });
+
+  it('gives way to another only when that is said, whole, shorter or longer', async () => {
+    const two = recordText('2021-07-24', '2023-07-23', [
+      '2021-10-01',
+      '2022-04-20',
+      '2022-10-11',
+      '2023-04-24',
+    ]);
+    paste(two);
+    pane.button('Put 730 days into the Weather sheets').click();
+    await until(() =>
+      expect(section().textContent).toContain(
+        'The Weather sheets hold a record of 1095 days, 2021-01-01 to 2023-12-31. Put this one in its place?',
+      ),
+    );
+    pane.button('Leave the old one').click();
+    expect((await pane.table('Weather')).rows[0]?.[0]).toBe(serial('2021-01-01'));
+    pane.button('Put 730 days into the Weather sheets').click();
+    await until(() => expect(pane.root.getAttribute('aria-busy')).toBe('false'));
+    await pane.press('Put it in its place', '730 days were put in place of the old record.');
+    const { rows } = await pane.table('Weather');
+    expect([rows[0]?.[0], rows[729]?.[0], rows[730]?.[0], rows.length]).toEqual([
+      serial('2021-07-24'),
+      serial('2023-07-23'),
+      null,
+      1095,
+    ]);
+    await pane.workbook.settle(20_000);
+    // Springs of 20 and 24 April: the mean.
+    expect(await named('WEATHER_LAST_FROST')).toBe(serial('2027-04-22'));
+  });
+});
