@@ -23,21 +23,22 @@ describe('the weather in the page', { timeout: 240_000 }, () => {
     open.page.locator('#pane').getByText(text).first().waitFor({ timeout: 60_000, state: 'attached' });
   const press = (name: string): Promise<void> =>
     section().getByRole('button', { name, exact: true }).click({ timeout: 60_000 });
-  const load = (text: string): Promise<void> =>
-    section()
-      .locator('input[type=file]')
-      .setInputFiles({ name: 'record.csv', mimeType: 'text/csv', buffer: Buffer.from(text) });
   const frosts = (): Promise<string[]> => section().locator('table.compared td').allTextContents();
 
   test('a file is read, and what is doubtful in it named by line', async () => {
-    await load(threeYears.replace('2021-06-10,25,14', '2021-06-10,14,25'));
+    const text = threeYears.replace('2021-06-10,25,14', '2021-06-10,14,25');
+    await section()
+      .locator('input[type=file]')
+      .setInputFiles({ name: 'record.csv', mimeType: 'text/csv', buffer: Buffer.from(text) });
     await says('1095 days, 2021-01-01 to 2023-12-31, in Celsius (as the header says).');
     await says('Line 162: The low (25) is above the high (14).');
     await says('Line 2: The fall of 2020 does not count');
   });
 
-  test('mended, it goes into the sheets, and its frost dates stand beside those of Season', async () => {
-    await load(threeYears);
+  test('pasted, it goes into the sheets, and its frost dates stand beside those of Season', async () => {
+    await open.page.evaluate((text) => navigator.clipboard.writeText(text), threeYears);
+    await section().getByLabel('Rows of a daily record').focus();
+    for (const key of ['Control+a', 'Control+v']) await open.page.keyboard.press(key);
     await press('Put 1095 days into the Weather sheets');
     await says('1095 days were put into Weather, Weather record.');
     // The middle ones of three springs and three falls, by hand.
