@@ -152,7 +152,15 @@ describe('the grid in a page', () => {
     });
     await grid.page.evaluate(
       async ({ sheet, bytes }) => {
-        const picture = { name: 'dot', sheet: 'Noted', row: 2, column: 1, widthPx: 120, heightPx: 80, altText: 'a dot' };
+        const picture = {
+          name: 'dot',
+          sheet: 'Noted',
+          row: 2,
+          column: 1,
+          widthPx: 120,
+          heightPx: 80,
+          altText: 'a dot',
+        };
         await window.workbook.apply({
           title: 'draw',
           expect: [],

@@ -55,6 +55,18 @@ describe('a record that is pasted', () => {
     expect(pane.button('Put 1095 days into the Weather sheets').hidden).toBe(false);
   });
 
+  it('takes the place of what is marked, at once', () => {
+    enter(area(), 'Date,High,Low\nold', true);
+    area().setSelectionRange(14, 17);
+    const event = new Event('paste', { cancelable: true });
+    const clipboardData = { getData: (type: string) => (type === 'text/plain' ? '2021-07-01,90,60' : '') };
+    area().dispatchEvent(Object.assign(event, { clipboardData }));
+    expect([area().value, event.defaultPrevented]).toEqual(['Date,High,Low\n2021-07-01,90,60', true]);
+    expect(pane.spoken()).toContain(
+      '1 day, 2021-07-01 to 2021-07-01, in Fahrenheit (going by the temperatures',
+    );
+  });
+
   it('that cannot be used has no button, and says first why', () => {
     paste('Date,High\n2021-01-01,12\n');
     expect(pane.spoken()).toContain('This record cannot be used as it is.');

@@ -30,4 +30,3 @@ export function dayInCalendar(year: number, month: number, date: number): number
   if (year < 1000 || month < 1 || month > 12 || date < 1) return null;
   return date > getDaysInMonth(new UTCDate(year, month - 1)) ? null : dayOfDate(year, month, date);
 }
-
