@@ -22,7 +22,7 @@ const ofDates = [
   'tests/timeZones.test.ts',
   'tests/calc/{dates,season,frost,heat}/*.test.ts',
   'tests/calc/record/readRecord.test.ts',
-  'tests/functions/{date,dateSuccession,season,seattle,stand,weather}.test.ts',
+  'tests/functions/{date,dateSuccession,dateWaits,season,seattle,stand,weather}.test.ts',
   'tests/workbook/{serialDate,readInputs}.test.ts',
   'tests/templates/templates.test.ts',
   'tests/taskpane/seasonSection.test.ts',
