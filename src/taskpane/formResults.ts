@@ -37,9 +37,17 @@ function showResult(cell: HTMLElement, line: FormLine, value: ReadValue): void {
   setText(cell, isError ? `${pane.season.errorWord}: ${said}` : said);
 }
 
+/** As many decimals as the sheet shows. */
+const decimals: Partial<Record<FormLine['format'], number>> = {
+  whole: 0,
+  tenth: 1,
+  hundredth: 2,
+  percent: 3,
+};
+
 function sayResult(line: FormLine, value: ReadValue): string {
-  const isDate = line.format === 'date' && typeof value === 'number';
-  return isDate || typeof value !== 'number' || line.format === 'percent'
-    ? sayValue(line, value)
-    : sayValue({ ...line, format: 'general' }, value);
+  if (typeof value !== 'number' || line.format === 'date') return sayValue(line, value);
+  const places = decimals[line.format];
+  const shown = places === undefined ? value : Number(value.toFixed(places));
+  return sayValue(line.format === 'percent' ? line : { ...line, format: 'general' }, shown);
 }

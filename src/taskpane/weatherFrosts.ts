@@ -15,6 +15,11 @@ const words = english.pane.weather.frosts;
 const followers = seasonTemplate.form.filter(({ follows }) => follows !== undefined);
 const labels = [words.last, words.first];
 
+/** Whether Season can follow the cell, which then stands beside it here. */
+export function isFollowable(name: string): boolean {
+  return followers.some(({ follows }) => follows === name);
+}
+
 export interface WeatherFrosts {
   readonly element: HTMLElement;
   show(weather: FormRead, season: FormRead | null): void;
@@ -31,7 +36,7 @@ export function createWeatherFrosts(desk: WeatherDesk): WeatherFrosts {
   }));
   const table = element(
     'table',
-    {},
+    { class: 'compared' },
     element(
       'thead',
       {},

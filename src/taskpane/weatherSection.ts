@@ -19,8 +19,8 @@ import { createRecordPart } from './recordPart';
 import type { SeasonState } from './seasonSection';
 import { createWeatherChoices } from './weatherChoices';
 import type { WeatherDesk } from './weatherDesk';
+import { createWeatherFrosts, isFollowable } from './weatherFrosts';
 import { createWeatherPictures } from './weatherPictures';
-import { createWeatherFrosts } from './weatherFrosts';
 
 const { pane } = english;
 const words = pane.weather;
@@ -93,7 +93,7 @@ export function createWeatherSection({ workbook, actions, tools, refresh }: Weat
   const choices = createWeatherChoices(desk);
   const results = createFormResults(
     words.results,
-    weatherTemplate.form.filter(({ kind }) => kind === 'computed'),
+    weatherTemplate.form.filter(({ kind, name }) => kind === 'computed' && !isFollowable(name)),
   );
   const heats = element('dl', {});
   const sowings = element('p', {});

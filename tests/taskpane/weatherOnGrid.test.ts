@@ -129,6 +129,8 @@ describe('a record in the sheets', () => {
     // Last frosts 10, 20, 30 April; first 1, 11, 21 October: each year has 174 days between.
     await until(() => expect(result('Frost-free days, middle')).toBe('174'));
     expect(result('Frost-free days, least')).toBe('174');
+    // Before Season's 10 October it froze in one fall of three.
+    expect(result("Frost before Season's first frost")).toBe('33.3 %');
     expect(result('slicing cucumber')).toMatch(/^\d+ °C days over \d+ days, above [\d.]+$/);
   });
 
@@ -173,5 +175,26 @@ describe('a record in the sheets', () => {
     await pane.workbook.settle(20_000);
     // Springs of 20 and 24 April: the mean.
     expect(await named('WEATHER_LAST_FROST')).toBe(serial('2027-04-22'));
+  });
+
+  it('leaves a formula of somebody in Season, and says so', async () => {
+    const place = await pane.workbook.locate('FIRST_FROST');
+    if (place === null) throw new Error('no FIRST_FROST');
+    await pane.type(place.sheet, place.row, place.column, { f: '=DATE(2027,10,8)' });
+    await pane.press(
+      'Have Season follow the record',
+      'Formulas of yours stand in Season at First frost of fall, so they stay. Empty those cells first.',
+    );
+    expect(await named('LAST_FROST')).toBe(46509);
+  });
+
+  it('where it freezes in too few years for the risk leaves Season, and says what to do', async () => {
+    paste(recordText('2020-07-24', '2023-07-23', ['2021-04-10']));
+    pane.button('Put 1095 days into the Weather sheets').click();
+    await until(() => expect(section().textContent).toContain('Put this one in its place?'));
+    await pane.press('Put it in its place', '1095 days were put in place of the old record.');
+    await until(() => expect(section().textContent).toContain('Frost comes in fewer years than that'));
+    await pane.press('Have Season follow the record', 'Season was left as it is. Frost comes in fewer years');
+    expect(await named('LAST_FROST')).toBe(46509);
   });
 });
