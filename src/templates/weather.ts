@@ -76,6 +76,8 @@ const isSouth = operate(input('HEMISPHERE'), '=', 'south');
 const middleOf = (list: Expression): Expression => native('MEDIAN', native('INDEX', list, 0, 2));
 
 const sowing = input('SOWING_COMPARED');
+/** Days to maturity are meant for warm weather, so that their heat is that of a sowing in midsummer: judgement. */
+const midsummer = input('LONGEST_DAY');
 const orNoCeiling = (ceiling: Expression): Expression =>
   when(operate(operate(ceiling, '&', ''), '=', words.none), '', ceiling);
 const howCounted = [input('BASE_USED'), orNoCeiling(input('CEILING_USED')), input('METHOD_USED')] as const;
@@ -285,7 +287,7 @@ const form: readonly FormLine[] = [
   computed(
     'heatBetween',
     'HEAT_BETWEEN',
-    middleOf(call('HEAT.YEARS', dates, highs, lows, sowing, input('SOWING_GAP'), ...howCounted)),
+    middleOf(call('HEAT.YEARS', dates, highs, lows, midsummer, input('SOWING_GAP'), ...howCounted)),
     'whole',
   ),
 ];
@@ -330,7 +332,7 @@ const heatByCrop: TableTemplate = {
           dates,
           highs,
           lows,
-          sowing,
+          midsummer,
           toThePick(column(byCrop.days.header)),
           column(byCrop.base.header),
           orNoCeiling(column(byCrop.ceiling.header)),
@@ -367,7 +369,7 @@ const lists: readonly SpillingList[] = [
   },
   {
     heading: words.heatYears.heading,
-    compute: call('HEAT.YEARS', dates, highs, lows, sowing, toThePick(input('HEAT_DAYS')), ...howCounted),
+    compute: call('HEAT.YEARS', dates, highs, lows, midsummer, toThePick(input('HEAT_DAYS')), ...howCounted),
     rows: mostListed,
     columns: [
       listColumn(words.heatYears.year, 'HEAT_YEARS', 12, 'general'),

@@ -131,6 +131,26 @@ describe.each([
     expect(byCrop?.rows[0]?.slice(2, 7)).toEqual(['reduced', 60, 90, 53, 1080]);
   });
 
+  it('pick later than the calendar what is sown in the cold (by hand)', async () => {
+    const season = { ...demoSeason, HEAT_SOWING: serial('2027-04-15'), HEAT_BASE: 50, HEAT_METHOD: 'mean' };
+    const port = make();
+    const plan = allTemplates.map((template) => ({ template, inputs: [], form: season }));
+    await fillSheets(port, [...plan, ...requestWeather(record, season)], 'test');
+    expect(await port.settle(60_000)).toEqual([]);
+    // From the longest day on: 54 days of 20. No day of April has any, nor has that of a frost in May.
+    expect(await named(port, 'HEAT_TARGET')).toBe(1080);
+    expect(await listed(port, 'PICK_YEARS', 3)).toEqual([
+      [2021, serial('2021-06-23'), 69],
+      [2022, serial('2022-06-23'), 69],
+      [2023, serial('2023-06-24'), 70],
+      [2024, serial('2024-06-24'), 70],
+    ]);
+    expect(await named(port, 'CALENDAR_PICK')).toBe(serial('2027-06-07'));
+    expect(await named(port, 'MIDDLE_HEAT_PICK')).toBe(serial('2027-06-24'));
+    // 14 days of 20, not the none of April.
+    expect(await named(port, 'HEAT_BETWEEN')).toBe(280);
+  });
+
   it('follow the record as it is mended by hand', async () => {
     const port = await fill(make());
     const table = await port.readTable('Weather');

@@ -41,11 +41,11 @@ export const weather = {
     },
     heatWanted: {
       label: 'Heat wanted to the first pick',
-      remark: "Degree days from your own notes. Blank: the heat of the calendar's days in the middle year.",
+      remark: 'Degree days from your own notes. Blank: those of the days to maturity from midsummer on.',
     },
     gap: {
-      label: 'Days between the first two sowings',
-      remark: 'By the calendar; later sowings come after as much heat. Judgement.',
+      label: 'Days between two midsummer sowings',
+      remark: 'By the calendar; every sowing comes after as much heat as those days have. Judgement.',
     },
     soil: { label: 'Soil temperature', remark: 'At the depth of the seed. Blank: the one to wait for.' },
     firstDay: { label: 'First day of the record', remark: '' },
@@ -93,7 +93,10 @@ export const weather = {
     baseUsed: { label: 'Base used', remark: '' },
     ceilingUsed: { label: 'Ceiling used', remark: '' },
     methodUsed: { label: 'Method used', remark: '' },
-    target: { label: 'Heat to the first pick', remark: "Degree days of the record's scale." },
+    target: {
+      label: 'Heat to the first pick',
+      remark: 'Days to maturity are meant for warm weather: counted from the longest day. Judgement.',
+    },
     calendarPick: {
       label: 'First pick by the calendar',
       remark: 'CUCURBIT.DATE.FIRSTPICK, with the fall days of a late sowing.',
@@ -111,11 +114,11 @@ export const weather = {
     },
     heatBetween: {
       label: 'Heat from sowing to sowing',
-      remark: 'CUCURBIT.HEAT.YEARS: that of the days between the first two, in the middle year.',
+      remark: 'CUCURBIT.HEAT.YEARS: that of those days from the longest day on, in the middle year.',
     },
   },
   heatByCrop: {
-    heading: 'Heat from the sowing above to the first pick by the calendar, in the middle year',
+    heading: 'Heat to the first pick: over the days to maturity from the longest day, in the middle year',
     crop: { header: 'Crop', note: 'Where sources differ a crop stands twice; the first counts above.' },
     publisher: { header: 'Published by', note: 'Tells the rows of a crop apart.' },
     base: { header: 'Base', note: 'Below it nothing grows.' },
@@ -142,11 +145,11 @@ export const weather = {
     freeDays: { header: 'Frost-free days', note: 'From the last frost to the first.' },
   },
   heatYears: {
-    heading: "Heat to the calendar's first pick",
+    heading: 'Heat to the first pick, year by year',
     year: { header: 'Year', note: 'CUCURBIT.HEAT.YEARS fills this list, one formula in its first cell.' },
     heat: {
       header: 'Heat',
-      note: 'Degree days from the sowing above over the days to maturity. "void": a day is missing.',
+      note: 'Degree days over the days to maturity from the longest day on. "void": a day is missing.',
     },
   },
   picks: {
