@@ -119,11 +119,23 @@ function markRisk(
   ];
 }
 
-/** Beside the curve, on the side of summer; the two names at two heights, because summer is short in a narrow picture. */
+/** A name is as high as this. */
+const textPx = 14;
+/** How far above the line of the risk the dates stand: at two heights, because summer is short in a narrow picture. */
+const datePx = { spring: 12, fall: 29 };
+/** Of the curve's own height; the second where the date of the risk stands at the first. */
+const nameHeights = { spring: [0.8, 0.92], fall: [0.64, 0.92] };
+
+/** Beside the curve, on the side of summer. */
 function nameCurve(data: FrostChance, season: Season, at: At, colours: Colours): Shape[] {
   const isSpring = season === 'spring';
   const { steps } = data[season];
-  const height = Math.max(...steps.map(({ chance }) => chance)) * (isSpring ? 0.8 : 0.64);
+  const most = Math.max(...steps.map(({ chance }) => chance));
+  const pxUp = (share: number): number => -at(0, share)[1];
+  const taken = [pxUp(data.risk), pxUp(data.risk) + datePx[season]];
+  const heights = nameHeights[season].map((part) => part * most);
+  const isFree = (height: number): boolean => taken.every((px) => Math.abs(pxUp(height) - px) >= textPx);
+  const height = heights.find(isFree) ?? heights[0] ?? most;
   const step = steps.find(({ chance }) => (isSpring ? chance < height : chance > height));
   if (step === undefined) return [];
   const [x, y] = at(step.date, height);
@@ -143,7 +155,7 @@ function markDate(data: FrostChance, season: Season, at: At, colours: Colours): 
   return [
     lineShape([x, y], at(riskDate, 0), { stroke: colours.text, lineWidth: 2 }),
     { type: 'circle', shape: { cx: x, cy: y, r: 4 }, style: { fill: colours.text } },
-    textShape(sayDate(riskDate), [x + (isSpring ? 8 : -8), y - (isSpring ? 12 : 29)], {
+    textShape(sayDate(riskDate), [x + (isSpring ? 8 : -8), y - datePx[season]], {
       colours,
       align: isSpring ? 'left' : 'right',
       bold: true,
