@@ -77,7 +77,7 @@ function sayFound({ days, units, unitsBy, headers, place }: DailyRecord): string
 }
 
 const dayNames: ReadonlySet<string> = new Set(['day', 'from', 'to']);
-const degreeNames: ReadonlySet<string> = new Set(['degrees', 'hottest', 'high', 'low']);
+const degreeNames: ReadonlySet<string> = new Set(['degrees', 'hottest', 'warmest', 'high', 'low']);
 /** What is quoted back; a cell can hold a book. */
 const mostQuoted = 60;
 

@@ -136,6 +136,7 @@ const form: readonly FormLine[] = [
       input('FROST_RISK'),
       input('SEASON_YEAR'),
       input('FROST_RULE'),
+      input('HEMISPHERE'),
     ),
     'date',
   ),
@@ -148,6 +149,7 @@ const form: readonly FormLine[] = [
       input('FROST_RISK'),
       when(isSouth, operate(input('SEASON_YEAR'), '+', 1), input('SEASON_YEAR')),
       input('FROST_RULE'),
+      input('HEMISPHERE'),
     ),
     'date',
   ),
@@ -179,13 +181,13 @@ const form: readonly FormLine[] = [
   computed(
     'chanceAfter',
     'CHANCE_AFTER_LAST_FROST',
-    call('FROST.CHANCE', input('LAST_FROST'), input('LAST_FROSTS'), 'spring'),
+    call('FROST.CHANCE', input('LAST_FROST'), input('LAST_FROSTS'), 'spring', input('HEMISPHERE')),
     'percent',
   ),
   computed(
     'chanceBefore',
     'CHANCE_BEFORE_FIRST_FROST',
-    call('FROST.CHANCE', input('FIRST_FROST'), input('FIRST_FROSTS'), 'fall'),
+    call('FROST.CHANCE', input('FIRST_FROST'), input('FIRST_FROSTS'), 'fall', input('HEMISPHERE')),
     'percent',
   ),
   computed(

@@ -98,6 +98,17 @@ describe('a daily record', () => {
     );
   });
 
+  test('whose few frosts come about New Year says the same in the sheet as on the screen', async () => {
+    const mild = record('2020-07-24', '2023-07-23', ['2020-12-10', '2022-01-15', '2022-12-12']);
+    const { said, named } = await plan(mild, ['--year', '2027']);
+    // Springs -81, -45, -79 days from 1 March: the middle one, 12 December. Falls 284, 320, 286: 12 December.
+    expect(said).toContain('Frost at a risk of 50 %: last 2026-12-12, first 2027-12-12');
+    expect([await named('LAST_FROST'), await named('FIRST_FROST')]).toEqual([
+      serial('2026-12-12'),
+      serial('2027-12-12'),
+    ]);
+  });
+
   test.each([
     [
       'that cannot be read',

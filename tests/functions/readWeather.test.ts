@@ -2,7 +2,7 @@
 import { describe, expect, test } from 'vitest';
 import { readWeather } from '../../src/functions/readWeather';
 import { splitRecords } from '../../src/workbook/splitRecords';
-import { dayOfIso, serialOfDay } from '../../src/workbook/serialDate';
+import { dayOfIso, isoOfDay, serialOfDay } from '../../src/workbook/serialDate';
 
 const serial = (iso: string): number => serialOfDay(dayOfIso(iso) ?? NaN);
 const read = (...lines: readonly string[]) =>
@@ -48,7 +48,10 @@ describe('a doubt is said with what came of it', () => {
     [[head, good, '1880-01-01,54,40'], '1880-01-01 is before 1 March 1900'],
     [[head, good, '2026-06-02,54,40'], '2026-06-02 is still to come. The line was left out'],
     [[head, '2020-05-01,warm,40'], '"warm" is no temperature. The high was left empty'],
-    [[head, '2020-05-01,140,40'], 'as hot or as cold as 140 degrees Fahrenheit. The high was left empty.'],
+    [
+      [head, '2020-05-01,140,40'],
+      'No high is 140 degrees Fahrenheit where cucurbits grow. It was left empty.',
+    ],
     [['Date,High F,Low C', good], '"High F" and "Low C" name different scales.'],
     [
       ['Date,High,Low', good],
@@ -92,6 +95,11 @@ describe('a doubt is said with what came of it', () => {
       'hours',
       [head, ...Array.from({ length: 9 }, (_, i) => `2020-05-01,${60 + i},50`)],
       'with other temperatures, and 8 lines are like this one.',
+    ],
+    [
+      'cold nights in Fahrenheit',
+      [head, ...Array.from({ length: 366 }, (_, i) => `${isoOfDay(18262 + i)},60,20`)],
+      'The warmest night has 20 degrees Fahrenheit, which no year has where cucurbits grow.',
     ],
     [
       'the other hemisphere',

@@ -1,8 +1,8 @@
-import { refuse } from '../errors';
+import { refuse, type Problem } from '../errors';
 import type { UnitSystem } from '../units/units';
 
 /** No night has been as warm in C. */
-const warmestNightInC = 45;
+export const warmestNightInC = 45;
 /** Where a year's warmest night is colder in F no cucurbit grows. */
 const coolestSummerInF = 40;
 /** From here on a threshold is one in F. */
@@ -10,19 +10,29 @@ const leastThresholdInF = 20;
 const wholeYear = 365;
 
 /**
- * The check that the lows of a record are in the scale of the frost's threshold.
+ * What speaks against the scale that the lows of a record should be in, with the frost's threshold.
  *
  * @param lows of the days that have one [F or C]
  * @param threshold of a frost [same scale]
  * @param units say which scale
- * @throws lowsInCelsius (a year or more of them), lowsInFahrenheit
+ * @returns lowsInCelsius (of a year or more), lowsInFahrenheit, or null
  * Source: judgement.
  */
-export function checkScale(lows: readonly number[], threshold: number, units: UnitSystem): void {
+export function findOtherScaleOfLows(
+  lows: readonly number[],
+  threshold: number,
+  units: UnitSystem,
+): Extract<Problem, { code: 'lowsInCelsius' | 'lowsInFahrenheit' }> | null {
   const warmest = lows.reduce((most, low) => Math.max(most, low), -Infinity);
   if (units.name === 'metric') {
-    if (warmest > warmestNightInC) refuse({ code: 'lowsInFahrenheit', warmest });
-  } else if (threshold >= leastThresholdInF && lows.length >= wholeYear && warmest < coolestSummerInF) {
-    refuse({ code: 'lowsInCelsius', warmest });
+    return warmest > warmestNightInC ? { code: 'lowsInFahrenheit', warmest } : null;
   }
+  const isCold = threshold >= leastThresholdInF && lows.length >= wholeYear && warmest < coolestSummerInF;
+  return isCold ? { code: 'lowsInCelsius', warmest } : null;
+}
+
+/** The check that nothing speaks against it. @throws lowsInCelsius, lowsInFahrenheit */
+export function checkScale(lows: readonly number[], threshold: number, units: UnitSystem): void {
+  const problem = findOtherScaleOfLows(lows, threshold, units);
+  if (problem !== null) refuse(problem);
 }

@@ -38,8 +38,15 @@ export function frostDatesOfRecord(
   );
   const count = (frosts: readonly SeasonFrost[]): number => frosts.filter((one) => one !== 'void').length;
   return {
-    lastFrost: frostDateAtRisk('spring', last, risk, year),
-    firstFrost: frostDateAtRisk('fall', first, risk, hemisphere === 'north' ? year : year + 1),
+    lastFrost: frostDateAtRisk('spring', last, risk, year, undefined, hemisphere),
+    firstFrost: frostDateAtRisk(
+      'fall',
+      first,
+      risk,
+      hemisphere === 'north' ? year : year + 1,
+      undefined,
+      hemisphere,
+    ),
     springs: count(last),
     falls: count(first),
   };

@@ -1,7 +1,7 @@
 import { refuse } from '../errors';
 
 /** Colder and hotter than where people live, in either scale, and inside of -99 and 999, marks for what is missing. */
-const readings = { atLeast: -90, atMost: 150 };
+export const readings = { atLeast: -90, atMost: 150 };
 
 /**
  * The check of a temperature out of a daily record.

@@ -1,5 +1,6 @@
 import type { Hemisphere } from '../frost/coldSeason';
-import type { UnitSystemName } from '../units/units';
+import { findOtherScaleOfLows } from '../frost/checkScale';
+import { freezingF, unitSystems, type UnitSystemName } from '../units/units';
 import { findHead, type RecordHead, type Split } from './findHead';
 import { findMissing } from './findMissing';
 import { hemisphereOfRecord } from './hemisphereOfRecord';
@@ -95,6 +96,13 @@ function attempt(text: string, split: Split, choices: RecordChoices, doubts: Dou
     doubts,
   );
   if (doubts.isStopped()) return null;
+  // The functions would refuse it, also where the person chose the units.
+  const lows = days.flatMap(({ low }) => low ?? []);
+  const otherLows = findOtherScaleOfLows(lows, units === 'us' ? freezingF : 0, unitSystems[units]);
+  if (otherLows !== null) {
+    doubts.add({ code: 'otherLows', line: head.line, units, warmest: otherLows.warmest });
+    return null;
+  }
   const told = hemisphereOfRecord(days);
   if (told !== null && told !== choices.hemisphere) {
     doubts.add({ code: 'otherHemisphere', line: head.line, hemisphere: told });
@@ -145,7 +153,7 @@ function warmestOf({ line, day, high, low }: RecordRow): WarmestOfDay[] {
 function withoutImpossible(row: RecordRow, units: UnitSystemName, doubts: Doubts): RecordRow {
   const checked = (measure: 'high' | 'low'): number | null => {
     const degrees = row[measure];
-    if (degrees === null || !isImpossible(degrees, units)) return degrees;
+    if (degrees === null || !isImpossible(degrees, units, measure)) return degrees;
     doubts.add({ code: 'impossible', line: row.line, measure, degrees, units });
     return null;
   };

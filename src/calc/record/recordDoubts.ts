@@ -45,7 +45,7 @@ export type RecordDoubt = { readonly line: number } & (
   | { readonly code: 'tooEarly'; readonly given: string }
   | { readonly code: 'futureDay'; readonly day: number }
   | { readonly code: 'notATemperature'; readonly measure: Measure; readonly given: string }
-  /** Hotter or colder than was ever measured. */
+  /** Hotter or colder than was ever measured, or than the functions take. */
   | {
       readonly code: 'impossible';
       readonly measure: Measure;
@@ -62,6 +62,8 @@ export type RecordDoubt = { readonly line: number } & (
       readonly year: number;
       readonly hottest: number;
     }
+  /** The warmest night of a year or more is too cold. */
+  | { readonly code: 'otherLows'; readonly units: UnitSystemName; readonly warmest: number }
   /** Too high for either scale. */
   | { readonly code: 'noScale'; readonly hottest: number }
   | { readonly code: 'lowAboveHigh'; readonly high: number; readonly low: number }
@@ -104,6 +106,7 @@ const stopping: ReadonlySet<DoubtCode> = new Set([
   'scalesDiffer',
   'scaleUnknown',
   'otherScale',
+  'otherLows',
   'noScale',
   'columnsSwapped',
   'twoRecords',

@@ -1,4 +1,6 @@
 import { yearOfDay } from '../dates/calendar';
+import { warmestNightInC } from '../frost/checkScale';
+import { readings } from '../limits/checkReading';
 import { inMetric } from '../units/inMetric';
 import { fahrenheitPerCelsius, freezingF, type UnitSystemName } from '../units/units';
 import type { RecordDoubt } from './recordDoubts';
@@ -18,10 +20,11 @@ const extremesC = { hottest: 56.7, coldest: -89.2 };
 
 const toF = (celsius: number): number => celsius * fahrenheitPerCelsius + freezingF;
 
-/** Whether air was never as hot or as cold. */
-export function isImpossible(degrees: number, units: UnitSystemName): boolean {
+/** Whether air was never as hot or as cold, a night never as warm, or no function would take it. */
+export function isImpossible(degrees: number, units: UnitSystemName, measure: 'high' | 'low'): boolean {
   const celsius = units === 'us' ? inMetric(degrees, 'F').value : degrees;
-  return celsius > extremesC.hottest + nearness || celsius < extremesC.coldest - nearness;
+  const most = measure === 'low' ? warmestNightInC : extremesC.hottest;
+  return celsius > most + nearness || celsius < extremesC.coldest - nearness || degrees < readings.atLeast;
 }
 
 /** A limit turned into F and back is off by rounding error. */

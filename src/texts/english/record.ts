@@ -45,14 +45,15 @@ export const record = {
     futureDay: '{day} is still to come. The line was left out: a forecast is no record.',
     notATemperature:
       '"{given}" is no temperature. The {measure} was left empty; write digits only, without a unit or a mark.',
-    impossible:
-      'No air was ever as hot or as cold as {degrees} degrees {units}. The {measure} was left empty.',
+    impossible: 'No {measure} is {degrees} degrees {units} where cucurbits grow. It was left empty.',
     scalesDiffer:
       'The headers "{header}" and "{otherHeader}" name different scales. Give both temperatures in one.',
     scaleUnknown:
       'Fahrenheit or Celsius? The header does not say, and of {days} {days|day|days} the hottest has {hottest}. Say which, or write (F) or (C) into the header.',
     otherScale:
       'The hottest day of {year} has {hottest} degrees {units}, which no year has where cucurbits grow. If this year, or the whole, is in the other scale, say so or bring all into one.',
+    otherLows:
+      'The warmest night has {warmest} degrees {units}, which no year has where cucurbits grow. Choose the other scale, or bring the record into one.',
     noScale:
       'Days as hot as {hottest} are not of this earth, in Fahrenheit or in Celsius. If these are tenths of degrees, write so into the header: Low (tenths of degrees C).',
     lowAboveHigh:

@@ -45,9 +45,15 @@ describe('an open daily record', () => {
     ]);
   });
 
-  test('is read the same when it is told to be in Celsius, and differs when told to be in Fahrenheit', () => {
+  test('is read the same when it is told to be in Celsius, and refused when told to be in Fahrenheit', () => {
     expect(read(seattle, { units: 'metric' }).record?.days).toEqual(read(seattle).record?.days);
-    expect(read(seattle, { units: 'us' }).record).toMatchObject({ units: 'us', unitsBy: 'asked' });
+    // Its warmest night has 18.3 C: no summer is as cold in F, and the functions would refuse it.
+    expect(read(seattle, { units: 'us' }).doubts[0]).toEqual({
+      code: 'otherLows',
+      line: 1,
+      units: 'us',
+      warmest: 18.3,
+    });
   });
 });
 
@@ -190,10 +196,10 @@ describe('a line', () => {
   });
 
   test('with the extremes ever measured is taken, in either scale', () => {
-    // WMO archive: 56.7 C is 134.06 F, -89.2 C is -128.56 F.
+    // WMO archive: 56.7 C is 134.06 F; -89.2 C is -128.56 F, but no function takes less than -90 in either scale.
     expect(daysOf(text(head, '2020-05-01,56.7,-89.2'))).toEqual([['2020-05-01', 56.7, -89.2]]);
-    const inF = text('Date,High (F),Low (F)', '2020-05-01,134.06,-128.56');
-    expect(daysOf(inF)).toEqual([['2020-05-01', 134.06, -128.56]]);
+    const inF = text('Date,High (F),Low (F)', '2020-05-01,134.06,-90');
+    expect(daysOf(inF)).toEqual([['2020-05-01', 134.06, -90]]);
   });
 
   test('may have decimal commas, quotes, signs, a time and a cell too many that is empty', () => {
@@ -275,13 +281,16 @@ describe('the scale', () => {
   test('of Fahrenheit in a Celsius column is found', () => {
     const given = text(head, ...linesFrom('2020-05-01', 40, (i) => (i < 35 ? '20,10' : '68,50')));
     expectStop(given, { code: 'otherScale', line: 37, units: 'metric', year: 2020, hottest: 68 });
-    // Four days are slips: each is left empty and named.
+    // Four days are slips: each is left empty and named; five doubts of a kind are listed and the rest counted.
     const slips = text(head, ...linesFrom('2020-05-01', 40, (i) => (i < 36 ? '20,10' : '68,50')));
     expect(doubtsOf(slips).map(({ code, line }) => [code, line])).toEqual([
       ['impossible', 38],
+      ['impossible', 38],
+      ['impossible', 39],
       ['impossible', 39],
       ['impossible', 40],
-      ['impossible', 41],
+      ['andMore', 40],
+      ['noLow', 38],
     ]);
   });
 
