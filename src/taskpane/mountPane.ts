@@ -78,15 +78,19 @@ export async function mountPane(
   const plan = place === undefined ? [] : [createPlanSection(workbook, place, actions)];
   const planElements = plan.map(({ element: made }) => made);
 
-  const links = createSectionLinks([
-    ...planElements,
+  const sections = [
     season.element,
     sheets.element,
     plots.element,
     weather.element,
     questions.element,
     findings.element,
-  ]);
+  ];
+  const links = createSectionLinks([...planElements, ...sections]);
+  const reading = element('p', { role: 'status', class: 'hint' }, pane.reading);
+  // Before the workbook was read once they would say of every sheet that it is not there, and offer to make it.
+  const waiting = [links.element, ...sections];
+  for (const part of waiting) part.hidden = true;
 
   root.classList.add('cucurbit-pane');
   root.replaceChildren(
@@ -100,12 +104,8 @@ export async function mountPane(
       again,
     ),
     ...planElements,
-    season.element,
-    sheets.element,
-    plots.element,
-    weather.element,
-    questions.element,
-    findings.element,
+    reading,
+    ...sections,
     createCautionsSection(Object.values(english.cautions)),
   );
 
@@ -124,8 +124,12 @@ export async function mountPane(
     const readSeason = async (): Promise<SeasonState> =>
       (await attempt(() => readForm(workbook, seasonTemplate))) ?? 'absent';
     // Opening a big workbook takes a while to calculate: nobody should look at figures that are not theirs.
-    if (isFirst) season.show(await readSeason());
-    isFirst = false;
+    if (isFirst) {
+      isFirst = false;
+      const typed = await readSeason();
+      season.show(typed);
+      season.element.hidden = typeof typed !== 'object';
+    }
     const unsettled = await attempt(() => workbook.settle(settleMs));
     const there = await attempt(() => workbook.sheets());
     const form = await readSeason();
@@ -151,6 +155,8 @@ export async function mountPane(
       unsettled === 'unreadable' ? 0 : unsettled.length,
     );
     links.update();
+    for (const part of waiting) part.hidden = false;
+    reading.remove();
     if (selection !== 'unreadable') await findings.showSelected(selection);
     setText(trouble, problems[0] === undefined ? '' : fill(pane.notRead, { problem: problems[0] }));
     again.hidden = problems.length === 0;

@@ -165,6 +165,37 @@ describe('the pane', () => {
     for (const caution of Object.values(english.cautions)) expect(root.textContent).toContain(caution);
   });
 
+  it('says that it reads, and nothing of what it has not read, until the workbook was read once', async () => {
+    for (const prepare of [fillFake, async () => {}]) {
+      const workbook = createFakeWorkbook();
+      await prepare(workbook, [{ Plot: 'A', Crop: 'gourd' }]);
+      let calculate = (): void => {};
+      const calculated = new Promise<void>((resolve) => (calculate = resolve));
+      const settle = vi.fn(() => calculated.then(() => workbook.settle(0)));
+      const root = document.createElement('main');
+      document.body.replaceChildren(root);
+      const mounted = mountPane(root, { ...workbook, settle }, paneTools);
+      await until(() => expect(settle).toHaveBeenCalled());
+      const { pane } = english;
+      const shown = (): string[] =>
+        [...root.querySelectorAll('a, button, dd, h2, p')]
+          .filter((one) => one.closest('[hidden]') === null)
+          .map((one) => one.textContent ?? '');
+      const unread = shown();
+      expect(unread).toContain(pane.reading);
+      expect(unread.join(' ')).not.toContain(pane.sheets.fill);
+      expect(unread).not.toContain(pane.sheets.missing);
+      // What people typed needs no calculating.
+      expect(unread.includes(pane.season.heading)).toBe(prepare === fillFake);
+      calculate();
+      const handle = await mounted;
+      expect(shown()).not.toContain(pane.reading);
+      expect(shown()).toContain(prepare === fillFake ? pane.sheets.refresh : pane.sheets.fill);
+      expect(root.querySelectorAll('section[hidden], nav[hidden]')).toHaveLength(0);
+      handle.dispose();
+    }
+  });
+
   it('opens over a workbook that cannot be read, says so, and reads again when asked', async () => {
     const workbook = createFakeWorkbook();
     workbook.failNext('settle', new Error('the engine is asleep'));

@@ -30,6 +30,7 @@ export const pane = {
     leave: 'Leave it for now',
     working: 'Putting it back…',
   },
+  reading: 'Reading your plan…',
   notRead: 'The sheets could not be read. {problem}',
   readAgain: 'Read the sheets again',
   /** Names of changes in the list of what can be undone. */
