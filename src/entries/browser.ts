@@ -17,6 +17,7 @@ async function open(grid: HTMLElement, pane: HTMLElement): Promise<void> {
     namespace: functionNamespace,
     firstSheet: english.sheets.scratch,
     help: functionHelp,
+    gridTexts: english.grid,
   };
   const desk = openDesk(options, grid, 'cucurbit-functions');
   await showPlans(pane, desk, filesWhenAsked, paneTools, english.pane.keys);

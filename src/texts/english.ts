@@ -3,6 +3,7 @@
  * Long because it is one list of sentences.
  */
 import { commands } from './english/commands';
+import { grid } from './english/grid';
 import { pane } from './english/pane';
 import { pictures } from './english/pictures';
 import { record } from './english/record';
@@ -26,6 +27,7 @@ import { weather } from './english/weather';
 
 export const english = {
   commands,
+  grid,
   pane,
   pictures,
   record,

@@ -1,4 +1,4 @@
-import { LifecycleService, LifecycleStages, LocaleType, mergeLocales, type ILocales } from '@univerjs/core';
+import { LifecycleService, LifecycleStages, type ILanguagePack } from '@univerjs/core';
 import { UniverDocsPlugin } from '@univerjs/docs';
 import { UniverDocsDrawingPlugin } from '@univerjs/docs-drawing';
 import { UniverDocsUIPlugin } from '@univerjs/docs-ui';
@@ -11,20 +11,6 @@ import { UniverSheetsNoteUIPlugin } from '@univerjs/sheets-note-ui';
 import { UniverSheetsNumfmtUIPlugin } from '@univerjs/sheets-numfmt-ui';
 import { UniverSheetsUIPlugin } from '@univerjs/sheets-ui';
 import { ILayoutService, UniverUIPlugin } from '@univerjs/ui';
-import dataValidation from '@univerjs/sheets-data-validation-ui/locale/en-US';
-import dataValidationCore from '@univerjs/sheets-data-validation/locale/en-US';
-import design from '@univerjs/design/locale/en-US';
-import docsUi from '@univerjs/docs-ui/locale/en-US';
-import drawingUi from '@univerjs/drawing-ui/locale/en-US';
-import formula from '@univerjs/sheets-formula/locale/en-US';
-import formulaUi from '@univerjs/sheets-formula-ui/locale/en-US';
-import noteUi from '@univerjs/sheets-note-ui/locale/en-US';
-import numfmtUi from '@univerjs/sheets-numfmt-ui/locale/en-US';
-import sheets from '@univerjs/sheets/locale/en-US';
-import sheetsDrawingUi from '@univerjs/sheets-drawing-ui/locale/en-US';
-import sheetsUi from '@univerjs/sheets-ui/locale/en-US';
-import table from '@univerjs/sheets-table/locale/en-US';
-import ui from '@univerjs/ui/locale/en-US';
 import '@univerjs/design/lib/index.css';
 import '@univerjs/ui/lib/index.css';
 import '@univerjs/docs-ui/lib/index.css';
@@ -38,6 +24,7 @@ import '@univerjs/sheets-drawing-ui/lib/index.css';
 import { describeFunctions, type FunctionHelp } from './describeFunctions';
 import { startEngine, type EngineShell, type WorkbookOptions } from './engine';
 import { openWorkbook, type BrowserWorkbook } from './openWorkbook';
+import { pageLocales } from './pageLocales';
 import { scrollIntoSight } from './scrollIntoSight';
 
 export interface PageWorkbook extends BrowserWorkbook {
@@ -47,11 +34,13 @@ export interface PageWorkbook extends BrowserWorkbook {
 
 export interface PageOptions extends WorkbookOptions {
   readonly help: readonly FunctionHelp[];
+  /** What the grid says beyond its packages' own texts, by their keys. */
+  readonly gridTexts: ILanguagePack;
 }
 
 /** The workbook in a page: the grid fills the container. */
 export function openPage(options: PageOptions, container: HTMLElement): PageWorkbook {
-  const engine = startEngine(options, pageShell(container));
+  const engine = startEngine(options, pageShell(container, options.gridTexts));
   describeFunctions(engine, options.help);
   // What scrolls is there only when the grid has been drawn once.
   const drawn = engine.accessor.get(LifecycleService).onStage(LifecycleStages.Rendered);
@@ -62,29 +51,10 @@ export function openPage(options: PageOptions, container: HTMLElement): PageWork
   return { ...workbook, takeFocus: () => engine.accessor.get(ILayoutService).focus() };
 }
 
-const english: ILocales = {
-  [LocaleType.EN_US]: mergeLocales(
-    design,
-    ui,
-    docsUi,
-    sheets,
-    sheetsUi,
-    formula,
-    formulaUi,
-    numfmtUi,
-    dataValidationCore,
-    dataValidation,
-    noteUi,
-    drawingUi,
-    sheetsDrawingUi,
-    table,
-  ),
-};
-
 /** Rendering comes before the core, what draws a feature after it. */
-function pageShell(container: HTMLElement): EngineShell {
+function pageShell(container: HTMLElement, gridTexts: ILanguagePack): EngineShell {
   return {
-    locales: english,
+    locales: pageLocales(gridTexts),
     registerBefore(univer) {
       univer.registerPlugin(UniverRenderEnginePlugin);
       univer.registerPlugin(UniverUIPlugin, { container });

@@ -1,5 +1,6 @@
 /** The grid alone in a page, with the contract's functions, for tests that type into it. */
 import { openPage } from '../../../src/hosts/browser/openPage';
+import { english } from '../../../src/texts/english';
 import { contractFunctions } from '../../contract/contractFunctions';
 
 const container = document.getElementById('grid');
@@ -7,7 +8,13 @@ if (container === null) throw new Error('page.html lacks #grid');
 
 Object.assign(window, {
   workbook: openPage(
-    { functions: contractFunctions, namespace: 'CUCURBIT.', firstSheet: 'Kitchen', help: [] },
+    {
+      functions: contractFunctions,
+      namespace: 'CUCURBIT.',
+      firstSheet: 'Kitchen',
+      help: [],
+      gridTexts: english.grid,
+    },
     container,
   ),
 });
