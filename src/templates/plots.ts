@@ -469,11 +469,17 @@ export const plotsTemplate: SheetTemplate = {
         ),
         computed(
           'daysToSpare',
-          call(
-            'SEASON.SPARE',
-            input('LAST_FROST'),
-            firstFrost,
-            operate(operate(cell('firstPick'), '-', input('LAST_FROST')), '+', harvestDays),
+          // The days until the pick stand outside the call: of an early sowing they can be under 0.
+          operate(
+            call(
+              'SEASON.SPARE',
+              input('LAST_FROST'),
+              firstFrost,
+              // Under 0 or a text: Last pick says what is wrong with it.
+              native('MAX', 0, operate(harvestDays, '+', 0)),
+            ),
+            '-',
+            operate(cell('firstPick'), '-', input('LAST_FROST')),
           ),
           'whole',
           9,

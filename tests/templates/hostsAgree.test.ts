@@ -33,7 +33,7 @@ const spoiled: readonly InputRow[] = [
   { Plot: 'layout', Crop: 'muskmelon', Layout: 'spiral', Length: 50, Width: 20, Start: 'cutting' },
   { Plot: 'late', Crop: 'winter squash', Length: 80, Width: 40, 'Days to maturity': 300 },
   { Plot: 'no crop', Length: 50, Width: 20 },
-  { Plot: 'seedless', Crop: 'seedless watermelon', Length: 90, Width: 40 },
+  { Plot: 'early', Crop: 'seedless watermelon', Length: 90, Width: 40, 'Sow or set out on': 46397 },
   { Plot: 'covered', Crop: 'English cucumber', Length: 40, Width: 20, 'Row spacing': 4, 'Plant spacing': 18 },
   { Plot: 'no gap', Crop: 'zucchini', Layout: 'rows', Length: 50, Width: 20, 'Plant spacing': 0 },
   { Plot: 'narrow', Crop: 'zucchini', Length: 50, Width: 2 },

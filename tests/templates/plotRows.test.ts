@@ -347,6 +347,53 @@ const cases: Readonly<Record<string, Case>> = {
       'Keep apart': english.verdicts['pollen next door'],
     },
   },
+  'a cucumber sown so early that its harvest ends before the last frost': {
+    form: northern,
+    plot: {
+      Plot: 'G',
+      Crop: 'pickling cucumber',
+      Length: 100,
+      Width: 20,
+      'Sow or set out on': day('2026-01-10'),
+      'Days to maturity': 50,
+      // Half a day stands for what a grower may type: the days to spare are rounded down.
+      'Harvest days': 21.5,
+    },
+    row: {
+      // January 10 + 50.
+      'First pick': day('2026-03-01'),
+      // From March 1 to October 10 are 30 + 30 + 31 + 30 + 31 + 31 + 30 + 10 = 223, less 21.5, rounded down.
+      'Days to spare': 201,
+    },
+  },
+  'the same sown in the year before': {
+    form: northern,
+    plot: {
+      Plot: 'H',
+      Crop: 'pickling cucumber',
+      Length: 100,
+      Width: 20,
+      'Sow or set out on': day('2025-01-10'),
+      'Days to maturity': 50,
+      'Harvest days': 21,
+    },
+    // March 1 is 365 days earlier: 223 + 365 less 21.
+    row: { 'Days to spare': 567 },
+  },
+  'the same sown before the last frost and picked after it': {
+    form: northern,
+    plot: {
+      Plot: 'I',
+      Crop: 'pickling cucumber',
+      Length: 100,
+      Width: 20,
+      'Sow or set out on': day('2026-04-10'),
+      'Days to maturity': 50,
+      'Harvest days': 21,
+    },
+    // April 10 + 50 is May 30, 133 days before October 10 (1 + 30 + 31 + 31 + 30 + 10), less 21.
+    row: { 'First pick': day('2026-05-30'), 'Days to spare': 112 },
+  },
 };
 
 async function compute({ form, plot }: Case): Promise<{ season: Values; row: Values }> {

@@ -88,6 +88,14 @@ describe.each(hosts)('%s host', (_, openHost) => {
     ]);
   });
 
+  test.each([-5, 'long'])(
+    'harvest days that are no days (%s) are explained once, where they stand',
+    async (wrong) => {
+      const { errors } = await fillWith(openHost(), { Crop: 'zucchini', 'Harvest days': wrong });
+      expect(errors.map(({ header }) => header)).toEqual(['Harvest days']);
+    },
+  );
+
   test('no cell passes the words of the Crops sheet on', async () => {
     const { valueOf } = await fillWith(openHost(), { Crop: 'English cucumber', Layout: 'hills' });
     expect(valueOf('Plants')).toEqual({
