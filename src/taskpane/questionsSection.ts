@@ -94,6 +94,8 @@ export function createQuestionsSection(table: TableTemplate, tools: PaneTools): 
     const date = Math.max(asked, firstSowing ?? asked);
     const firstFrost = asNumber(inSeason('FIRST_FROST'));
     if (firstFrost === null || typeof plots !== 'object') return [words.noSeason];
+    if (asked > firstFrost)
+      return [fill(words.fits.afterFrost, { date: sayDate(asked), frost: sayDate(firstFrost) })];
     const margin = asNumber(inSeason('FROST_MARGIN'));
     const fits: { crop: string; last: number; days: number }[] = [];
     const late: string[] = [];

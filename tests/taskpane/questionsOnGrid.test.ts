@@ -97,6 +97,15 @@ describe('a question', () => {
     expect(fits.textContent).toContain('Sown on 2027-05-09');
   });
 
+  it.each(['2027-12-01', '2028-05-20'])('about what still fits says that %s is past this plan', (date) => {
+    const fits = question('What still fits before frost?');
+    enter(field(fits, 'Sown outdoors on'), date);
+    pane.button('List the crops').click();
+    expect(answer(fits)).toBe(
+      `${date} is after the first frost of this plan, 2027-10-10. Check the year, here and in the frost dates of the Season sheet.`,
+    );
+  });
+
   it('about what still fits lists the crops by days to spare', () => {
     const fits = question('What still fits before frost?');
     enter(field(fits, 'Sown outdoors on'), '2027-07-01');

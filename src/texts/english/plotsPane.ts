@@ -138,6 +138,8 @@ export const plotsPane = {
       button: 'List the crops',
       some: 'Sown on {date}, {count} {count|crop fits|crops fit} before frost:',
       none: 'No crop fits before frost any more.',
+      afterFrost:
+        '{date} is after the first frost of this plan, {frost}. Check the year, here and in the frost dates of the Season sheet.',
       early: 'Sowing outdoors begins on {date}: see the Season sheet.',
       days: '{days} {days|day|days} to spare, until {last}',
       late: 'Too late for: {crops}.',
