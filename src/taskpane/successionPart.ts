@@ -3,6 +3,7 @@ import { copyLine } from '../workbook/arrangeLines';
 import type { LinesRead } from '../workbook/readLines';
 import { english } from '../texts/english';
 import { fill } from '../texts/fill';
+import { createAsks } from './asks';
 import type { PaneTools } from './paneTools';
 import type { PlotDesk } from './plotDesk';
 import { createQuestion, type Values } from './question';
@@ -10,6 +11,9 @@ import { nameHeader, takeNextName, takenNames } from './readPlots';
 
 const { succession: words, undo } = english.pane;
 const { lastSowing, startsOn } = english.sheets.plots.columns;
+
+/** More are asked for before they are written: a slip in a day or in the gap makes many. Source: judgement. */
+const mostUnasked = 12;
 
 export function createSuccessionPart(desk: PlotDesk, tools: PaneTools): HTMLElement {
   const question = createQuestion({
@@ -28,11 +32,34 @@ export function createSuccessionPart(desk: PlotDesk, tools: PaneTools): HTMLElem
       },
     ],
     wanted: words.wanted,
-    onEdit: () => desk.notice.say(''),
-    onAsk: (values) =>
-      desk.withChosen((read, index, name) => desk.run(() => sowAgain(read, index, name, values))),
+    onEdit: () => {
+      asks.hide();
+      desk.notice.say('');
+    },
+    onAsk: (values) => desk.withChosen((read, index, name) => addOrAsk(read, index, name, values)),
   });
-  const sowAgain = async (read: LinesRead, index: number, name: string, values: Values): Promise<void> => {
+  let asked: { readonly name: string; readonly dates: readonly number[] } | null = null;
+  const addThem = desk.button(words.addThem, () => {
+    asks.hide();
+    desk.withChosen((read, index, name) => {
+      // Another plot was chosen since, here or by a change in the sheet.
+      if (asked === null || name !== asked.name) return desk.notice.warn(words.askAgain);
+      const { dates } = asked;
+      desk.run(async () => {
+        await sowAgain(read, index, name, dates);
+        desk.list.focus();
+      });
+    });
+  });
+  const leave = desk.button(words.leave, () => {
+    asks.hide();
+    desk.list.focus();
+  });
+  const asks = createAsks(words.heading, [addThem, leave]);
+  question.element.append(asks.element);
+
+  const addOrAsk = (read: LinesRead, index: number, name: string, values: Values): void => {
+    asks.hide();
     const last = values['succession last'] ?? read.lines[index]?.values[lastSowing.header];
     if (typeof last !== 'number') return desk.notice.warn(words.noLast);
     const dates = tools.successionDates(
@@ -41,8 +68,18 @@ export function createSuccessionPart(desk: PlotDesk, tools: PaneTools): HTMLElem
       Number(values['succession every']),
     );
     if ('wrong' in dates) return desk.notice.warn(dates.wrong);
+    if (dates.value.length <= mostUnasked) return desk.run(() => sowAgain(read, index, name, dates.value));
+    asked = { name, dates: dates.value };
+    asks.ask(fill(words.many, { count: dates.value.length, name }));
+  };
+  const sowAgain = async (
+    read: LinesRead,
+    index: number,
+    name: string,
+    dates: readonly number[],
+  ): Promise<void> => {
     const taken = takenNames(read);
-    const puts = dates.value.map((date) => ({
+    const puts = dates.map((date) => ({
       [nameHeader]: takeNextName(name, taken),
       [startsOn.header]: date,
     }));

@@ -187,6 +187,43 @@ describe('a plot sown again', () => {
     expect(pane.spoken()).not.toContain('was added');
   });
 
+  it('many times asks first, and adds none or all', async () => {
+    pane.root.querySelector<HTMLInputElement>('[type=radio]')?.click();
+    const again = question('Sow the chosen plot again later');
+    enter(field(again, 'First new sowing'), '2027-05-30');
+    // 30 May to 11 June are 13 days.
+    enter(field(again, 'Last new sowing'), '2027-06-11');
+    enter(field(again, 'Days from one to the next'), '1');
+    const asks = again.querySelector<HTMLElement>('.asks');
+    pane.button('Add these plots').click();
+    expect(asks?.hidden).toBe(false);
+    expect(asks?.textContent).toContain('That adds 13 plots below "Creek".');
+    pane.button('Add none').click();
+    expect(asks?.hidden).toBe(true);
+    expect(await pane.column('Plot')).toEqual(['Creek', 'Hill']);
+
+    pane.button('Add these plots').click();
+    enter(field(again, 'Last new sowing'), '2027-06-12');
+    expect(asks?.hidden).toBe(true);
+    pane.button('Add these plots').click();
+    await pane.press('Add the plots', '14 plots were added below "Creek"');
+    expect(asks?.hidden).toBe(true);
+    expect(await pane.column('Plot')).toHaveLength(16);
+  });
+
+  it('many times asks anew once another plot is chosen', async () => {
+    const radios = pane.root.querySelectorAll<HTMLInputElement>('[type=radio]');
+    radios[0]?.click();
+    const again = question('Sow the chosen plot again later');
+    enter(field(again, 'First new sowing'), '2027-05-30');
+    enter(field(again, 'Last new sowing'), '2027-06-11');
+    enter(field(again, 'Days from one to the next'), '1');
+    pane.button('Add these plots').click();
+    radios[1]?.click();
+    await pane.press('Add the plots', 'Nothing was added');
+    expect(await pane.column('Plot')).toEqual(['Creek', 'Hill']);
+  });
+
   it('past the season is written as asked, and said in Notes', async () => {
     pane.root.querySelector<HTMLInputElement>('[type=radio]')?.click();
     const again = question('Sow the chosen plot again later');

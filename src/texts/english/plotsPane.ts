@@ -92,6 +92,10 @@ export const plotsPane = {
     button: 'Add these plots',
     wanted: 'The new plots cannot be dated without this. Fill it in.',
     noLast: 'The chosen plot has no last sowing date. Give the last new sowing.',
+    many: 'That adds {count} plots below "{name}". Are the first and last day right, and the days from one to the next?',
+    addThem: 'Add the plots',
+    leave: 'Add none',
+    askAgain: 'Nothing was added, because another plot was chosen meanwhile. Press "Add these plots" again.',
     done: '{count} {count|plot was|plots were} added below "{name}": {plots}. See "To look at" for days that the season does not fit.',
   },
   questions: {
