@@ -182,7 +182,7 @@ describe('the browser workbook', () => {
     expect(open.troubles).toEqual([]);
   }, 240_000);
 
-  test('a text for a length is explained in the pane, which leads to the cell', async () => {
+  test('a text for a length is explained in the pane, which leads to it', async () => {
     await hands.typeAlong(addressOf(underTable, 'Length'), ['fifty']);
     const finding = pane().getByRole('button', {
       name: /The length of the plot is "fifty", which is not a number/,
@@ -190,10 +190,10 @@ describe('the browser workbook', () => {
     await finding.waitFor({ timeout: 60_000 });
     await open.page.getByRole('tab', { name: 'Season' }).click();
     await finding.click();
-    const spoiled = addressOf(underTable, 'Plants');
-    await expect.poll(hands.where).toBe(spoiled);
-    await says(`Selected cell ${spoiled}: The length of the plot is "fifty"`);
-    expect((await hands.shown(spoiled)).flat()).toEqual(['#VALUE!']);
+    const cause = addressOf(underTable, 'Length');
+    await expect.poll(hands.where).toBe(cause);
+    await says(`Selected cell ${cause}: The length of the plot is "fifty"`);
+    expect((await hands.shown(addressOf(underTable, 'Plants'))).flat()).toEqual(['#VALUE!']);
     expect((await plots())['Arbor']).toMatchObject({ Plants: '16' });
     expect(open.troubles).toEqual([]);
   });
