@@ -58,6 +58,8 @@ export type NativeFunction =
   | 'NA'
   | 'SUM'
   | 'COUNTIF'
+  | 'COUNTIFS'
+  | 'SUMIFS'
   | 'MIN'
   | 'MAX'
   | 'COUNT'

@@ -338,6 +338,8 @@ export function formulaCases(subject: Subject): void {
           native('OR', false, operate(2, '<', 1)),
           native('ISNUMBER', 5),
           native('COUNTIF', lengths, '>50'),
+          native('COUNTIFS', allOf('Plots', 'Plot'), '*', lengths, '>50'),
+          native('SUMIFS', lengths, lengths, '>50'),
           native('MIN', lengths, 3),
           native('MAX', lengths),
           native('DATE', 2026, 5, 2),
@@ -353,7 +355,28 @@ export function formulaCases(subject: Subject): void {
           operate(operate(7, '-', operate(3, '-', 2)), '*', 2),
           native('INDEX', allOf('Plots', 'Plot'), 2),
         ),
-      ).toEqual(['yes', false, true, 1, 3, 100, 46144, 2026, 5, 2, 2, 22, 3, -2.35, 'a1', false, 12, '007']);
+      ).toEqual([
+        'yes',
+        false,
+        true,
+        1,
+        1,
+        100,
+        3,
+        100,
+        46144,
+        2026,
+        5,
+        2,
+        2,
+        22,
+        3,
+        -2.35,
+        'a1',
+        false,
+        12,
+        '007',
+      ]);
     });
   });
 }

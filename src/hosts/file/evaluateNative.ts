@@ -1,7 +1,7 @@
 import type { CellError, Expression, NativeFunction, ReadValue } from '../../workbook/port';
 import { isCellError } from '../../workbook/port';
 import { toNumber, toTruth } from './coerceValue';
-import { countMatches, findPosition } from './lookUp';
+import { findMatches, findMatchesOfAll, findPosition } from './lookUp';
 import { allValues, errorOf, plainValue, singleValue, withoutMessage, type Operand } from './operand';
 import { round, roundUp } from './rounding';
 import { calendarDate, dateSerial } from './spreadsheetDate';
@@ -67,7 +67,11 @@ function evaluateEager(
     case 'MEDIAN':
       return mapValue(numbersIn(operands), (numbers) => middle(numbers) ?? errorOf('#NUM!'));
     case 'COUNTIF':
-      return countMatches(operands[0] === undefined ? [] : allValues(operands[0]), single(1));
+      return findMatches(operands[0] === undefined ? [] : allValues(operands[0]), single(1)).length;
+    case 'COUNTIFS':
+      return findMatchesOfAll(criteriaIn(operands))?.length ?? errorOf('#VALUE!');
+    case 'SUMIFS':
+      return sumWhere(operands[0] ?? plainValue(null), criteriaIn(operands.slice(1)));
     case 'MATCH':
       return mapValue(operands.length > 2 ? toNumber(single(2)) : 1, (order) =>
         findPosition(single(0), operands[1] === undefined ? [] : allValues(operands[1]), order),
@@ -85,6 +89,26 @@ function evaluateEager(
     case 'ROUNDUP':
       return mapValue(numbersOf(operands), ([number = 0, places = 0]) => roundUp(number, places));
   }
+}
+
+type Criteria = Parameters<typeof findMatchesOfAll>[0];
+
+/** A column, its criterion, the next column, its criterion. */
+function criteriaIn(operands: readonly Operand[]): Criteria {
+  return operands.flatMap((operand, index) => {
+    const criterion = operands[index + 1];
+    if (index % 2 === 1 || criterion === undefined) return [];
+    return [{ values: allValues(operand), criterion: singleValue(criterion) }];
+  });
+}
+
+/** An error counts only where its row meets the criteria. */
+function sumWhere(operand: Operand, criteria: Criteria): ReadValue {
+  const values = valuesToFold(operand);
+  const met = findMatchesOfAll(criteria);
+  if (met === null || criteria[0]?.values.length !== values.length) return errorOf('#VALUE!');
+  const summed = numbersIn([{ kind: 'range', values: met.map((index) => values[index] ?? null) }]);
+  return mapValue(summed, (numbers) => numbers.reduce((sum, number) => sum + number, 0));
 }
 
 /** null of no numbers. */

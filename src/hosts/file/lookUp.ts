@@ -5,10 +5,10 @@ import { errorOf } from './operand';
 import { compareValues } from './operators';
 
 /**
- * COUNTIF and exact MATCH over a table's column would go through all of it for every row. Each column is indexed
+ * COUNTIF, SUMIFS and exact MATCH over a table's column would go through all of it for every row. Each column is indexed
  * once; the indexes live as long as the column's array, which is made anew for every state of the workbook.
  */
-const countsByColumn = new WeakMap<readonly ReadValue[], ReadonlyMap<string, number>>();
+const matchesByColumn = new WeakMap<readonly ReadValue[], ReadonlyMap<string, readonly number[]>>();
 const placesByColumn = new WeakMap<readonly ReadValue[], ReadonlyMap<string, number>>();
 
 function keyOf(value: ReadValue): string {
@@ -64,49 +64,77 @@ function indexPlaces(values: readonly ReadValue[]): ReadonlyMap<string, number> 
 }
 
 /**
- * Excel reads a text criterion: "<5" and "=x" are comparisons, so a plot named "=2+2" is counted by the criterion
- * "="&"=2+2", not by its own name. Text that looks like a number is one, on both sides: "007" counts 7 too.
+ * The indexes of the values that meet a criterion. Excel reads a text criterion: "<5" and "=x" are comparisons, so a
+ * plot named "=2+2" is counted by the criterion "="&"=2+2", not by its own name. Text that looks like a number is one,
+ * on both sides: "007" counts 7 too.
  */
-export function countMatches(values: readonly ReadValue[], criterion: ReadValue): number {
-  if (typeof criterion !== 'string') return indexCounts(values).get(keyOf(criterion ?? 0)) ?? 0;
+export function findMatches(values: readonly ReadValue[], criterion: ReadValue): readonly number[] {
+  if (typeof criterion !== 'string') return indexMatches(values).get(keyOf(criterion ?? 0)) ?? [];
   const [, operator = '', operand = ''] = /^(<>|<=|>=|=|<|>)?([\s\S]*)$/.exec(criterion) ?? [];
-  if (operator === '' || operator === '=') return countEqual(values, operand, operator);
-  if (operator === '<>') return values.length - countEqual(values, operand, '=');
+  if (operator === '' || operator === '=') return findEqual(values, operand, operator);
+  if (operator === '<>') {
+    const equal = new Set(findEqual(values, operand, '='));
+    return findWhere(values, (_, index) => !equal.has(index));
+  }
   const limit = numberInText(operand) ?? truthInText(operand) ?? operand;
-  return values.filter((value) => {
+  return findWhere(values, (value) => {
     if (typeof value !== typeof limit) return false;
     const difference = compareValues(value, limit);
     if (operator === '<') return difference < 0;
     if (operator === '<=') return difference <= 0;
     return operator === '>' ? difference > 0 : difference >= 0;
-  }).length;
+  });
 }
 
-function countEqual(values: readonly ReadValue[], operand: string, operator: string): number {
-  const counts = indexCounts(values);
+/** The indexes at which every column meets its criterion; null where the columns differ in length. */
+export function findMatchesOfAll(
+  pairs: readonly { readonly values: readonly ReadValue[]; readonly criterion: ReadValue }[],
+): readonly number[] | null {
+  const [first, ...rest] = pairs;
+  if (first === undefined || rest.some(({ values }) => values.length !== first.values.length)) return null;
+  return rest.reduce(
+    (kept, { values, criterion }) => {
+      const met = new Set(findMatches(values, criterion));
+      return kept.filter((index) => met.has(index));
+    },
+    findMatches(first.values, first.criterion),
+  );
+}
+
+function findWhere(
+  values: readonly ReadValue[],
+  isMet: (value: ReadValue, index: number) => boolean,
+): readonly number[] {
+  return values.flatMap((value, index) => (isMet(value, index) ? [index] : []));
+}
+
+function findEqual(values: readonly ReadValue[], operand: string, operator: string): readonly number[] {
+  const matches = indexMatches(values);
   if (operand === '') {
     // "" counts empty cells and empty texts, "=" only cells with nothing in them.
-    return (counts.get('empty') ?? 0) + (operator === '' ? (counts.get('text ') ?? 0) : 0);
+    return [...(matches.get('empty') ?? []), ...(operator === '' ? (matches.get('text ') ?? []) : [])];
   }
   const pattern = wildcardPattern(operand);
-  if (pattern) return values.filter((value) => typeof value === 'string' && pattern.test(value)).length;
+  if (pattern) return findWhere(values, (value) => typeof value === 'string' && pattern.test(value));
   if (/^#(N\/A|VALUE!|NUM!|DIV\/0!|REF!|NAME\?)$/i.test(operand)) {
-    return counts.get(`error ${operand.toUpperCase()}`) ?? 0;
+    return matches.get(`error ${operand.toUpperCase()}`) ?? [];
   }
-  return counts.get(keyOf(numberInText(operand) ?? truthInText(operand) ?? operand)) ?? 0;
+  return matches.get(keyOf(numberInText(operand) ?? truthInText(operand) ?? operand)) ?? [];
 }
 
-function indexCounts(values: readonly ReadValue[]): ReadonlyMap<string, number> {
-  const known = countsByColumn.get(values);
+function indexMatches(values: readonly ReadValue[]): ReadonlyMap<string, readonly number[]> {
+  const known = matchesByColumn.get(values);
   if (known) return known;
-  const counts = new Map<string, number>();
-  for (const value of values) {
+  const matches = new Map<string, number[]>();
+  for (const [index, value] of values.entries()) {
     const number = typeof value === 'string' ? numberInText(value) : null;
     const key = keyOf(number ?? value);
-    counts.set(key, (counts.get(key) ?? 0) + 1);
+    const there = matches.get(key);
+    if (there) there.push(index);
+    else matches.set(key, [index]);
   }
-  countsByColumn.set(values, counts);
-  return counts;
+  matchesByColumn.set(values, matches);
+  return matches;
 }
 
 /** ? is one character, * any number, ~ takes the next one literally. null when the text has none of them. */

@@ -19,6 +19,7 @@ const deviations: Readonly<Record<string, string>> = {
   '=TRUE&""': truthsAreNumbers,
   '=SUM(Sample[Mix])': truthsAreNumbers,
   '=SUM(SOME_TRUTH,TRUE_TEXT)': truthsAreNumbers,
+  '=SUMIFS(Sample[Mix],Sample[Plot],"*")': truthsAreNumbers,
   '=MIN(Sample[Mix])': truthsAreNumbers,
   '=1E+21&""': 'LibreOffice writes three digits of the power',
   '=AND("TRUE",TRUE)': noTextAsNumber,

@@ -16,7 +16,9 @@ export const sampleRows: readonly (readonly CellValue[])[] = [
   ['Zeta', 7, false, null],
   ['=x', 0, 0, null],
 ];
-export const sampleHeaders = ['Plot', 'Length', 'Mix', 'Nothing', 'Row (ft)', "It's [1] #2"] as const;
+export const sampleHeaders = ['Plot', 'Length', 'Mix', 'Nothing', 'Row (ft)', "It's [1] #2", 'Part'] as const;
+/** What every row computes in the last of them: an error in the last row. */
+export const samplePart = operate(100, '/', column('Length'));
 
 /** Cells with names, outside of the table. */
 export const sampleNames: Readonly<Record<string, CellValue>> = {
@@ -33,6 +35,7 @@ const plot = allOf('Sample', 'Plot');
 const length = allOf('Sample', 'Length');
 const mix = allOf('Sample', 'Mix');
 const nothing = allOf('Sample', 'Nothing');
+const part = allOf('Sample', 'Part');
 const empty = input('NO_VALUE');
 const text = input('SOME_TEXT');
 const division = operate(1, '/', 0);
@@ -172,6 +175,32 @@ export const semantics: Readonly<Record<string, readonly Case[]>> = {
     [native('COUNTIF', mix, true), 1],
     [native('COUNTIF', plot, '>b'), 1],
   ],
+  'SUMIFS and COUNTIFS take rows that meet every criterion': [
+    [native('SUMIFS', length, plot, 'a*b'), 90],
+    [native('SUMIFS', length, plot, 'a*b', length, '>40'), 50],
+    [native('SUMIFS', length, plot, 'nope'), 0],
+    [native('SUMIFS', length, plot, '*'), 161],
+    [native('SUMIFS', length, plot, '=x'), 0],
+    [native('SUMIFS', length, plot, '==x'), 0],
+    [native('SUMIFS', mix, plot, '*'), 2],
+    [native('SUMIFS', nothing, plot, '*'), 0],
+    [native('SUMIFS', plot, length, '>0'), 0],
+    [native('SUMIFS', length, mix, text), 20],
+    [native('SUMIFS', length, plot, '<>zeta', length, '<10'), 4],
+    [native('COUNTIFS', plot, '*', length, '>=20'), 4],
+    [native('COUNTIFS', plot, 'a*b', mix, '<>'), 1],
+    [native('COUNTIFS', plot, 'nope', length, '>=20'), 0],
+  ],
+  'an error counts only in a row that meets the criteria, and it meets no comparison of numbers': [
+    [native('SUM', part), '#DIV/0!'],
+    [native('SUMIFS', part, plot, 'a*b'), 4.5],
+    [native('SUMIFS', part, length, '<5'), '#DIV/0!'],
+    [native('SUMIFS', part, length, '<5', part, '>=0'), 25],
+    [native('SUMIFS', length, part, '>=0'), 161],
+    [native('COUNTIFS', part, '>=0'), 7],
+    [native('COUNTIFS', plot, '*', part, '>=0'), 7],
+    [native('COUNTIF', part, '>=0'), 7],
+  ],
   MATCH: [
     [native('MATCH', 'a1', plot, 0), 1],
     [native('MATCH', '=2+2', plot, 0), 2],
@@ -261,7 +290,13 @@ export function sampleSheet(formula: Expression): NewSheet {
   const headers = [...sampleHeaders, 'Result'];
   const names = Object.entries(sampleNames);
   const nameColumn = headers.length + 1;
-  const rows = sampleRows.map((cells, row) => [...cells, 3, 4, row === 0 ? { compute: formula } : null]);
+  const rows = sampleRows.map((cells, row) => [
+    ...cells,
+    3,
+    4,
+    { compute: samplePart },
+    row === 0 ? { compute: formula } : null,
+  ]);
   return {
     name: 'Sample',
     mark: { template: 'sample', version: 1 },
