@@ -68,6 +68,7 @@ export type NativeFunction =
   | 'YEAR'
   | 'MONTH'
   | 'DAY'
+  | 'INT'
   | 'ROUND'
   | 'ROUNDUP';
 

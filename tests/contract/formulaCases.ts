@@ -347,13 +347,34 @@ export function formulaCases(subject: Subject): void {
           native('COUNT', allOf('Plots', 'Plot'), allOf('Plots', 'Length')),
           native('MEDIAN', allOf('Plots', 'Length'), 3, 4),
           native('ROUNDUP', 2.01, 0),
+          native('INT', -2.01),
           native('ROUND', -2.345, 2),
           operate('a', '&', 1),
           operate('a', '<>', 'A'),
           operate(operate(7, '-', operate(3, '-', 2)), '*', 2),
           native('INDEX', allOf('Plots', 'Plot'), 2),
         ),
-      ).toEqual(['yes', false, true, 1, 3, 100, 46144, 2026, 5, 2, 2, 22, 3, -2.35, 'a1', false, 12, '007']);
+      ).toEqual([
+        'yes',
+        false,
+        true,
+        1,
+        3,
+        100,
+        46144,
+        2026,
+        5,
+        2,
+        2,
+        22,
+        3,
+        -3,
+        -2.35,
+        'a1',
+        false,
+        12,
+        '007',
+      ]);
     });
   });
 }
