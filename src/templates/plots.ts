@@ -157,6 +157,43 @@ const seedToSow = when(
   ),
 );
 
+/** While the plants do not fit, nothing of the plot is counted; typed over, they say nothing of its sides. */
+const area = when(
+  native('ISERROR', cell('plants')),
+  cell('plants'),
+  when(
+    native('OR', isBlank(cell('length')), isBlank(cell('width'))),
+    native('NA'),
+    operate(cell('length'), '*', cell('width')),
+  ),
+);
+
+/** As PLANTS.INROWS, INHILLS and INBEDS count them, by the same rule of what is a whole number (calc/whole). */
+const rows = when(
+  native('ISERROR', cell('area')),
+  cell('area'),
+  operate(
+    native(
+      'INT',
+      operate(
+        when(
+          isBeds,
+          operate(
+            operate(cell('width'), '+', cell('pathWidth')),
+            '/',
+            operate(cell('bedWidth'), '+', cell('pathWidth')),
+          ),
+          operate(cell('width'), '/', when(isHills, hillRowSpacing, rowSpacing)),
+        ),
+        '*',
+        1 + 1e-9,
+      ),
+    ),
+    '*',
+    when(isBeds, cell('rowsPerBed'), 1),
+  ),
+);
+
 const rowLength = when(
   isHills,
   operate(hills, '*', hillSpacing),
@@ -487,7 +524,11 @@ export const plotsTemplate: SheetTemplate = {
         ),
         computed(
           'yield',
-          when(isWanting('yieldPer100', 'yield per 100'), '', call('HARVEST.YIELD', rowLength, yieldPer100)),
+          when(
+            isWanting('yieldPer100', 'yield per 100'),
+            '',
+            call('HARVEST.YIELD', cell('rowLength'), yieldPer100),
+          ),
           'whole',
           10,
           measure('lb', 'lb', 'kg'),
@@ -532,6 +573,9 @@ export const plotsTemplate: SheetTemplate = {
           11,
           { unit: 'plants' },
         ),
+        computed('area', area, 'whole', 9, measure('sqFt', 'sq ft', 'sq m')),
+        computed('rows', rows, 'whole', 8),
+        computed('rowLength', rowLength, 'whole', 9, feet),
         // Figures of the grower's own, each in place of the crop's.
         asked('rowSpacing', 'general', 9, { ...feet, limits: limits.size, quantity: quantities.row_spacing }),
         asked('plantSpacing', 'general', 9, {

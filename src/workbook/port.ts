@@ -70,6 +70,7 @@ export type NativeFunction =
   | 'YEAR'
   | 'MONTH'
   | 'DAY'
+  | 'INT'
   | 'ROUND'
   | 'ROUNDUP';
 

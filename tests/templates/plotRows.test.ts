@@ -102,7 +102,12 @@ const cases: Readonly<Record<string, Case>> = {
       'Last sowing': day('2026-07-04'),
       // 161 less the 57 from May 2 to June 28, less 20.
       'Days to spare': 84,
-      // 400 plants x 12 / 12 = 400 ft at 150 lb per 100 ft.
+      // 100 x 20.
+      Area: 2000,
+      Rows: 4,
+      // 400 plants x 12 / 12.
+      'Row length': 400,
+      // 400 ft at 150 lb per 100 ft.
       Yield: 600,
       // 600 x 2.
       Income: 1200,
@@ -155,7 +160,12 @@ const cases: Readonly<Record<string, Case>> = {
       'Last sowing': day('2026-06-29'),
       // 161 less the 52 from May 2 to June 23, less 30.
       'Days to spare': 79,
-      // 30 hills x 6 ft = 180 ft at 100 lb per 100 ft.
+      // 60 x 26.
+      Area: 1560,
+      Rows: 3,
+      // 30 hills x 6 ft.
+      'Row length': 180,
+      // 180 ft at 100 lb per 100 ft.
       Yield: 180,
       Income: 90,
       'Female share': 0.5,
@@ -226,7 +236,13 @@ const cases: Readonly<Record<string, Case>> = {
       'Last sowing': day('2026-12-09'),
       // 187 less the 77 from October 5 to December 21, less 14.
       'Days to spare': 96,
-      // 720 x 50 / 100 = 360 m at 300 kg per 100 m.
+      // 30 x 10.5.
+      Area: 315,
+      // 6 beds of 2.
+      Rows: 12,
+      // 720 x 50 / 100.
+      'Row length': 360,
+      // 360 m at 300 kg per 100 m.
       Yield: 1080,
       Income: 540,
       'Female share': '',

@@ -18,7 +18,7 @@ const { us, metric } = unitSystems;
 /**
  * A quantity of the US system in the unit that the metric system has for it.
  *
- * m = 0.3048 ft; cm = 2.54 in; C = (F - 32) / 1.8; seeds/g = seeds/oz / 28.349523125;
+ * m = 0.3048 ft; cm = 2.54 in; sq m = 0.09290304 sq ft; C = (F - 32) / 1.8; seeds/g = seeds/oz / 28.349523125;
  * g = 28.349523125 oz; kg = 0.45359237 lb; price per kg = price per lb / 0.45359237;
  * L/h per m = gal/h per 100 ft x 3.785411784 / 30.48;
  * kg per 100 m = lb per 100 ft x 0.45359237 / 0.3048; per ha = per acre x 10,000 / (43,560 x 0.3048^2)
@@ -35,6 +35,8 @@ export function inMetric(value: number, unit: Unit): { readonly value: number; r
       return { value: value * metresPerFoot, unit: metric.length };
     case us.spacing:
       return { value: value * cmPerInch, unit: metric.spacing };
+    case us.area:
+      return { value: value * squareMetresPerSquareFoot, unit: metric.area };
     case us.temperature:
       return { value: (value - freezingF) / fahrenheitPerCelsius, unit: metric.temperature };
     case us.seedCount:

@@ -84,6 +84,8 @@ function evaluateEager(
       const part = ({ YEAR: 'year', MONTH: 'month', DAY: 'day' } as const)[name];
       return mapValue(toNumber(single(0)), (serial) => mapValue(calendarDate(serial), (date) => date[part]));
     }
+    case 'INT':
+      return mapValue(toNumber(single(0)), Math.floor);
     case 'ROUND':
       return mapValue(numbersOf(operands), ([number = 0, places = 0]) => round(number, places));
     case 'ROUNDUP':

@@ -217,6 +217,15 @@ export const sheets = {
         header: 'Pollenizers',
         note: 'Of the plants, how many must be pollenizers. CUCURBIT.FLOWER.POLLENIZERS',
       },
+      area: { header: 'Area', note: 'Length x width. sq ft or sq m.' },
+      rows: {
+        header: 'Rows',
+        note: 'Rows planted; of hills the rows of hills; of beds all rows of all beds.',
+      },
+      rowLength: {
+        header: 'Row length',
+        note: 'Planted row in all: plants x plant spacing, or hills x hill spacing. ft or m.',
+      },
       keepApart: {
         header: 'Keep apart',
         note: 'From Crop and Flower type of all plots: clear, or what pollen does and what to do. CUCURBIT.FLOWER.ISOLATE',

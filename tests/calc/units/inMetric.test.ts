@@ -8,6 +8,7 @@ describe('inMetric', () => {
   test.each([
     [1, 'ft', 0.3048, 'm'],
     [12, 'in', 30.48, 'cm'],
+    [1, 'sqFt', 0.09290304, 'sqM'],
   ] as const)('%d %s is %d %s exactly (NIST Handbook 44, appendix C)', (value, unit, metric, metricUnit) => {
     expect(inMetric(value, unit)).toEqual({ value: metric, unit: metricUnit });
   });
@@ -44,7 +45,7 @@ describe('inMetric', () => {
       fc.property(
         fc.double({ min: -1e6, max: 1e6, noNaN: true }),
         fc.double({ min: 1e-3, max: 1e6, noNaN: true }),
-        fc.constantFrom('ft', 'in', 'F', 'seedsPerOz', 'lbPer100Ft', 'perAcre'),
+        fc.constantFrom('ft', 'in', 'sqFt', 'F', 'seedsPerOz', 'lbPer100Ft', 'perAcre'),
         (value, more, unit) => {
           expect(inMetric(value + more, unit).value).toBeGreaterThan(inMetric(value, unit).value);
           expect(inMetric(value, 'days')).toEqual({ value, unit: 'days' });

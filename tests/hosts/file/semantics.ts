@@ -277,6 +277,15 @@ export const semantics: Readonly<Record<string, readonly Case[]>> = {
     [native('ROUNDUP', 5, 'x'), '#VALUE!'],
     [native('ROUNDUP', 2.5, division), '#DIV/0!'],
   ],
+  "INT goes down, below zero too (the first two from Excel's documentation)": [
+    [native('INT', 8.9), 8],
+    [native('INT', -8.9), -9],
+    [native('INT', 3), 3],
+    [native('INT', operate(3 - 2 ** -40, '*', 1 + 1e-9)), 3],
+    [native('INT', '2.9'), 2],
+    [native('INT', 'x'), '#VALUE!'],
+    [native('INT', division), '#DIV/0!'],
+  ],
   'columns whose names hold signs of the formula language': [
     [column('Row (ft)'), 3],
     [column("It's [1] #2"), 4],
