@@ -53,9 +53,6 @@ export const weatherPicturesTemplate: SheetTemplate = {
   page: { landscape: false, pagesWide: 1, repeatFirstColumn: false },
 };
 
-/** More lines than these nobody tells apart: judgement. */
-const mostSowings = 12;
-
 /** The record as it stands in its table, and what the Weather and Season sheets ask of it; null where either lacks. */
 export async function readWeatherToDraw(port: WorkbookPort): Promise<WeatherToDraw | null> {
   const table = await port.readTable(weatherRecordTemplate.tables[0]?.name ?? '');
@@ -100,7 +97,7 @@ export async function readWeatherToDraw(port: WorkbookPort): Promise<WeatherToDr
         sowings.length === 0 || typeof target !== 'number' || typeof base !== 'number'
           ? null
           : {
-              sowings: sowings.slice(0, mostSowings),
+              sowings,
               target,
               base,
               ceiling: typeof ceiling === 'number' ? ceiling : undefined,
