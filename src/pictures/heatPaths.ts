@@ -41,20 +41,27 @@ interface DrawnPath {
 const margins = { left: 56, right: 20 };
 const plotPx = 240;
 const flagPx = 17;
+/** More lines than these nobody tells apart: judgement. */
+const mostDrawn = 12;
 /** One after another, so that neighbours differ without a colour. */
 const dashes = ['solid' as const, [7, 3], [2, 3]];
 
-/** How heat adds up from each sowing to its first pick, which a flag names. */
+/** How heat adds up from each sowing to its first pick, which a flag names. The figures have every sowing. */
 export function drawHeatPaths(data: HeatPicture, frame: Frame): Drawing {
-  const { paths, target } = data;
+  const { target } = data;
+  const paths = spreadEvenly(data.paths, mostDrawn);
   const { colours } = frame;
   const title = titleAt(words.title, data.place);
-  const remark = fill(words.remark, {
-    target: sayNumber(target),
-    base: sayNumber(data.base),
-    degrees: data.degrees,
-    year: yearOf(paths[0]?.sowing ?? 0),
-  });
+  const all = data.paths.length;
+  const remarks = [
+    fill(words.remark, {
+      target: sayNumber(target),
+      base: sayNumber(data.base),
+      degrees: data.degrees,
+      year: yearOf(paths[0]?.sowing ?? 0),
+    }),
+    ...(paths.length === all ? [] : [fill(words.thinned, { count: paths.length, all })]),
+  ];
   const widthPx = frame.widthPx - margins.left - margins.right;
   const dates = dateAxis(
     paths.flatMap((path) => [path.sowing, endOf(path)]),
@@ -67,7 +74,7 @@ export function drawHeatPaths(data: HeatPicture, frame: Frame): Drawing {
   const top = target * (1 + flagsPx / plotPx);
   const drawn = drawSvg(frame, {
     title,
-    remarks: [remark],
+    remarks,
     heightPx: plotPx + flagsPx,
     ...margins,
     dates,
@@ -95,22 +102,30 @@ export function drawHeatPaths(data: HeatPicture, frame: Frame): Drawing {
     title,
     alt: [
       `${title}.`,
-      remark,
+      ...remarks,
       fill(words.alt, {
-        count: paths.length,
-        reached: paths.filter(({ reached }) => reached !== null).length,
+        count: all,
+        reached: data.paths.filter(({ reached }) => reached !== null).length,
         target: sayNumber(target),
       }),
       ...paths.map(sayWhole),
     ].join(' '),
     headers: words.columns,
-    rows: paths.map((path) => [
+    rows: data.paths.map((path) => [
       sayDate(path.sowing),
       path.reached === null ? words.notReached : sayDate(path.reached),
       String(daysOf(path)),
       sayNumber(path.sums[path.sums.length - 1] ?? 0),
     ]),
   };
+}
+
+/** Not more than `most`, the first and the last among them. */
+function spreadEvenly<One>(all: readonly One[], most: number): readonly One[] {
+  if (all.length <= most) return all;
+  const step = (all.length - 1) / (most - 1);
+  const chosen = new Set(Array.from({ length: most }, (_, i) => Math.round(i * step)));
+  return all.filter((_, i) => chosen.has(i));
 }
 
 /** The day that its line ends on. */

@@ -131,7 +131,7 @@ export function createWeatherSection({ workbook, actions, tools, refresh }: Weat
       frosts.show(weather.form, typeof season === 'object' ? season : null);
       results.show(weather.form);
       choices.show(weather.form, typeof plots === 'object' ? plots.lines : null);
-      setText(sowings, saySowings(weather.sowings));
+      setText(sowings, saySowings(weather));
       heats.replaceChildren(
         ...(weather.heats === null ? [] : listHeats(weather.heats, degreeDaysOf(weather))),
       );
@@ -149,11 +149,13 @@ function degreeDaysOf({ form }: WeatherSheetRead): string {
   return form.values['RECORD_UNITS'] === 'metric' ? degreeDays.metric : degreeDays.us;
 }
 
-function saySowings(cells: readonly ReadValue[]): string {
-  const wrong = cells.find(isCellError);
+function saySowings({ form, sowings }: WeatherSheetRead): string {
+  const wrong = sowings.find(isCellError);
   if (wrong !== undefined) return wrong.message ?? wrong.error;
-  const dates = cells.flatMap((cell) => (typeof cell === 'number' ? [sayDate(cell)] : []));
-  return dates.length === 0 ? words.noSowings : dates.join(', ');
+  const dates = sowings.flatMap((cell) => (typeof cell === 'number' ? [sayDate(cell)] : []));
+  const inRecord = form.values['SOWING_IN_RECORD'];
+  if (dates.length === 0 || typeof inRecord !== 'number') return words.noSowings;
+  return fill(words.sowingsBy, { year: sayDate(inRecord).slice(0, 4), dates: dates.join(', ') });
 }
 
 /** A crop stands twice where sources differ; both are shown with their base. */

@@ -93,6 +93,7 @@ const fallDays = when(operate(sowing, '>', input('LONGEST_DAY')), chosenCrop('fa
 
 const sowingIn = (year: Expression): Expression =>
   native('DATE', year, native('MONTH', sowing), native('DAY', sowing));
+const sowingInRecord = input('SOWING_IN_RECORD');
 const sowingSpan = operate(input('LAST_SOWING_COMPARED'), '-', sowing);
 /** From a later day on the record does not reach to the last sowing. */
 const lastStart = operate(input('RECORD_LAST_DAY'), '-', sowingSpan);
@@ -277,14 +278,16 @@ const form: readonly FormLine[] = [
     'date',
   ),
   computed(
-    'yearCompared',
-    'YEAR_COMPARED',
-    operate(
-      native('YEAR', lastStart),
-      '-',
-      when(operate(sowingIn(native('YEAR', lastStart)), '>', lastStart), 1, 0),
+    'sowingInRecord',
+    'SOWING_IN_RECORD',
+    sowingIn(
+      operate(
+        native('YEAR', lastStart),
+        '-',
+        when(operate(sowingIn(native('YEAR', lastStart)), '>', lastStart), 1, 0),
+      ),
     ),
-    'general',
+    'date',
   ),
   computed(
     'heatBetween',
@@ -390,15 +393,20 @@ const lists: readonly SpillingList[] = [
   },
   {
     heading: words.sowings.heading,
-    compute: call(
-      'HEAT.SUCCESSION',
-      dates,
-      highs,
-      lows,
-      sowingIn(input('YEAR_COMPARED')),
-      operate(sowingIn(input('YEAR_COMPARED')), '+', sowingSpan),
-      input('HEAT_BETWEEN'),
-      ...howCounted,
+    // As many days after the first sowing as in the record.
+    compute: operate(
+      call(
+        'HEAT.SUCCESSION',
+        dates,
+        highs,
+        lows,
+        sowingInRecord,
+        operate(sowingInRecord, '+', sowingSpan),
+        input('HEAT_BETWEEN'),
+        ...howCounted,
+      ),
+      '+',
+      operate(sowing, '-', sowingInRecord),
     ),
     rows: mostListed,
     columns: [listColumn(words.sowings.sown, 'HEAT_SOWINGS', 14, 'date')],

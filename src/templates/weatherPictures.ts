@@ -18,6 +18,7 @@ export interface WeatherAsked {
   readonly rule: 'inc' | 'exc';
   /** null where the sheet has no sowing or no target. */
   readonly heat: {
+    /** Days of the record. */
     readonly sowings: readonly number[];
     readonly target: number;
     readonly base: number;
@@ -53,9 +54,6 @@ export const weatherPicturesTemplate: SheetTemplate = {
   page: { landscape: false, pagesWide: 1, repeatFirstColumn: false },
 };
 
-/** More lines than these nobody tells apart: judgement. */
-const mostSowings = 12;
-
 /** The record as it stands in its table, and what the Weather and Season sheets ask of it; null where either lacks. */
 export async function readWeatherToDraw(port: WorkbookPort): Promise<WeatherToDraw | null> {
   const table = await port.readTable(weatherRecordTemplate.tables[0]?.name ?? '');
@@ -70,8 +68,10 @@ export async function readWeatherToDraw(port: WorkbookPort): Promise<WeatherToDr
       cell,
     ),
   );
-  const [target, base, ceiling, method] = await Promise.all(
-    ['HEAT_TARGET', 'BASE_USED', 'CEILING_USED', 'METHOD_USED'].map(cell),
+  const [target, base, ceiling, method, sowing, inRecord] = await Promise.all(
+    ['HEAT_TARGET', 'BASE_USED', 'CEILING_USED', 'METHOD_USED', 'SOWING_COMPARED', 'SOWING_IN_RECORD'].map(
+      cell,
+    ),
   );
   const sowings = (await column('HEAT_SOWINGS')).filter((value) => typeof value === 'number');
   if (typeof risk !== 'number' || typeof year !== 'number') return null;
@@ -97,10 +97,14 @@ export async function readWeatherToDraw(port: WorkbookPort): Promise<WeatherToDr
       threshold: typeof threshold === 'number' ? threshold : undefined,
       rule: rule === 'exc' ? 'exc' : 'inc',
       heat:
-        sowings.length === 0 || typeof target !== 'number' || typeof base !== 'number'
+        sowings.length === 0 ||
+        typeof target !== 'number' ||
+        typeof base !== 'number' ||
+        typeof sowing !== 'number' ||
+        typeof inRecord !== 'number'
           ? null
           : {
-              sowings: sowings.slice(0, mostSowings),
+              sowings: sowings.map((date) => date - sowing + inRecord),
               target,
               base,
               ceiling: typeof ceiling === 'number' ? ceiling : undefined,

@@ -275,6 +275,21 @@ export function formulaCases(subject: Subject): void {
         });
       });
 
+      test.each([
+        ['before', operate(10, '+', call('TEST.SQUARES', 2))],
+        ['after', operate(call('TEST.SQUARES', 2), '+', 10)],
+      ])('counts with each of its values, a number %s it', async (_, compute) => {
+        const contents: CellContent[][] = [[{ compute, spillsOver: { rows: 6, columns: 2 } }]];
+        await subject.port.apply(change({ newSheets: [formulaSheet('Results', contents)] }));
+        expect(await subject.port.settle(settleMs)).toEqual([]);
+        const area = { sheet: 'Results', row: 0, column: 0, rows: 3, columns: 2 };
+        expect((await subject.port.read(area)).values).toEqual([
+          [11, 11],
+          [12, 14],
+          [null, null],
+        ]);
+      });
+
       test('grows and shrinks with what it is made of', async () => {
         await subject.port.apply(change({ newSheets: [squares(2)] }));
         for (const [howMany, sum] of [

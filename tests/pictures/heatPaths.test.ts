@@ -102,3 +102,41 @@ test('a sowing that the record has no heat of is said, and drawn without a line'
   expect(alt).toContain('Sown Jun 10, where the record lacks the day.');
   expect(textsOf(parse(svg)).map(({ text }) => text)).toContain('Jun 10: not reached');
 });
+
+test('of more than twelve sowings twelve are drawn, evenly, and it says so; the figures have them all', () => {
+  const first = serial('2025-05-01');
+  const paths = Array.from({ length: 34 }, (_, i) => ({
+    sowing: first + i * 3,
+    sums: Array.from({ length: 15 }, (_day, day) => (day + 1) * 20),
+    reached: first + i * 3 + 14,
+  }));
+  const { svg, alt, rows } = drawHeatPaths({ ...heat, paths }, wide);
+  const picture = parse(svg);
+  const sentence = 'Drawn are 12 of the 34 sowings, spread evenly from the first to the last.';
+  expect(
+    textsOf(picture)
+      .map(({ text }) => text)
+      .join(' '),
+  ).toContain(sentence);
+  expect(alt).toContain(`${sentence} 34 of 34 sowings reach 300 degree days.`);
+  // Every third of 34 from the first on, by hand: 9 days apart, 1 May to 8 August.
+  const flags = textsOf(picture).flatMap(({ text }) =>
+    / to /.exec(text) && text.length < 20 ? [text.split(' to ')[0]] : [],
+  );
+  expect(flags).toEqual([
+    'May 1',
+    'May 10',
+    'May 19',
+    'May 28',
+    'Jun 6',
+    'Jun 15',
+    'Jun 24',
+    'Jul 3',
+    'Jul 12',
+    'Jul 21',
+    'Jul 30',
+    'Aug 8',
+  ]);
+  expect(alt.match(/Sown /g)).toHaveLength(12);
+  expect([rows.length, rows[33]?.[0]]).toEqual([34, 'Aug 8']);
+});

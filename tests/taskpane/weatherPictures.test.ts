@@ -70,7 +70,7 @@ describe('in the pane', () => {
     expect(chance).toContain('Counted: 3 springs and 3 falls.');
     expect(chance).toContain('in none after May 2.');
     // 15 degree days a day in the warm months: mean of 80 and 60 less the base.
-    expect(heat).toMatch(/First pick at [\d,]+\. \d+ of \d+ sowings? /);
+    expect(heat).toMatch(/in the weather of 2023\. First pick at [\d,]+\. \d+ of \d+ sowings? /);
     expect(years).toContain('Frost-free days: least 153 (2023), middle 173, most 174 (2022).');
     expect([chance, heat, years].every((alt) => alt?.includes(wickedPlace))).toBe(true);
     expect(part.querySelectorAll('script')).toHaveLength(0);

@@ -1,4 +1,4 @@
-import type { Expression, ReadValue, Span } from '../../workbook/port';
+import type { Expression, Operator, ReadValue, Span } from '../../workbook/port';
 import { HostError, isCellError } from '../../workbook/port';
 import {
   columnPlace,
@@ -95,8 +95,7 @@ export function createEvaluation(book: BookState, functions: ReadonlyMap<string,
       if ('input' in expression) return namedCell(expression.input);
       if ('call' in expression) return callFunction(functions, expression, evaluate);
       if ('native' in expression) return evaluateNative(expression.native, expression.args, evaluate);
-      const left = singleValue(evaluate(expression.left));
-      return plainValue(applyOperator(expression.operator, left, singleValue(evaluate(expression.right))));
+      return operateOn(expression.operator, evaluate(expression.left), evaluate(expression.right));
     };
   }
 
@@ -144,6 +143,20 @@ function spill(sheet: SheetState, over: Span, list: readonly (readonly ReadValue
     list.every((values, down) => values.every((_, across) => isFree(down, across)));
   if (!hasRoom) return { value: errorOf('#SPILL!'), pattern: null };
   return { value: first[0] ?? null, pattern: null, list };
+}
+
+/** With each value of a list, as every spreadsheet program that spills does. */
+function operateOn(operator: Operator, left: Operand, right: Operand): Operand {
+  const list = left.kind === 'list' ? left : right;
+  if (list.kind !== 'list') return plainValue(applyOperator(operator, singleValue(left), singleValue(right)));
+  const rows = list.rows.map((row) =>
+    row.map((value) =>
+      list === left
+        ? applyOperator(operator, value, singleValue(right))
+        : applyOperator(operator, singleValue(left), value),
+    ),
+  );
+  return { kind: 'list', rows };
 }
 
 function callFunction(

@@ -28,6 +28,7 @@ export const pictures = {
     title: 'Heat from sowing to first pick',
     remark:
       'Degree days over {base} {degrees}, added up from each sowing in the weather of {year}. First pick at {target}.',
+    thinned: 'Drawn are {count} of the {all} sowings, spread evenly from the first to the last.',
     path: '{sowing} to {pick}',
     open: '{sowing}: not reached',
     alt: '{reached} of {count} {count|sowing|sowings} {reached|reaches|reach} {target} degree days.',

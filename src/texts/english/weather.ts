@@ -108,9 +108,10 @@ export const weather = {
       label: 'Last sowing',
       remark: "CUCURBIT.DATE.LASTSOWING with the crop's figures, before the Season's first frost.",
     },
-    yearCompared: {
-      label: 'Year whose heat spaces sowings',
-      remark: 'The last that the record has from that sowing to the last one.',
+    sowingInRecord: {
+      label: 'That sowing in the record',
+      remark:
+        'In the last year that the record has from there to the last sowing. Its heat spaces the sowings.',
     },
     heatBetween: {
       label: 'Heat from sowing to sowing',
@@ -165,7 +166,7 @@ export const weather = {
     heading: 'Sowings of equal heat',
     sown: {
       header: 'Sow on',
-      note: 'CUCURBIT.HEAT.SUCCESSION fills this list: dates of the year compared, to the last sowing.',
+      note: 'CUCURBIT.HEAT.SUCCESSION fills this list, from the heat of the year above, to the last sowing.',
     },
   },
   degreeDays: { us: '°F days', metric: '°C days' },

@@ -60,6 +60,7 @@ export const weatherPane = {
     heats: 'Heat to the first pick, by crop',
     heat: '{heat} {unit} over {days} days, above {base}',
     sowings: 'Sowings of equal heat',
+    sowingsBy: 'By the heat of {year}: {dates}.',
     noSowings: 'None can be given.',
   },
 } as const;
