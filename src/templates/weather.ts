@@ -16,7 +16,10 @@ import type {
 } from '../workbook/template';
 import { allOf, call, column, givenOr, input, lookUp, native, operate, when } from '../workbook/expressions';
 import type { FillRequest } from '../workbook/fillSheets';
+import { cropNames } from '../reference/crops';
+import { emergence } from '../reference/emergence';
 import { heatBases, type InBothScales } from '../reference/heatBases';
+import { seedKinds } from '../reference/seedStandards';
 import { sources, type SourceId } from '../reference/sources';
 import { english } from '../texts/english';
 import { seasonTemplate } from './season';
@@ -97,6 +100,19 @@ const sowingInRecord = input('SOWING_IN_RECORD');
 const sowingSpan = operate(input('LAST_SOWING_COMPARED'), '-', sowing);
 /** From a later day on the record does not reach to the last sowing. */
 const lastStart = operate(input('RECORD_LAST_DAY'), '-', sowingSpan);
+
+/** Nothing to mend where nobody has measured it: such a crop has no table of emergence. */
+const whereTable = (counted: Expression): Expression =>
+  when(
+    native(
+      'OR',
+      ...cropNames
+        .filter((name) => emergence[seedKinds[name] ?? ''] === undefined)
+        .map((name) => operate(input('HEAT_CROP'), '=', name)),
+    ),
+    words.noTable,
+    counted,
+  );
 
 const form: readonly FormLine[] = [
   typed('place', 'RECORD_PLACE', null, 'text'),
@@ -200,13 +216,13 @@ const form: readonly FormLine[] = [
   computed(
     'emergence',
     'EMERGENCE_DAYS',
-    call('EMERGENCE.DAYS', input('HEAT_CROP'), input('SOIL_USED'), units),
+    whereTable(call('EMERGENCE.DAYS', input('HEAT_CROP'), input('SOIL_USED'), units)),
     'tenth',
   ),
   computed(
     'seedlings',
     'EMERGENCE_SHARE',
-    call('EMERGENCE.PERCENT', input('HEAT_CROP'), input('SOIL_USED'), units),
+    whereTable(call('EMERGENCE.PERCENT', input('HEAT_CROP'), input('SOIL_USED'), units)),
     'percent',
   ),
   computed(

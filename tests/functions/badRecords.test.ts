@@ -193,6 +193,9 @@ describe('the other scale', () => {
     const message =
       '#VALUE! The warmest high is 70 and the base is 10: they are not in one scale. Give the base in the scale of the temperatures; 10 °C is 50 °F.';
     expect(run('HEAT.DAY', 70, 50, 10)).toBe(message);
+    // Hotter than any air in C; the hottest ever measured was 56.7 (from memory, check).
+    expect(run('HEAT.DAY', 58, 50, 10)).toContain('The warmest high is 58 and the base is 10');
+    expect(run('HEAT.DAY', 56, 50, 10)).toBe(43);
     expect(run('HEAT.SUM', highs, lows, 10)).toBe(message);
     expect(run('HEAT.DATE', dates, highs, lows, '2026-05-01', 9, 10)).toBe(message);
     const cool = 'The warmest high is 21.1111 and the base is 50: they are not in one scale.';

@@ -131,6 +131,25 @@ describe.each([
     expect(byCrop?.rows[0]?.slice(2, 7)).toEqual(['reduced', 60, 90, 53, 1080]);
   });
 
+  it.each([
+    // At 68 °F: Harrington and Minges 1954, in Knott's Handbook 1997.
+    ['slicing cucumber', 6],
+    ['pumpkin', 'no table'],
+    ['gourd', 'no table'],
+  ])('have days to emergence where a table has the crop: %s', async (crop, expected) => {
+    const port = make();
+    const form = { HEAT_CROP: crop, HEAT_BASE: 50, HEAT_METHOD: 'mean', SOIL_TEMPERATURE: 68 };
+    const plan = allTemplates.map((template) => ({ template, inputs: [], form: demoSeason }));
+    await fillSheets(
+      port,
+      [...plan, ...requestWeather({ ...record, days: days.slice(0, 400) }, form)],
+      'test',
+    );
+    expect(await port.settle(60_000)).toEqual([]);
+    expect(await named(port, 'EMERGENCE_DAYS')).toBe(expected);
+    expect((await named(port, 'EMERGENCE_SHARE')) === 'no table').toBe(expected === 'no table');
+  });
+
   it('pick later than the calendar what is sown in the cold (by hand)', async () => {
     const season = { ...demoSeason, HEAT_SOWING: serial('2027-04-15'), HEAT_BASE: 50, HEAT_METHOD: 'mean' };
     const port = make();

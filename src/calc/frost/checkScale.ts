@@ -1,8 +1,7 @@
 import { refuse, type Problem } from '../errors';
+import { airLimits } from '../limits/airLimits';
 import type { UnitSystem } from '../units/units';
 
-/** No night has been as warm in C. */
-export const warmestNightInC = 45;
 /** Where a year's warmest night is colder in F no cucurbit grows. */
 const coolestSummerInF = 40;
 /** From here on a threshold is one in F. */
@@ -25,7 +24,7 @@ export function findOtherScaleOfLows(
 ): Extract<Problem, { code: 'lowsInCelsius' | 'lowsInFahrenheit' }> | null {
   const warmest = lows.reduce((most, low) => Math.max(most, low), -Infinity);
   if (units.name === 'metric') {
-    return warmest > warmestNightInC ? { code: 'lowsInFahrenheit', warmest } : null;
+    return warmest > airLimits.warmestNightC ? { code: 'lowsInFahrenheit', warmest } : null;
   }
   const isCold = threshold >= leastThresholdInF && lows.length >= wholeYear && warmest < coolestSummerInF;
   return isCold ? { code: 'lowsInCelsius', warmest } : null;

@@ -1,5 +1,5 @@
 import { yearOfDay } from '../dates/calendar';
-import { warmestNightInC } from '../frost/checkScale';
+import { airLimits } from '../limits/airLimits';
 import { readings } from '../limits/checkReading';
 import { inMetric } from '../units/inMetric';
 import { fahrenheitPerCelsius, freezingF, type UnitSystemName } from '../units/units';
@@ -12,19 +12,15 @@ export interface WarmestOfDay {
   readonly degrees: number;
 }
 
-/**
- * The hottest and the coldest air measured on earth [C]: World Meteorological Organization, World Weather and Climate
- * Extremes Archive (Furnace Creek 1913, Vostok 1983); from memory, check.
- */
-const extremesC = { hottest: 56.7, coldest: -89.2 };
+const { hottestC, coldestC, warmestNightC } = airLimits;
 
 const toF = (celsius: number): number => celsius * fahrenheitPerCelsius + freezingF;
 
 /** Whether air was never as hot or as cold, a night never as warm, or no function would take it. */
 export function isImpossible(degrees: number, units: UnitSystemName, measure: 'high' | 'low'): boolean {
   const celsius = units === 'us' ? inMetric(degrees, 'F').value : degrees;
-  const most = measure === 'low' ? warmestNightInC : extremesC.hottest;
-  return celsius > most + nearness || celsius < extremesC.coldest - nearness || degrees < readings.atLeast;
+  const most = measure === 'low' ? warmestNightC : hottestC;
+  return celsius > most + nearness || celsius < coldestC - nearness || degrees < readings.atLeast;
 }
 
 /** A limit turned into F and back is off by rounding error. */
@@ -53,7 +49,7 @@ const slips = { count: 5, share: 0.05 };
  */
 export function scaleByTemperatures(warmest: readonly WarmestOfDay[]): UnitSystemName | null {
   const hottest = hottestOf(warmest).degrees;
-  if (hottest > extremesC.hottest) return 'us';
+  if (hottest > hottestC) return 'us';
   return warmest.length >= daysOfYear && hottest <= leastHottestF ? 'metric' : null;
 }
 
@@ -84,8 +80,8 @@ export function findOtherScale(
       const count = days.filter((one) => one.degrees > limit).length;
       return count >= slips.count && count > days.length * slips.share;
     };
-    if (tooHot(toF(extremesC.hottest))) return { code: 'noScale', line, hottest: degrees };
-    const isF = units === 'metric' && tooHot(extremesC.hottest);
+    if (tooHot(toF(hottestC))) return { code: 'noScale', line, hottest: degrees };
+    const isF = units === 'metric' && tooHot(hottestC);
     const isC = units === 'us' && days.length >= daysOfYear && degrees <= leastHottestF;
     if (isF || isC) return { code: 'otherScale', line, units, year, hottest: degrees };
   }

@@ -83,7 +83,11 @@ export const weather = {
       remark: 'CUCURBIT.FROST.CHANCE: share of falls with an earlier frost.',
     },
     soilUsed: { label: 'Soil temperature used', remark: 'CUCURBIT.SOIL.RANGE where it is left blank.' },
-    emergence: { label: 'Days to emergence', remark: 'CUCURBIT.EMERGENCE.DAYS, for the crop above.' },
+    emergence: {
+      label: 'Days to emergence',
+      remark:
+        'CUCURBIT.EMERGENCE.DAYS. "no table": squash, pumpkin, gourd are not in it; the soil temperature is what counts.',
+    },
     seedlings: {
       label: 'Share that comes up well',
       remark: 'CUCURBIT.EMERGENCE.PERCENT: normal seedlings at that temperature.',
@@ -171,6 +175,7 @@ export const weather = {
   },
   degreeDays: { us: '°F days', metric: '°C days' },
   none: 'none',
+  noTable: 'no table',
   recordSheet: 'Weather record',
   recordLead: [
     'One line a day; leave a cell blank where the record has none. A day typed under the last line belongs to it.',
