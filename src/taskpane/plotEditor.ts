@@ -50,7 +50,7 @@ export function createPlotEditor(desk: PlotDesk, onClose: (wasNew: boolean) => v
     if (values === null) return notice.warn(words.toMend);
     if (index === null || line === undefined) return add(read, values);
     if (seen.some(([header, shown]) => !isSame(line.values[header], shown))) {
-      desk.show(await readPlots(workbook, table));
+      desk.show(await readPlots(workbook, table, false));
       return notice.warn(pane.season.otherMeanwhile);
     }
     await change(read, index, line, values);

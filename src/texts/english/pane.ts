@@ -31,6 +31,8 @@ export const pane = {
     working: 'Putting it back…',
   },
   reading: 'Reading your plan…',
+  /** A heading, while the figures under it are older than the sheet. */
+  calculating: '{heading}: calculating…',
   notRead: 'The sheets could not be read. {problem}',
   readAgain: 'Read the sheets again',
   /** Names of changes in the list of what can be undone. */
