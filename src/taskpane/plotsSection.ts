@@ -38,7 +38,9 @@ export function createPlotsSection({ workbook, table, actions, tools }: PlotsPar
   const mayAdd = workbook.cannotAddRows !== true;
   const older = element('p', { class: 'hint', hidden: mayAdd }, words.cannotAdd);
   const desk = createPlotDesk(workbook, table, actions, (state) => show(state));
-  const editor = createPlotEditor(desk, (wasNew) => (wasNew ? add.focus() : desk.list.focus()));
+  const editor = createPlotEditor(desk, tools.nearestNames, (wasNew) =>
+    wasNew ? add.focus() : desk.list.focus(),
+  );
   const add = desk.button(words.add, () => editor.open(null));
   const onChosen = createPlotActions(
     desk,

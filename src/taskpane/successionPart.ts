@@ -32,6 +32,7 @@ export function createSuccessionPart(desk: PlotDesk, tools: PaneTools): HTMLElem
       },
     ],
     wanted: words.wanted,
+    nearestNames: tools.nearestNames,
     onEdit: () => {
       asks.hide();
       desk.notice.say('');
