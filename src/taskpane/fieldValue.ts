@@ -4,6 +4,7 @@ import { checkLimits, type Limits } from '../workbook/limits';
 import { parseNumber } from '../workbook/parseNumber';
 import { dayOfIso, dayOfSerial, isoOfDay, serialOfDay } from '../workbook/serialDate';
 import type { FormLine, Format } from '../workbook/template';
+import type { NearestNames } from '../templates/sayListProblem';
 import { sayLimits } from '../templates/sayLimits';
 import { english } from '../texts/english';
 import { fill } from '../texts/fill';
@@ -15,7 +16,7 @@ export type FieldKind = 'date' | 'percent' | 'number' | 'choice' | 'offer' | 'te
 export type Checked = { readonly value: CellValue } | { readonly wrong: string };
 
 export function fieldKind(line: FormLine): FieldKind {
-  if (line.offered !== undefined) return 'offer';
+  if (line.takenAs !== undefined) return 'offer';
   if (line.choices.length > 0) return 'choice';
   if (line.format === 'date' || line.format === 'percent' || line.format === 'text') return line.format;
   return 'number';
@@ -41,6 +42,12 @@ function choiceLike({ choices }: FormLine, text: string): string | undefined {
   return choices.find((choice) => choice.toLowerCase() === text.toLowerCase());
 }
 
+/** A choice as a list says it. */
+export function sayChoice({ takenAs }: FormLine, choice: string): string {
+  const crop = takenAs?.[choice];
+  return crop === undefined ? choice : fill(pane.takenAs, { name: choice, crop });
+}
+
 /** The cell's value in words, as a note says it. */
 export function sayValue(line: FormLine, value: ReadValue): string {
   if (isCellError(value)) return value.message ?? value.error;
@@ -57,7 +64,7 @@ export function sayUnshowable(line: FormLine, value: ReadValue): string {
 }
 
 /** The cell's value that a field's text stands for, or what to do about it. Nothing typed is an empty cell. */
-export function checkText(line: FormLine, typed: string): Checked {
+export function checkText(line: FormLine, typed: string, nearestNames: NearestNames = () => []): Checked {
   const text = typed.trim();
   if (text === '') return { value: null };
   switch (fieldKind(line)) {
@@ -66,7 +73,7 @@ export function checkText(line: FormLine, typed: string): Checked {
       return { value: text };
     case 'offer':
       return choiceLike(line, text) === undefined
-        ? { wrong: fill(pane.wrong.notKnown, { given: text }) }
+        ? { wrong: sayUnknown(line, text, nearestNames) }
         : { value: text };
     case 'date':
       return checkDate(text);
@@ -75,6 +82,13 @@ export function checkText(line: FormLine, typed: string): Checked {
     case 'number':
       return checkNumber(text, line.limits ?? {});
   }
+}
+
+function sayUnknown(line: FormLine, given: string, nearestNames: NearestNames): string {
+  const near = nearestNames(given, line.choices).map((choice) => sayChoice(line, choice));
+  return near.length === 0
+    ? fill(pane.wrong.notKnown, { given })
+    : fill(pane.wrong.notKnownNear, { given, names: near.join(', ') });
 }
 
 export function wrongDate(): Checked {

@@ -15,6 +15,8 @@ export interface FindingsSection {
   readonly element: HTMLElement;
   /** null while there is no sheet to look at. */
   show(findings: readonly Finding[] | null, unsettled: number): void;
+  /** The sheets have changed, and what comes of it is not known yet. */
+  wait(): void;
   /** Says what the selected cell's error says, or what is said of the cell in the list. */
   showSelected(area: Area | null): Promise<void>;
 }
@@ -36,20 +38,28 @@ export function createFindingsSection(workbook: LiveWorkbook): FindingsSection {
   all.append(selected, announced, state, notice.element, list.element);
   let latest = 0;
   let shown: readonly Finding[] = [];
+  let isThere = false;
 
+  const sayHeading = (isWaiting: boolean): void => {
+    const count = shown.length;
+    const counted = count === 0 ? words.heading : fill(words.headingCount, { count });
+    setText(heading, isWaiting ? fill(pane.calculating, { heading: words.heading }) : counted);
+    list.element.setAttribute('aria-busy', String(isWaiting));
+  };
   return {
     element: all,
     show(findings, unsettled) {
       shown = findings ?? [];
-      const count = shown.length;
-      setText(heading, count === 0 ? words.heading : fill(words.headingCount, { count }));
+      isThere = findings !== null;
+      sayHeading(unsettled > 0);
       const wait = unsettled > 0 ? fill(words.unsettled, { count: unsettled }) : '';
-      const calm = findings === null ? words.noSheet : count === 0 ? words.nothing : '';
+      const calm = findings === null ? words.noSheet : shown.length === 0 ? words.nothing : '';
       setText(state, wait === '' ? calm : wait);
       state.hidden = state.textContent === '';
       setText(announced, findings === null || wait !== '' ? '' : sayCount(findings));
       list.show(shown);
     },
+    wait: () => sayHeading(isThere),
     async showSelected(area) {
       const asked = ++latest;
       const error = area === null ? null : await errorIn(workbook, area);

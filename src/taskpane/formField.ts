@@ -1,6 +1,7 @@
 /** One field over a cell: what the sheet says, what the person typed over it, and what is wrong with that. */
 import type { ReadValue } from '../workbook/port';
 import type { FormLine } from '../workbook/template';
+import type { NearestNames } from '../templates/sayListProblem';
 import { english } from '../texts/english';
 import { fill } from '../texts/fill';
 import { element, paneId, setText } from './elements';
@@ -8,6 +9,7 @@ import {
   checkText,
   fieldKind,
   fieldText,
+  sayChoice,
   sayUnshowable,
   sayValue,
   wrongDate,
@@ -38,16 +40,17 @@ export interface FormField {
 
 type Control = HTMLInputElement | HTMLSelectElement;
 
-/** @param onEdit the text changed, or the person left the field */
-export function createFormField(line: FormLine, onEdit: () => void): FormField {
+/**
+ * @param onEdit the text changed, or the person left the field
+ * @param nearestNames for a choice that is typed
+ */
+export function createFormField(line: FormLine, onEdit: () => void, nearestNames?: NearestNames): FormField {
   const id = paneId(line.name);
   const isPercent = fieldKind(line) === 'percent';
   const part = (name: string): string => `${id}-${name}`;
   const parts = ['unit', 'note', 'wrong', 'stands-in', 'help'].map(part);
   const offered =
-    line.offered === undefined
-      ? []
-      : [element('datalist', { id: part('offered') }, ...optionsOf(line.offered))];
+    fieldKind(line) === 'offer' ? [element('datalist', { id: part('offered') }, ...optionsOf(line))] : [];
   const control = createControl(line, id, parts.join(' '), part('offered'));
   const unit = element(
     'span',
@@ -70,7 +73,7 @@ export function createFormField(line: FormLine, onEdit: () => void): FormField {
   /** 90.0 for 90 is an edit, and yet nothing to write. */
   const isTouched = (): boolean => {
     if (!isEdited() || isHalfTyped()) return isEdited();
-    const checked = checkText(line, control.value);
+    const checked = checkText(line, control.value, nearestNames);
     return !('value' in checked) || checked.value !== (sheetValue === '' ? null : sheetValue);
   };
   const showSheet = (): void => {
@@ -130,7 +133,7 @@ export function createFormField(line: FormLine, onEdit: () => void): FormField {
     check() {
       if (isHalfTyped()) return wrongDate();
       if (sheetText === null && !isEdited()) return { wrong: sayUnshowable(line, sheetValue) };
-      return checkText(line, control.value);
+      return checkText(line, control.value, nearestNames);
     },
     isDone: () => done,
     setDone() {
@@ -157,8 +160,8 @@ export function createFormField(line: FormLine, onEdit: () => void): FormField {
   };
 }
 
-function optionsOf(choices: readonly string[]): HTMLElement[] {
-  return choices.map((choice) => element('option', { value: choice }, choice));
+function optionsOf(line: FormLine): HTMLElement[] {
+  return line.choices.map((choice) => element('option', { value: choice }, sayChoice(line, choice)));
 }
 
 function createControl(line: FormLine, id: string, describedBy: string, list: string): Control {
@@ -169,7 +172,7 @@ function createControl(line: FormLine, id: string, describedBy: string, list: st
         'select',
         common,
         element('option', { value: '' }, pane.season.choose),
-        ...optionsOf(line.choices),
+        ...optionsOf(line),
       );
     case 'date':
       return element('input', { ...common, type: 'date', min: '1900-03-01', max: '9999-12-31' });

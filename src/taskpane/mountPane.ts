@@ -133,7 +133,8 @@ export async function mountPane(
     const unsettled = await attempt(() => workbook.settle(settleMs));
     const there = await attempt(() => workbook.sheets());
     const form = await readSeason();
-    const lines = await attempt(() => readPlots(workbook, plotsTable));
+    const left = unsettled === 'unreadable' ? 0 : unsettled.length;
+    const lines = await attempt(() => readPlots(workbook, plotsTable, left === 0));
     const sky = await attempt(() => readWeatherSheet(workbook));
     const found = await attempt(() => findFindings(workbook, plotsTable, notesHeader, causesInPlots));
     const selection = await attempt(() => workbook.selection());
@@ -150,10 +151,7 @@ export async function mountPane(
     ]);
     const inPlots = found === 'unreadable' ? [] : withoutFollowers(found, inForms);
     const isEmpty = form === 'absent' && inPlots.length === 0;
-    findings.show(
-      isEmpty ? null : [...inForms, ...inPlots],
-      unsettled === 'unreadable' ? 0 : unsettled.length,
-    );
+    findings.show(isEmpty ? null : [...inForms, ...inPlots], left);
     links.update();
     for (const part of waiting) part.hidden = false;
     reading.remove();
@@ -163,7 +161,11 @@ export async function mountPane(
   };
 
   const stops = [
-    workbook.onChange(refresher.soon),
+    workbook.onChange(() => {
+      plots.wait();
+      findings.wait();
+      refresher.soon();
+    }),
     workbook.onSelection((area) => void findings.showSelected(area)),
     ...plan.map(({ stop }) => stop),
   ];

@@ -19,6 +19,8 @@ export interface PlotDesk {
   readonly notice: Notice;
   /** As the person sees them; null while there is no sheet. */
   lines(): LinesRead | null;
+  /** Whether the computed figures of these lines are theirs. */
+  isSettled(): boolean;
   /** What was read, for everybody who shows it. */
   show(state: PlotsState): void;
   /** An action that writes. */
@@ -49,9 +51,11 @@ export function createPlotDesk(
   const notice = createNotice();
   const list = createPlotList(() => notice.say(''));
   let read: LinesRead | null = null;
+  let isSettled = false;
 
   const show = (state: PlotsState): void => {
     read = typeof state === 'object' ? state.lines : null;
+    isSettled = typeof state === 'object' && state.isSettled;
     onShow(state);
   };
   return {
@@ -60,6 +64,7 @@ export function createPlotDesk(
     list,
     notice,
     lines: () => read,
+    isSettled: () => isSettled,
     show,
     run(action) {
       void actions.run(() => action().catch((cause: unknown) => notice.warn(failureSentence(cause))));
@@ -73,7 +78,7 @@ export function createPlotDesk(
     },
     async write(from, planned, title, chosen) {
       await workbook.apply(arrangeLines(from, table, planned, title));
-      const state = await readPlots(workbook, table);
+      const state = await readPlots(workbook, table, false);
       list.choose(null);
       show(state);
       list.choose(chosen);

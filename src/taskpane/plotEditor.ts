@@ -2,6 +2,7 @@
 import { addLines, countUsed, linesAsTheyAre } from '../workbook/arrangeLines';
 import { HostError, type CellValue } from '../workbook/port';
 import { readLines, type Line, type LinesRead } from '../workbook/readLines';
+import type { NearestNames } from '../templates/sayListProblem';
 import { english } from '../texts/english';
 import { fill } from '../texts/fill';
 import type { PlotDesk } from './plotDesk';
@@ -25,10 +26,15 @@ interface Target {
 }
 
 /** @param onClose takes the focus; told whether it was a new plot */
-export function createPlotEditor(desk: PlotDesk, onClose: (wasNew: boolean) => void): PlotEditor {
+export function createPlotEditor(
+  desk: PlotDesk,
+  nearestNames: NearestNames,
+  onClose: (wasNew: boolean) => void,
+): PlotEditor {
   const { workbook, table, notice } = desk;
   const form = createPlotForm(
     table,
+    nearestNames,
     () => desk.run(put),
     () => close(),
   );
@@ -50,7 +56,7 @@ export function createPlotEditor(desk: PlotDesk, onClose: (wasNew: boolean) => v
     if (values === null) return notice.warn(words.toMend);
     if (index === null || line === undefined) return add(read, values);
     if (seen.some(([header, shown]) => !isSame(line.values[header], shown))) {
-      desk.show(await readPlots(workbook, table));
+      desk.show(await readPlots(workbook, table, false));
       return notice.warn(pane.season.otherMeanwhile);
     }
     await change(read, index, line, values);

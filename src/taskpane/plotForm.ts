@@ -2,6 +2,7 @@
 import { isCellError, type CellValue } from '../workbook/port';
 import type { Line, LinesRead } from '../workbook/readLines';
 import type { FormLine, TableColumn, TableTemplate } from '../workbook/template';
+import type { NearestNames } from '../templates/sayListProblem';
 import { english } from '../texts/english';
 import { fill } from '../texts/fill';
 import { element, paneId, setText } from './elements';
@@ -28,11 +29,16 @@ export interface PlotForm {
   focus(): void;
 }
 
-export function createPlotForm(table: TableTemplate, onPut: () => void, onClose: () => void): PlotForm {
+export function createPlotForm(
+  table: TableTemplate,
+  nearestNames: NearestNames,
+  onPut: () => void,
+  onClose: () => void,
+): PlotForm {
   const id = paneId('plot-form');
   const title = element('h3', { id });
   const inputs = table.columns.filter(({ kind }) => kind === 'input');
-  const fields = inputs.map((column) => createFormField(lineOf(column), () => showState()));
+  const fields = inputs.map((column) => createFormField(lineOf(column), () => showState(), nearestNames));
   // What every plot is asked stands before the first result.
   const asked = table.columns.findIndex(({ kind }) => kind === 'computed');
   const put = element('button', { type: 'submit', class: 'main' });
@@ -142,7 +148,7 @@ function checkName(name: string, otherNames: readonly string[]): string | null {
   return isTaken ? fill(words.nameTaken, { name }) : null;
 }
 
-function lineOf({ header, format, choices, offered, note, limits }: TableColumn): FormLine {
+function lineOf({ header, format, choices, takenAs, note, limits }: TableColumn): FormLine {
   return {
     label: header,
     name: `plot ${header}`,
@@ -151,7 +157,7 @@ function lineOf({ header, format, choices, offered, note, limits }: TableColumn)
     format,
     choices,
     remark: note,
-    ...(offered && { offered }),
+    ...(takenAs && { takenAs }),
     ...(limits && { limits }),
   };
 }

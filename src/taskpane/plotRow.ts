@@ -14,11 +14,10 @@ export function plotName(line: Line, index: number): string {
   return name === '' ? fill(words.unnamedLine, { line: index + 1 }) : name;
 }
 
-export function plotRow(line: Line, index: number, units: LinesRead['units']): PlotRow {
+/** @param isSettled whether what is computed is this line's; else it is not shown */
+export function plotRow(line: Line, index: number, units: LinesRead['units'], isSettled: boolean): PlotRow {
   const { values } = line;
   const size = [say(values[length.header]), say(values[width.header])];
-  const grown = values[plants.header];
-  const sown = values[seedToSow.header];
   const parts = [
     say(values[crop.header]) || words.noCrop,
     ...(size.includes('')
@@ -26,10 +25,22 @@ export function plotRow(line: Line, index: number, units: LinesRead['units']): P
       : [
           fill(words.size, { length: size[0] ?? '', width: size[1] ?? '', unit: units[length.header] ?? '' }),
         ]),
+    ...(isSettled ? sayComputed(line) : [words.calculating]),
+  ];
+  return {
+    name: plotName(line, index),
+    details: parts.join(words.separator),
+    mark: isSettled ? markOf(line) : '',
+  };
+}
+
+function sayComputed({ values }: Line): string[] {
+  const grown = values[plants.header];
+  const sown = values[seedToSow.header];
+  return [
     ...(typeof grown === 'number' ? [fill(words.plants, { count: sayWhole(grown) })] : []),
     ...(typeof sown === 'number' ? [fill(words.seeds, { count: sayWhole(sown) })] : []),
   ];
-  return { name: plotName(line, index), details: parts.join(words.separator), mark: markOf(line) };
 }
 
 function markOf({ values }: Line): string {

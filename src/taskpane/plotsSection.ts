@@ -21,6 +21,8 @@ const words = pane.plots;
 export interface PlotsSection {
   readonly element: HTMLElement;
   show(state: PlotsState): void;
+  /** The sheet has changed, and what comes of it is not known yet. */
+  wait(): void;
 }
 
 export interface PlotsParts {
@@ -36,7 +38,9 @@ export function createPlotsSection({ workbook, table, actions, tools }: PlotsPar
   const mayAdd = workbook.cannotAddRows !== true;
   const older = element('p', { class: 'hint', hidden: mayAdd }, words.cannotAdd);
   const desk = createPlotDesk(workbook, table, actions, (state) => show(state));
-  const editor = createPlotEditor(desk, (wasNew) => (wasNew ? add.focus() : desk.list.focus()));
+  const editor = createPlotEditor(desk, tools.nearestNames, (wasNew) =>
+    wasNew ? add.focus() : desk.list.focus(),
+  );
   const add = desk.button(words.add, () => editor.open(null));
   const onChosen = createPlotActions(
     desk,
@@ -62,10 +66,16 @@ export function createPlotsSection({ workbook, table, actions, tools }: PlotsPar
   });
   const succession = createSuccessionPart(desk, tools);
 
+  let used = 0;
+  const sayHeading = (isWaiting: boolean): void => {
+    const counted = used === 0 ? words.heading : fill(words.headingCount, { count: used });
+    setText(heading, isWaiting ? fill(pane.calculating, { heading: counted }) : counted);
+    desk.list.element.setAttribute('aria-busy', String(isWaiting));
+  };
   const show = (state: PlotsState): void => {
     const isThere = typeof state === 'object';
-    const used = isThere ? countUsed(state.lines) : 0;
-    setText(heading, used === 0 ? words.heading : fill(words.headingCount, { count: used }));
+    used = isThere ? countUsed(state.lines) : 0;
+    sayHeading(used > 0 && isThere && !state.isSettled);
     setText(hint, isThere ? words.none : state === 'absent' ? sayAbsent() : words.damaged);
     hint.hidden = used > 0;
     for (const part of [add, paste.element]) part.hidden = !isThere || !mayAdd;
@@ -73,7 +83,8 @@ export function createPlotsSection({ workbook, table, actions, tools }: PlotsPar
     succession.hidden = used === 0 || !mayAdd;
     if (!isThere) return;
     const { lines, units } = state.lines;
-    desk.list.show(lines.slice(0, used).map((line, index) => plotRow(line, index, units)));
+    const rows = lines.slice(0, used).map((line, index) => plotRow(line, index, units, state.isSettled));
+    desk.list.show(rows);
     editor.show(state);
   };
   all.append(
@@ -89,7 +100,7 @@ export function createPlotsSection({ workbook, table, actions, tools }: PlotsPar
     desk.notice.element,
   );
   desk.show('absent');
-  return { element: all, show: desk.show };
+  return { element: all, show: desk.show, wait: () => sayHeading(used > 0) };
 }
 
 function sayAbsent(): string {

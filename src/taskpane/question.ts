@@ -1,10 +1,11 @@
 /** A question with a few fields and a button; the answer stands below it and is read aloud. */
 import type { CellValue } from '../workbook/port';
 import type { FormLine } from '../workbook/template';
+import type { NearestNames } from '../templates/sayListProblem';
 import { element, paneId } from './elements';
 import { createFormField, type FormField } from './formField';
 
-export interface QuestionField extends Pick<FormLine, 'name' | 'format' | 'limits' | 'offered'> {
+export interface QuestionField extends Pick<FormLine, 'name' | 'format' | 'limits' | 'takenAs'> {
   readonly label: string;
   readonly help: string;
   readonly choices?: readonly string[];
@@ -22,6 +23,7 @@ export interface QuestionParts {
   readonly button: string;
   /** What is said of a blank that nothing stands in for. */
   readonly wanted: string;
+  readonly nearestNames: NearestNames;
   /** Asked with every field right. */
   readonly onAsk: (values: Values) => void;
   /** What was asked is no longer what the fields say. */
@@ -37,7 +39,7 @@ export function createQuestion(parts: QuestionParts): Question {
   const fields = parts.fields.map((field) => {
     const { help, choices = [], start = null } = field;
     const line = { ...field, kind: 'input', content: start, choices, remark: help } as const;
-    const made = createFormField(line, () => mark(made, field));
+    const made = createFormField(line, () => mark(made, field), parts.nearestNames);
     made.show(start, false);
     return { made, field };
   });

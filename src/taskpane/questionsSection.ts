@@ -153,7 +153,7 @@ export function createQuestionsSection(table: TableTemplate, tools: PaneTools): 
     name,
     format: 'text',
     choices: cropColumn?.choices ?? [],
-    offered: cropColumn?.offered ?? [],
+    takenAs: cropColumn?.takenAs ?? {},
     isWanted: false,
   });
   const wanted = (name: string, text: { label: string; help: string }): QuestionField => ({
@@ -179,6 +179,7 @@ export function createQuestionsSection(table: TableTemplate, tools: PaneTools): 
       button,
       fields,
       wanted: words.wanted,
+      nearestNames: tools.nearestNames,
       onAsk: (values) => question.say(answer(values)),
     });
     return question.element;

@@ -8,6 +8,8 @@ import { readCropFigures, type CropFigures } from './standIns';
 export interface PlotsRead {
   readonly lines: LinesRead;
   readonly figures: CropFigures;
+  /** Read after all was calculated. Else a computed figure may be an older one, or another plot's. */
+  readonly isSettled: boolean;
 }
 
 export type PlotsState = PlotsRead | 'absent' | 'unreadable';
@@ -15,9 +17,13 @@ export type PlotsState = PlotsRead | 'absent' | 'unreadable';
 export const nameHeader = english.sheets.plots.columns.plot.header;
 
 /** @throws HostError */
-export async function readPlots(port: WorkbookPort, table: TableTemplate): Promise<PlotsState> {
+export async function readPlots(
+  port: WorkbookPort,
+  table: TableTemplate,
+  isSettled: boolean,
+): Promise<PlotsState> {
   const lines = await readLines(port, table);
-  return lines === null ? 'absent' : { lines, figures: await readCropFigures(port) };
+  return lines === null ? 'absent' : { lines, figures: await readCropFigures(port), isSettled };
 }
 
 /** "" for a line without one. */

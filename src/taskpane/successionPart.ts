@@ -32,6 +32,7 @@ export function createSuccessionPart(desk: PlotDesk, tools: PaneTools): HTMLElem
       },
     ],
     wanted: words.wanted,
+    nearestNames: tools.nearestNames,
     onEdit: () => {
       asks.hide();
       desk.notice.say('');
@@ -60,6 +61,7 @@ export function createSuccessionPart(desk: PlotDesk, tools: PaneTools): HTMLElem
 
   const addOrAsk = (read: LinesRead, index: number, name: string, values: Values): void => {
     asks.hide();
+    if (values['succession last'] === null && !desk.isSettled()) return desk.notice.warn(words.calculating);
     const last = values['succession last'] ?? read.lines[index]?.values[lastSowing.header];
     if (typeof last !== 'number') return desk.notice.warn(words.noLast);
     const dates = tools.successionDates(

@@ -26,8 +26,11 @@ const remarks = words.remarks;
 const { quantities } = english;
 
 const cropTypes = crops.map((crop) => crop.name);
-/** The types first, then the trade's other names for them. */
-const understoodNames = [...cropTypes, ...crops.flatMap((crop) => crop.synonyms)];
+/** The trade's other names for them. */
+const synonyms = Object.fromEntries(
+  crops.flatMap((crop) => crop.synonyms.map((name) => [name, crop.name] as const)),
+);
+const understoodNames = [...cropTypes, ...Object.keys(synonyms)];
 
 type ColumnKey = keyof typeof headers;
 const cell = (key: ColumnKey): Expression => column(headers[key].header);
@@ -430,7 +433,7 @@ export const plotsTemplate: SheetTemplate = {
       columns: [
         // What every plot is asked first, so that its results stand in sight beside it.
         asked('plot', 'text', 16),
-        asked('crop', 'text', 20, { choices: understoodNames, offered: cropTypes }),
+        asked('crop', 'text', 20, { choices: understoodNames, takenAs: synonyms }),
         asked('layout', 'text', 9, { choices: words.layouts }),
         asked('length', 'general', 9, { ...feet, limits: limits.size, quantity: quantities.length }),
         asked('width', 'general', 9, { ...feet, limits: limits.size, quantity: quantities.width }),

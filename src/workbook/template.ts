@@ -14,8 +14,8 @@ export interface FormLine {
   readonly content: CellContent;
   readonly format: Format;
   readonly choices: readonly string[];
-  /** Those to offer where there are many; any can be typed. */
-  readonly offered?: readonly string[];
+  /** Where there are many, so that they are typed: those that are other words, each with the choice it is taken as. */
+  readonly takenAs?: Readonly<Record<string, string>>;
   /** Stands to the right of the cell. */
   readonly remark: string;
   /** Of an input. The sheet takes any number; whoever asks for one holds to them. */
@@ -34,7 +34,7 @@ export interface TableColumn {
   readonly width: number;
   readonly choices: readonly string[];
   /** As those of a form's line. */
-  readonly offered?: readonly string[];
+  readonly takenAs?: Readonly<Record<string, string>>;
   /** The note on the header: what goes in or comes out, in which unit, by which function. */
   readonly note: string;
   /** The unit shown above the header; null for none. */

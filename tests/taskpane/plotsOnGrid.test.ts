@@ -122,13 +122,28 @@ describe('a plot', () => {
     expect(await names()).toEqual(['Creek', 'Hill', '007']);
   });
 
-  it('has one entry for each crop to choose, and takes any name that is understood', async () => {
+  it('offers each crop, then the names of the trade with what each is taken as, and takes any', async () => {
     pane.button('New plot').click();
     const offered = [...pane.root.querySelectorAll(`#${pane.field('Crop').getAttribute('list')} option`)];
-    expect(offered.map((option) => option.getAttribute('value'))).toEqual(crops.map(({ name }) => name));
+    const names = crops.map(({ name }) => name);
+    expect(offered.map((option) => option.textContent).slice(0, names.length)).toEqual(names);
+    expect(offered.map((option) => [option.getAttribute('value'), option.textContent])).toEqual(
+      expect.arrayContaining([
+        ['cantaloupe', 'cantaloupe (taken as muskmelon)'],
+        ['zucchini', 'zucchini (taken as summer squash)'],
+      ]),
+    );
+    expect(offered).toHaveLength(names.length + crops.flatMap(({ synonyms }) => synonyms).length);
     enter(pane.field('Plot'), 'Lane');
-    enter(pane.field('Crop'), 'zuchini');
-    expect(pane.described('Crop')).toContain('"zuchini" is not known. Choose one from the list');
+    for (const [typed, near] of [
+      ['zuchini', 'Near it: zucchini (taken as summer squash)'],
+      ['pickel', 'Near it: pickler (taken as pickling cucumber), pickles (taken as pickling cucumber).'],
+      ['cuc', 'Near it: pickling cucumber, slicing cucumber, English cucumber.'],
+      ['xx', '"xx" is not known. Choose one from the list.'],
+    ] as const) {
+      enter(pane.field('Crop'), typed);
+      expect(pane.described('Crop')).toContain(near);
+    }
     enter(pane.field('Crop'), 'Courgettes');
     await press('Put the new plot into the sheet', '"Lane" was added.');
     expect((await column('Taken as'))[3]).toBe('summer squash');

@@ -44,6 +44,10 @@ describe('a question', () => {
     pane.button('Work out the row').click();
     expect(row.textContent).toContain('This is needed for an answer.');
     enter(field(row, 'Wanted each week'), '50');
+    enter(field(row, 'Crop'), 'cucmber');
+    expect(row.textContent).toContain(
+      '"cucmber" is not known. Near it: cucumber (taken as slicing cucumber)',
+    );
     enter(field(row, 'Crop'), 'slicing cucumber');
     pane.button('Work out the row').click();
     const perHundred = run('CROP.VALUE', 'slicing cucumber', 'yield per 100', 'low');

@@ -54,13 +54,13 @@ export function watchCalculation(engine: Engine): Calculation {
   };
 }
 
-/** Formula cells without a result. */
+/** The engine does not tell which cells it is at: where one keeps a result, that may be an older one. */
 function unsettledCells(engine: Engine): Unsettled[] {
   const cells: Unsettled[] = [];
   for (const worksheet of engine.workbook.getSheets()) {
     const sheet = worksheet.getName();
     worksheet.getCellMatrix().forValue((row, column, cell) => {
-      if (isComputedCell(cell) && cell?.v == null) cells.push({ sheet, row, column });
+      if (isComputedCell(cell)) cells.push({ sheet, row, column });
     });
   }
   return cells;

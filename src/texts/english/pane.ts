@@ -31,6 +31,8 @@ export const pane = {
     working: 'Putting it back…',
   },
   reading: 'Reading your plan…',
+  /** A heading, while the figures under it are older than the sheet. */
+  calculating: '{heading}: calculating…',
   notRead: 'The sheets could not be read. {problem}',
   readAgain: 'Read the sheets again',
   /** Names of changes in the list of what can be undone. */
@@ -137,14 +139,16 @@ export const pane = {
     otherMeanwhile:
       'Nothing was written. The sheet was changed in the same place meanwhile: see the marked fields, then put yours in again.',
   },
+  /** A name of the trade in a list to choose from. */
+  takenAs: '{name} (taken as {crop})',
   /** What is wrong with a field, and what to do. */
   wrong: {
     notADate: 'This is not a whole date. Give day, month and year.',
     notANumber: '"{given}" is not a number. Type digits only, without a unit or a thousands separator.',
     notWhole: '{given} is not a whole number. Round it.',
     notAChoice: 'The sheet says "{given}". Choose one of: {choices}.',
-    notKnown:
-      '"{given}" is not known. Choose one from the list; the Crops sheet has the other names that can be typed.',
+    notKnown: '"{given}" is not known. Choose one from the list.',
+    notKnownNear: '"{given}" is not known. Near it: {names}. Or choose one from the list.',
     outOfRange: '{given} does not fit. It must be {limits}.',
     shareForPercent: '{given} % is less than one in a hundred. For {given} as a share, type {percent}.',
     sheetDate: 'The sheet says "{given}", which is not a date. Give day, month and year.',

@@ -28,6 +28,7 @@ export const plotsPane = {
     plants: '{count} {count|plant|plants}',
     seeds: '{count} {count|seed|seeds}',
     separator: ', ',
+    calculating: 'calculating…',
     toMendMark: 'to mend',
     toLookAtMark: 'to look at',
     /** Buttons. */
@@ -92,6 +93,8 @@ export const plotsPane = {
     button: 'Add these plots',
     wanted: 'The new plots cannot be dated without this. Fill it in.',
     noLast: 'The chosen plot has no last sowing date. Give the last new sowing.',
+    calculating:
+      'The last sowing of the chosen plot is being calculated. Try again in a moment, or give the last new sowing.',
     many: 'That adds {count} plots below "{name}". Are the first and last day right, and the days from one to the next?',
     addThem: 'Add the plots',
     leave: 'Add none',
