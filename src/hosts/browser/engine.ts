@@ -29,6 +29,7 @@ import { forgetWhole } from './forgetWhole';
 import { formatSpilled } from './formatSpilled';
 import { noteRangesOnce } from './formulaLinks';
 import { JoiningUndoService } from './joiningUndoService';
+import { keepReadings } from './keptReadings';
 import { makeTextsOnce } from './literalTexts';
 import { recalculateSpilled } from './recalculateSpilled';
 import { readSnapshot, unitId } from './snapshot';
@@ -106,6 +107,7 @@ export function startEngine(options: WorkbookOptions, shell: EngineShell | null)
   const injector = univer.__getInjector();
   noteRangesOnce(injector);
   makeTextsOnce(injector);
+  keepReadings(injector);
   // Before the workbook: registered later, every formula would be calculated twice.
   injector
     .get(IFunctionService)
