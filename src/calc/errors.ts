@@ -184,6 +184,8 @@ export type Problem =
   | { readonly code: 'noSeasons' }
   /** Two frosts of one season in a list that has one for each. */
   | { readonly code: 'sameSeasonTwice'; readonly firstDay: number; readonly lastDay: number }
+  /** Every frost lies before the winter, or after it: they are those of the other side, or of the other hemisphere. */
+  | { readonly code: 'lastFrostsInFall' | 'firstFrostsInSpring'; readonly seasons: number }
   /** It never froze. Shown as #N/A. */
   | { readonly code: 'neverFroze'; readonly seasons: number }
   /** Frost comes in fewer seasons than the risk asks for. Shown as #N/A. */

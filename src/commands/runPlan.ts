@@ -110,7 +110,7 @@ async function writeWorkbook(
   await fillSheets(workbook, asked, plotsTemplate.title);
   const weather = await readWeatherToDraw(workbook);
   if (weather !== null) {
-    await putWeatherPictures(workbook, await tools.drawForSheet(weather), plotsTemplate.title);
+    await putWeatherPictures(workbook, await tools.drawForSheet(weather), weather, plotsTemplate.title);
   }
   await workbook.save(options.out, { replace: options.replace });
   const plots = await workbook.readTable(plotsTable.name);

@@ -2,6 +2,7 @@
 import type { ReadValue, TableRead, WorkbookPort } from '../workbook/port';
 import { readForm, type FormRead } from '../workbook/readForm';
 import { weatherTemplate } from '../templates/weather';
+import { stateName } from '../templates/weatherPictures';
 import { english } from '../texts/english';
 
 const { heatByCrop, sowings } = english.weather;
@@ -14,6 +15,8 @@ export interface WeatherSheetRead {
   readonly heats: TableRead | null;
   /** What the list of sowings holds, its unused cells too. */
   readonly sowings: readonly ReadValue[];
+  /** Whether the pictures in their sheet are of all this; null where there are none. */
+  readonly pictures: ReadValue;
 }
 
 export type WeatherState = WeatherSheetRead | 'absent' | 'unreadable';
@@ -22,11 +25,14 @@ export type WeatherState = WeatherSheetRead | 'absent' | 'unreadable';
 export async function readWeatherSheet(port: WorkbookPort): Promise<WeatherState> {
   const form = await readForm(port, weatherTemplate);
   if (form === null) return 'absent';
-  const area = await port.locate(sowingsCells);
-  const cells = area === null ? null : await port.read(area);
+  const readColumn = async (name: string): Promise<readonly ReadValue[]> => {
+    const area = await port.locate(name);
+    return area === null ? [] : (await port.read(area)).values.map(([value]) => value ?? null);
+  };
   return {
     form,
     heats: await port.readTable(heatsTable),
-    sowings: cells?.values.map(([value]) => value ?? null) ?? [],
+    sowings: await readColumn(sowingsCells),
+    pictures: (await readColumn(stateName))[0] ?? null,
   };
 }

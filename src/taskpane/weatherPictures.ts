@@ -9,6 +9,7 @@ import {
 import { english } from '../texts/english';
 import { fill } from '../texts/fill';
 import { element } from './elements';
+import type { WeatherSheetRead } from './readWeatherSheet';
 
 const words = english.pictures.pane;
 
@@ -45,12 +46,28 @@ export interface PictureParts {
 /** Narrower is a page that is not laid out; wider than a sheet's picture serves nobody. */
 const widths = { least: 272, most: 640 };
 
-export function createWeatherPictures({ workbook, tools, addButton, run, say }: PictureParts): HTMLElement {
+export interface WeatherPictures {
+  readonly element: HTMLElement;
+  show(read: Pick<WeatherSheetRead, 'form' | 'sowings' | 'pictures'>): void;
+}
+
+export function createWeatherPictures({
+  workbook,
+  tools,
+  addButton,
+  run,
+  say,
+}: PictureParts): WeatherPictures {
   const draw = element('button', { type: 'button' }, words.draw);
   const put = element('button', { type: 'button' }, words.put);
   addButton(draw);
   addButton(put);
+  const older = element('p', { class: 'note', hidden: true }, words.older);
+  const olderHere = element('p', { class: 'note', hidden: true }, words.olderHere);
   const place = element('div', { class: 'pictures' });
+  /** What the sheets said when they were last read, and when the pictures below were drawn. */
+  let now = '';
+  let drawnOf: string | null = null;
   const withWeather = async (use: (weather: WeatherToDraw) => Promise<void>): Promise<void> => {
     const weather = await readWeatherToDraw(workbook);
     if (weather === null) return say(words.nothing);
@@ -62,6 +79,8 @@ export function createWeatherPictures({ workbook, tools, addButton, run, say }: 
         const width = Math.min(Math.max(place.clientWidth, widths.least), widths.most);
         const drawings = await tools.drawForPane(weather, width);
         place.replaceChildren(...drawings.map(showDrawing));
+        drawnOf = now;
+        olderHere.hidden = true;
         say(fill(words.drawn, { count: drawings.filter(({ drawn }) => 'value' in drawn).length }));
       }),
     ),
@@ -71,18 +90,27 @@ export function createWeatherPictures({ workbook, tools, addButton, run, say }: 
       withWeather(async (weather) => {
         const pictures = await tools.drawForSheet(weather);
         if (pictures.length === 0) return say(words.nothing);
-        const sheet = await putWeatherPictures(workbook, pictures, words.undo);
+        const sheet = await putWeatherPictures(workbook, pictures, weather, words.undo);
         say(fill(words.done, { count: pictures.length, sheet }));
       }),
     ),
   );
-  return element(
-    'div',
-    {},
-    element('h3', {}, words.heading),
-    element('div', { class: 'buttons' }, draw, put),
-    place,
-  );
+  return {
+    element: element(
+      'div',
+      {},
+      element('h3', {}, words.heading),
+      older,
+      element('div', { class: 'buttons' }, draw, put),
+      olderHere,
+      place,
+    ),
+    show({ form, sowings, pictures }) {
+      now = JSON.stringify([form.values, sowings]);
+      older.hidden = pictures !== english.pictures.sheet.older;
+      olderHere.hidden = drawnOf === null || drawnOf === now;
+    },
+  };
 }
 
 function showDrawing({ drawn }: PaneDrawing): HTMLElement {

@@ -95,6 +95,7 @@ export function createWeatherSection({ workbook, actions, tools, refresh }: Weat
     words.results,
     weatherTemplate.form.filter(({ kind, name }) => kind === 'computed' && !isFollowable(name)),
   );
+  const pictures = createWeatherPictures({ ...desk, tools });
   const heats = element('dl', {});
   const sowings = element('p', {});
   const found = element(
@@ -106,7 +107,7 @@ export function createWeatherSection({ workbook, actions, tools, refresh }: Weat
     sowings,
     element('h3', {}, words.heats),
     heats,
-    createWeatherPictures({ ...desk, tools }),
+    pictures.element,
     choices.element,
   );
   all.append(
@@ -130,6 +131,7 @@ export function createWeatherSection({ workbook, actions, tools, refresh }: Weat
       if (typeof weather !== 'object') return;
       frosts.show(weather.form, typeof season === 'object' ? season : null);
       results.show(weather.form);
+      pictures.show(weather);
       choices.show(weather.form, typeof plots === 'object' ? plots.lines : null);
       setText(sowings, saySowings(weather));
       heats.replaceChildren(

@@ -1,7 +1,14 @@
 /** The sheet of pictures: what the Weather sheets say now is read back, drawn, and put there as one change. */
+import { allOf, input, native, operate, when } from '../workbook/expressions';
 import { findSheet, takeFreeName } from '../workbook/fillSheets';
 import { layOut } from '../workbook/layOut';
-import type { ReadValue, WorkbookPort } from '../workbook/port';
+import {
+  isCellError,
+  type Computation,
+  type Expression,
+  type ReadValue,
+  type WorkbookPort,
+} from '../workbook/port';
 import type { SheetTemplate } from '../workbook/template';
 import { english } from '../texts/english';
 import { weatherRecordTemplate, type WeatherRecord } from './weather';
@@ -30,6 +37,8 @@ export interface WeatherAsked {
 export interface WeatherToDraw {
   readonly record: WeatherRecord;
   readonly asked: WeatherAsked;
+  /** Whether the sheets still say what is drawn. */
+  readonly stands: Expression;
 }
 
 /** A drawn picture, ready for a sheet. */
@@ -41,39 +50,73 @@ export interface SheetPicture {
   readonly altText: string;
 }
 
-export const weatherPicturesTemplate: SheetTemplate = {
+const recordTable = weatherRecordTemplate.tables[0]?.name ?? '';
+/** Says whether the pictures in the sheet are of what the sheets say now. */
+export const stateName = 'PICTURES_STATE';
+const stateOf = (stands: Expression): Computation => ({
+  compute: when(native('IFERROR', stands, false), sheetWords.stands, sheetWords.older),
+});
+
+const picturesTemplate = (stands: Expression): SheetTemplate => ({
   id: 'weatherPictures',
   version: 1,
   sheet: sheetWords.name,
   title: sheetWords.name,
   lead: [sheetWords.lead],
   cautions: [],
-  form: [],
+  form: [
+    {
+      ...sheetWords.state,
+      name: stateName,
+      kind: 'computed',
+      content: stateOf(stands),
+      format: 'text',
+      choices: [],
+    },
+  ],
   tables: [],
   optional: true,
   page: { landscape: false, pagesWide: 1, repeatFirstColumn: false },
-};
+});
+
+/** The cells that pictures are drawn by, beside the record, and the lists that follow from it. */
+const drawnCells = [
+  ...['FROST_RISK', 'SEASON_YEAR', 'RECORD_UNITS', 'RECORD_PLACE', 'HEMISPHERE', 'FROST_AT', 'FROST_RULE'],
+  ...['HEAT_TARGET', 'BASE_USED', 'CEILING_USED', 'METHOD_USED', 'SOWING_COMPARED', 'SOWING_IN_RECORD'],
+];
+const drawnLists = ['HEAT_SOWINGS', 'LAST_FROSTS', 'FIRST_FROSTS'];
+
+/** Programs add up in another order. */
+const nearness = 0.0005;
+
+/** Whether a cell holds now what it held. */
+function isStill(now: Expression, was: ReadValue): Expression {
+  if (isCellError(was)) return native('ISERROR', now);
+  if (typeof was !== 'number') return operate(operate(now, '&', ''), '=', String(was ?? ''));
+  return native(
+    'AND',
+    operate(operate(now, '-', was), '<', nearness),
+    operate(operate(was, '-', now), '<', nearness),
+  );
+}
+
+const sumOf = (values: readonly ReadValue[]): number =>
+  values.reduce<number>((sum, value) => sum + (typeof value === 'number' ? value : 0), 0);
 
 /** The record as it stands in its table, and what the Weather and Season sheets ask of it; null where either lacks. */
 export async function readWeatherToDraw(port: WorkbookPort): Promise<WeatherToDraw | null> {
-  const table = await port.readTable(weatherRecordTemplate.tables[0]?.name ?? '');
+  const table = await port.readTable(recordTable);
   if (table === null) return null;
   const cell = async (name: string): Promise<ReadValue> => (await column(name))[0] ?? null;
   const column = async (name: string): Promise<readonly ReadValue[]> => {
     const area = await port.locate(name);
     return area === null ? [] : (await port.read(area)).values.map(([value]) => value ?? null);
   };
-  const [risk, year, units, place, hemisphere, threshold, rule] = await Promise.all(
-    ['FROST_RISK', 'SEASON_YEAR', 'RECORD_UNITS', 'RECORD_PLACE', 'HEMISPHERE', 'FROST_AT', 'FROST_RULE'].map(
-      cell,
-    ),
-  );
-  const [target, base, ceiling, method, sowing, inRecord] = await Promise.all(
-    ['HEAT_TARGET', 'BASE_USED', 'CEILING_USED', 'METHOD_USED', 'SOWING_COMPARED', 'SOWING_IN_RECORD'].map(
-      cell,
-    ),
-  );
-  const sowings = (await column('HEAT_SOWINGS')).filter((value) => typeof value === 'number');
+  const cells = await Promise.all(drawnCells.map(cell));
+  const [risk, year, units, place, hemisphere, threshold, rule] = cells;
+  const [target, base, ceiling, method, sowing, inRecord] = cells.slice(7);
+  const lists = await Promise.all(drawnLists.map(column));
+  const sowings = (lists[0] ?? []).filter((value) => typeof value === 'number');
   if (typeof risk !== 'number' || typeof year !== 'number') return null;
   const { date, high, low } = words.record;
   const [dateAt, highAt, lowAt] = [date, high, low].map(({ header }) => table.headers.indexOf(header));
@@ -81,15 +124,27 @@ export async function readWeatherToDraw(port: WorkbookPort): Promise<WeatherToDr
     const value = row[at ?? -1];
     return typeof value === 'number' ? value : null;
   };
+  const days = table.rows.flatMap((row) => {
+    const serial = numberAt(row, dateAt);
+    return serial === null ? [] : [{ serial, high: numberAt(row, highAt), low: numberAt(row, lowAt) }];
+  });
   return {
     record: {
       place: typeof place === 'string' ? place : '',
       units: units === 'metric' ? 'metric' : 'us',
-      days: table.rows.flatMap((row) => {
-        const serial = numberAt(row, dateAt);
-        return serial === null ? [] : [{ serial, high: numberAt(row, highAt), low: numberAt(row, lowAt) }];
-      }),
+      days,
     },
+    stands: native(
+      'AND',
+      ...drawnCells.map((name, i) => isStill(input(name), cells[i] ?? null)),
+      // A list that is an error now counts as one of nothing.
+      ...drawnLists.map((name, i) =>
+        isStill(native('IFERROR', native('SUM', input(name)), 0), sumOf(lists[i] ?? [])),
+      ),
+      ...table.headers.map((header, at) =>
+        isStill(native('SUM', allOf(recordTable, header)), sumOf(table.rows.map((row) => row[at] ?? null))),
+      ),
+    ),
     asked: {
       risk,
       year,
@@ -118,22 +173,26 @@ const methods = ['mean', 'modified', 'sine', 'reduced'] as const;
 
 /** A row is at least as high, in any program. */
 const rowPx = 20;
-const firstRow = 3;
+const firstRow = 5;
 
 /**
- * Puts the pictures into their sheet, one under another, in place of those that are there.
+ * Puts the pictures into their sheet, one under another, in place of those that are there, and a formula above them
+ * that says whether what they were drawn of has changed since.
  *
  * @returns the name of the sheet @throws HostError; then nothing was written
  */
 export async function putWeatherPictures(
   port: WorkbookPort,
   pictures: readonly SheetPicture[],
+  { stands }: Pick<WeatherToDraw, 'stands'>,
   title: string,
 ): Promise<string> {
   const there = await port.sheets();
-  const ours = findSheet(there, weatherPicturesTemplate);
+  const template = picturesTemplate(stands);
+  const ours = findSheet(there, template);
   const taken = new Set(there.map(({ name }) => name.toLowerCase()));
-  const sheet = ours?.name ?? takeFreeName(weatherPicturesTemplate.sheet, taken);
+  const sheet = ours?.name ?? takeFreeName(template.sheet, taken);
+  const state = ours === undefined ? null : await port.locate(stateName);
   let row = firstRow;
   const placed = pictures.map((picture) => {
     const at = { ...picture, sheet, row, column: 0 };
@@ -143,8 +202,8 @@ export async function putWeatherPictures(
   await port.apply({
     title,
     expect: [],
-    newSheets: ours === undefined ? [layOut(weatherPicturesTemplate, sheet, [])] : [],
-    cells: [],
+    newSheets: ours === undefined ? [layOut(template, sheet, [])] : [],
+    cells: state === null ? [] : [{ ...state, contents: [[stateOf(stands)]] }],
     tableRows: [],
     pictures: placed,
     marks: [],

@@ -421,6 +421,10 @@ export const english = {
     sameSeasonTwice:
       '{firstDay} and {lastDay} are frosts of one season. Give the last or the first frost of each season, a date with its own year.',
     noSeasons: 'No season can be counted: there is no frost date and no "none" among them.',
+    lastFrostsInFall:
+      'All {seasons} frosts come before the winter, as the first ones of fall do. Give the last frosts of spring, or ask for the fall; in the other half of the world give its hemisphere.',
+    firstFrostsInSpring:
+      'All {seasons} frosts come after the winter, as the last ones of spring do. Give the first frosts of fall, or ask for the spring; in the other half of the world give its hemisphere.',
     neverFroze: 'It never froze in {seasons} {seasons|season|seasons}: there is no date to give.',
     riskAboveFrost:
       'Frost comes in fewer years than that: in {sharePercent}% of them, and {riskPercent}% was asked for. Give a smaller risk.',

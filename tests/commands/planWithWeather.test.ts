@@ -1,4 +1,5 @@
 /** The plan command over a daily record. The dates expected are counted by hand. */
+import { strFromU8, unzipSync } from 'fflate';
 import { describe, expect, test } from 'vitest';
 import { nearestNames } from '../../src/calc/crops/nearestNames';
 import { runPlan } from '../../src/commands/runPlan';
@@ -37,7 +38,8 @@ async function plan(text: string | Uint8Array, options: readonly string[] = []) 
     const area = await written?.locate(name);
     return area && (await written?.read(area))?.values[0]?.[0];
   };
-  return { code, said: said.join('\n'), warned, saved, named };
+  const parts = async () => unzipSync((await written?.bytes()) ?? new Uint8Array());
+  return { code, said: said.join('\n'), warned, saved, named, parts };
 }
 
 describe('a daily record', () => {
@@ -63,6 +65,26 @@ describe('a daily record', () => {
       'record.csv, line 936: The spring of 2024 does not count: ten or more days are missing where a frost would change its date.',
       'record.csv, line 1096: 3 springs count and 3 falls. Of fewer than 20 one more year can move a frost date by a week, and of one year no risk can be told. Give a longer record where there is one.',
     ]);
+  });
+
+  test('has its pictures in a sheet of the workbook, each with its figures as alternative text', async () => {
+    const { parts } = await plan(threeYears);
+    const all = Object.entries(await parts());
+    const drawings = all.filter(([name]) => /^xl\/drawings\/drawing\d+\.xml$/.test(name));
+    const texts = drawings.flatMap(([, xml]) =>
+      [...strFromU8(xml).matchAll(/ descr="([^"]*)"/g)].map(([, text]) => text),
+    );
+    expect(texts).toEqual([
+      expect.stringMatching(/^Chance of frost by date\..* 3 springs and 3 falls\./),
+      expect.stringMatching(/^Heat from sowing to first pick\..* in the weather of 2023\./),
+      // 10, 20 and 30 April to 1, 11 and 21 October: 174 days each.
+      expect.stringMatching(/^Frost-free days, year by year\..* least 174 \(2021\), middle 174, most 174/),
+    ]);
+    const png = Uint8Array.of(0x89, 0x50, 0x4e, 0x47);
+    const pictures = all.filter(([name]) => /^xl\/media\/.*\.png$/.test(name));
+    expect(pictures.map(([, bytes]) => bytes.slice(0, 4))).toEqual([png, png, png]);
+    const book = strFromU8(all.find(([name]) => name === 'xl/workbook.xml')?.[1] ?? new Uint8Array());
+    expect(book).toContain('name="Weather pictures"');
   });
 
   test('gives them at another risk and for another year', async () => {

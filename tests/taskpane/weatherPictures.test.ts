@@ -6,7 +6,8 @@ import { functions } from '../../src/functions';
 import { drawForPane, drawForSheet } from '../../src/entries/drawnWeather';
 import { pngParts } from '../../src/entries/pngParts';
 import { createMemoryWorkbook, type MemoryWorkbook } from '../../src/hosts/file/createMemoryWorkbook';
-import { createWeatherPictures } from '../../src/taskpane/weatherPictures';
+import { readWeatherSheet } from '../../src/taskpane/readWeatherSheet';
+import { createWeatherPictures, type WeatherPictures } from '../../src/taskpane/weatherPictures';
 import { demoSeason } from '../../src/templates/demoGarden';
 import { allTemplates } from '../../src/templates/sheets';
 import { requestWeather, type WeatherDay } from '../../src/templates/weather';
@@ -27,6 +28,7 @@ const days = Array.from({ length: 1095 }, (_, i): WeatherDay => {
 let workbook: MemoryWorkbook;
 let said: string[];
 let part: HTMLElement;
+let show: WeatherPictures['show'];
 let running: Promise<void>;
 const press = async (text: string): Promise<void> => {
   const button = [...part.querySelectorAll('button')].find((one) => one.textContent === text);
@@ -45,7 +47,7 @@ beforeEach(async () => {
     allTemplates.map((template) => ({ template, inputs: [], form: demoSeason })),
     'test',
   );
-  part = createWeatherPictures({
+  ({ element: part, show } = createWeatherPictures({
     workbook,
     tools: {
       drawForPane: async (weather, widthPx) => drawForPane(weather, widthPx),
@@ -54,7 +56,7 @@ beforeEach(async () => {
     addButton: () => undefined,
     run: (action) => (running = action()),
     say: (text) => said.push(text),
-  });
+  }));
   document.body.replaceChildren(part);
 });
 afterEach(() => document.body.replaceChildren());
@@ -134,6 +136,39 @@ describe('in a sheet', () => {
       ([, emu]) => Number(emu) / 9525,
     );
     rows.slice(1).forEach((row, i) => expect((row - (rows[i] ?? 0)) * 20).toBeGreaterThan(heights[i] ?? NaN));
+  });
+
+  test('a day mended since, or another risk, is said, in the sheet and in the pane', async () => {
+    await fillWeather('Invented hollow');
+    const refresh = async () => {
+      const read = await readWeatherSheet(workbook);
+      if (typeof read !== 'object') throw new Error(read);
+      show(read);
+      const notes = [...part.querySelectorAll<HTMLElement>('p.note')].filter(({ hidden }) => !hidden);
+      return [read.pictures, ...notes.map(({ textContent }) => textContent.slice(0, 12))];
+    };
+    const type = async (name: string, content: number) => {
+      const { sheet = '', row = 0, column = 0 } = (await workbook.locate(name)) ?? {};
+      await workbook.apply(change({ cells: [{ sheet, row, column, contents: [[content]] }] }));
+    };
+    expect(await refresh()).toEqual([null]);
+    await press('Draw the pictures');
+    await press('Put the pictures into a sheet');
+    expect(await refresh()).toEqual(['yes']);
+    await type('FROST_RISK', 0.2);
+    expect(await refresh()).toEqual(['no', 'The pictures', 'The sheets h']);
+    await press('Put the pictures into a sheet');
+    expect(await refresh()).toEqual(['yes', 'The sheets h']);
+    await press('Draw the pictures');
+    expect(await refresh()).toEqual(['yes']);
+    // A high of midwinter: no date moves.
+    const { area } = (await workbook.readTable('Weather')) ?? {};
+    await workbook.apply(
+      change({
+        cells: [{ sheet: area?.sheet ?? '', row: (area?.row ?? 0) + 5, column: 1, contents: [[51]] }],
+      }),
+    );
+    expect((await refresh())[0]).toBe('no');
   });
 
   test('somebody’s own sheet of that name is left alone', async () => {

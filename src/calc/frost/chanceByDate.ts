@@ -16,7 +16,7 @@ export interface ChanceOnDay {
  * @param hemisphere when undefined, read off the dates
  * @returns the days of that year, rising, whose chance is another than the day before's [whole day number, share], and
  *   the day before the first of them; none when it never froze
- * @throws notADate, noSeasons, sameSeasonTwice
+ * @throws notADate, noSeasons, sameSeasonTwice, lastFrostsInFall, firstFrostsInSpring
  * Source: see chanceOfFrost.
  * @example chanceByDate('spring', [20575, 'none'], 2030) // day 22035: 0.5, day 22036: 0
  */

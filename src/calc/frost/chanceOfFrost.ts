@@ -14,7 +14,7 @@ import type { SeasonFrost } from './frostOfSeasons';
  * @param side "spring" or "fall"
  * @param hemisphere when undefined, read off the dates
  * @returns a share; a frost on the very date does not count
- * @throws notADate, noSeasons, sameSeasonTwice
+ * @throws notADate, noSeasons, sameSeasonTwice, lastFrostsInFall, firstFrostsInSpring
  * Source: NOAA freeze tables; the share counted straight from the seasons: project convention.
  * @example chanceOfFrost(20576, [20575, 20942, 'none', 'void'], 'spring') // 1/3
  */

@@ -13,12 +13,21 @@ export interface CountedFrosts {
   readonly seasons: number;
 }
 
+/** Fewer on the other side of the winter may be a freak of a mild place: judgement. */
+const fewestOfOtherSide = 3;
+/**
+ * In days counted: no last frost of spring comes before December, no first one of fall from March on; in the south June
+ * and September. Judgement.
+ */
+const winter = { from: -90, to: 365 };
+
 /**
  * One frost a season, counted so that seasons compare.
  *
  * @param given hemisphere; when undefined it is read off the dates: a last frost falls in the first half of the year in
  *   the north, a first frost in the second, unless only in the other hemisphere each has a season of its own
- * @throws notADate, noSeasons, sameSeasonTwice
+ * @throws notADate, noSeasons, sameSeasonTwice; where the hemisphere is given lastFrostsInFall, firstFrostsInSpring
+ *   (three or more, and all of them: judgement)
  */
 export function countedFrosts(
   side: FrostSide,
@@ -45,5 +54,12 @@ export function countedFrosts(
     seen.set(season, day);
   }
   const counted = days.map((day) => daysCounted(day, side, hemisphere)).sort((a, b) => a - b);
+  if (given !== undefined && counted.length >= fewestOfOtherSide) {
+    const [first = NaN, last = NaN] = [counted[0], counted[counted.length - 1]];
+    if (side === 'spring' && last < winter.from)
+      refuse({ code: 'lastFrostsInFall', seasons: counted.length });
+    if (side === 'fall' && first >= winter.to)
+      refuse({ code: 'firstFrostsInSpring', seasons: counted.length });
+  }
   return { hemisphere, counted, seasons };
 }

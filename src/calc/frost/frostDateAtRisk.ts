@@ -25,8 +25,8 @@ export const enoughSeasons = 20;
  * @param rule "inc" (as PERCENTILE.INC), the default, or "exc" (as PERCENTILE.EXC)
  * @param hemisphere when undefined, read off the dates
  * @returns whole day number
- * @throws outOfRange, percentForShare, notWhole, notADate, noSeasons, sameSeasonTwice, neverFroze, riskAboveFrost,
- *   tooFewSeasons
+ * @throws outOfRange, percentForShare, notWhole, notADate, noSeasons, sameSeasonTwice, lastFrostsInFall,
+ *   firstFrostsInSpring, neverFroze, riskAboveFrost, tooFewSeasons
  * Source: NOAA freeze tables, the meaning of the risk and the part of seasons without frost; which quantile rule:
  * project convention, they differ by days.
  * @example frostDateAtRisk('spring', [20575, 20940, 21306], 0.5, 2030) // day 22036, 2 May: the middle one's

@@ -63,10 +63,18 @@ export const pictures = {
     done: '{count} {count|picture|pictures} put into the sheet {sheet}.',
     nothing: 'There is nothing to draw: the Weather sheets hold no record, or Season has no year or risk.',
     figures: '{title}, in figures',
+    older: 'The pictures in their sheet are of figures that have changed since: put them there again.',
+    olderHere: 'The sheets have changed since these were drawn: draw them again.',
     undo: 'Weather pictures',
   },
   sheet: {
     name: 'Weather pictures',
     lead: 'Drawn from the record on the sheet Weather record. After a change there, draw them again.',
+    state: {
+      label: 'Drawn from the sheets as they stand',
+      remark: '"no": the record, or what is asked of it, has changed. Put the pictures into the sheet again.',
+    },
+    stands: 'yes',
+    older: 'no',
   },
 } as const;

@@ -55,6 +55,26 @@ describe('chanceOfFrost', () => {
     expect(chanceOfFrost(day('2030-05-01'), fall, 'fall')).toBe(0.5);
   });
 
+  test('frosts of the other side of the winter are refused where the hemisphere is said, else read as the other one’s', () => {
+    const date = day('2030-05-01');
+    const inFall = { code: 'lastFrostsInFall', seasons: 4 };
+    const inSpring = { code: 'firstFrostsInSpring', seasons: 4 };
+    expect(refusalOf(() => chanceOfFrost(date, falls, 'spring', 'north'))).toEqual(inFall);
+    expect(refusalOf(() => chanceOfFrost(date, springs, 'fall', 'north'))).toEqual(inSpring);
+    expect(refusalOf(() => chanceOfFrost(date, springs, 'spring', 'south'))).toEqual(inFall);
+    expect(refusalOf(() => chanceOfFrost(date, falls, 'fall', 'south'))).toEqual(inSpring);
+    expect(refusalOf(() => frostDateAtRisk('spring', falls, 0.5, 2030, 'inc', 'north'))).toEqual(inFall);
+    // A first frost of October in the north is a last one in the south.
+    expect(chanceOfFrost(day('2030-10-10'), falls, 'spring')).toBe(0.5);
+  });
+
+  test('last frosts about New Year are no first ones, nor is a single one of November', () => {
+    const mild = ['2019-12-10', '2021-01-15', '2021-12-12'].map(day);
+    expect(chanceOfFrost(day('2030-01-01'), mild, 'spring', 'north')).toBeCloseTo(1 / 3, 12);
+    expect(chanceOfFrost(day('2030-01-01'), mild, 'fall', 'north')).toBeCloseTo(2 / 3, 12);
+    expect(chanceOfFrost(day('2030-01-01'), [day('2020-11-20'), 'none', 'none'], 'spring', 'north')).toBe(0);
+  });
+
   test('the working shows what was counted', () => {
     const { value, steps } = recording((record) =>
       chanceOfFrost(day('2030-05-01'), [...springs, 'none'], 'spring', undefined, record),
