@@ -4,8 +4,10 @@ import { frostFreeYears } from '../calc/frost/frostFreeYears';
 import { frostDateAtRisk } from '../calc/frost/frostDateAtRisk';
 import { frostOfSeasons, type SeasonFrost } from '../calc/frost/frostOfSeasons';
 import { quantileRules } from '../calc/frost/quantile';
+import { english } from '../texts/english';
 import { serialOfDay } from '../workbook/serialDate';
 import { define, type FunctionDefinition } from './define';
+import { orNoYear } from './orNoYear';
 import {
   choice,
   day,
@@ -90,13 +92,16 @@ export const years = define({
   parameters: record,
   result: 'plain',
   calculate: ([dates, lows, threshold, system, hemisphere], recorder) =>
-    frostFreeYears(dates, lows, threshold, system, hemisphere, recorder).map(
-      ({ year, lastFrost, firstFrost, days: between }) => [
-        year,
-        cellOf(lastFrost),
-        cellOf(firstFrost),
-        between,
-      ],
+    orNoYear(
+      frostFreeYears(dates, lows, threshold, system, hemisphere, recorder).map(
+        ({ year, lastFrost, firstFrost, days: between }) => [
+          year,
+          cellOf(lastFrost),
+          cellOf(firstFrost),
+          between,
+        ],
+      ),
+      english.noYear.season,
     ),
 });
 
@@ -108,7 +113,7 @@ export const years = define({
  * @param [threshold] Temperature of a frost, default 32 F or 0 C
  * @param [units] "us" (F, default) or "metric" (C)
  * @param [hemisphere] "north" (default) or "south"
- * @returns Rows of four; the dates are numbers until their columns get a date format. "none" when it never froze, "void" when ten or more days are missing
+ * @returns Rows of four; the dates are numbers until their columns get a date format. "none" when it never froze, "void" when ten or more days are missing; a sentence when the record holds no season
  */
 export function frostYears(
   dates: any[][],

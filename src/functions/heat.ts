@@ -5,8 +5,10 @@ import { heatOfDay } from '../calc/heat/heatOfDay';
 import { heatOfYears } from '../calc/heat/heatOfYears';
 import { heatSuccession } from '../calc/heat/heatSuccession';
 import { heatSum } from '../calc/heat/heatSum';
+import { english } from '../texts/english';
 import { serialOfDay } from '../workbook/serialDate';
 import { define } from './define';
+import { orNoYear } from './orNoYear';
 import { day, days, number, numbers, optionalChoice, optionalNumber } from './parameters';
 import { toCell, toCells } from './toCell';
 
@@ -100,10 +102,13 @@ export const years = define({
   parameters: [...record, day('start', 'spring'), number('days'), ...howCounted],
   result: 'plain',
   calculate: ([dates, highs, lows, start, count, base, ceiling, method], recorder) =>
-    heatOfYears(dates, highs, lows, start, count, base, ceiling, method, recorder).map(({ year, heat }) => [
-      year,
-      heat,
-    ]),
+    orNoYear(
+      heatOfYears(dates, highs, lows, start, count, base, ceiling, method, recorder).map(({ year, heat }) => [
+        year,
+        heat,
+      ]),
+      english.noYear.start,
+    ),
 });
 
 /**
@@ -117,7 +122,7 @@ export const years = define({
  * @param base Temperature below which nothing grows
  * @param [ceiling] Temperature above which more warmth does not help; none when left out
  * @param [method] "mean" (default), "modified", "sine" or "reduced", which needs a ceiling
- * @returns Rows of year and degree days; "void" where one of the days is missing
+ * @returns Rows of year and degree days; "void" where one of the days is missing; a sentence when the record never has the first
  */
 export function heatYearsOf(
   dates: any[][],
@@ -138,8 +143,11 @@ export const datesReached = define({
   // Years and days stand beside the dates, so the whole has no one format.
   result: 'plain',
   calculate: ([dates, highs, lows, start, target, base, ceiling, method], recorder) =>
-    heatDates(dates, highs, lows, start, target, base, ceiling, method, recorder).map(
-      ({ year, date, days: count }) => [year, typeof date === 'number' ? serialOfDay(date) : date, count],
+    orNoYear(
+      heatDates(dates, highs, lows, start, target, base, ceiling, method, recorder).map(
+        ({ year, date, days: count }) => [year, typeof date === 'number' ? serialOfDay(date) : date, count],
+      ),
+      english.noYear.start,
     ),
 });
 
@@ -154,7 +162,7 @@ export const datesReached = define({
  * @param base Temperature below which nothing grows
  * @param [ceiling] Temperature above which more warmth does not help; none when left out
  * @param [method] "mean" (default), "modified", "sine" or "reduced", which needs a ceiling
- * @returns Rows of three; the dates are numbers until their column gets a date format. "none" when it is not reached in twelve months, "void" where a day is missing
+ * @returns Rows of three; the dates are numbers until their column gets a date format. "none" when it is not reached in twelve months, "void" where a day is missing; a sentence when the record never has the start
  */
 export function heatDatesOf(
   dates: any[][],

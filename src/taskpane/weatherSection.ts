@@ -155,6 +155,8 @@ function saySowings({ form, sowings }: WeatherSheetRead): string {
   const wrong = sowings.find(isCellError);
   if (wrong !== undefined) return wrong.message ?? wrong.error;
   const dates = sowings.flatMap((cell) => (typeof cell === 'number' ? [sayDate(cell)] : []));
+  const [first] = sowings;
+  if (typeof first === 'string') return first;
   const inRecord = form.values['SOWING_IN_RECORD'];
   if (dates.length === 0 || typeof inRecord !== 'number') return words.noSowings;
   return fill(words.sowingsBy, { year: sayDate(inRecord).slice(0, 4), dates: dates.join(', ') });
@@ -176,7 +178,7 @@ function listHeats({ headers, rows }: TableRead, units: string): HTMLElement[] {
           })
         : isCellError(heat)
           ? (heat.message ?? heat.error)
-          : '';
+          : String(heat ?? '');
     const name = element('dt', {}, String(at(row, heatByCrop.crop)));
     return element('div', {}, name, element('dd', isCellError(heat) ? { class: 'wrong' } : {}, said));
   });

@@ -75,8 +75,13 @@ const degreeDays: CellContent = { compute: when(isMetric, words.degreeDays.metri
 const blankAsOmitted = (name: string): Expression => givenOr(input(name), '');
 const isSouth = operate(input('HEMISPHERE'), '=', 'south');
 
-/** The middle of the numbers in a list's second column. */
-const middleOf = (list: Expression): Expression => native('MEDIAN', native('INDEX', list, 0, 2));
+/** The middle of the numbers in a list's second column; what is wrong with a record the lists say. */
+const middleOf = (list: Expression): Expression =>
+  native('IFERROR', native('MEDIAN', native('INDEX', list, 0, 2)), words.notTold);
+
+/** Programs pass on the code of an error, not its sentence: a record too short for a line says so in words. */
+const ifNumber = (cell: string, then: Expression, otherwise: string): Expression =>
+  when(operate(native('COUNT', input(cell)), '=', 0), otherwise, then);
 
 const sowing = input('SOWING_COMPARED');
 /** Days to maturity are meant for warm weather, so that their heat is that of a sowing in midsummer: judgement. */
@@ -100,6 +105,13 @@ const sowingInRecord = input('SOWING_IN_RECORD');
 const sowingSpan = operate(input('LAST_SOWING_COMPARED'), '-', sowing);
 /** From a later day on the record does not reach to the last sowing. */
 const lastStart = operate(input('RECORD_LAST_DAY'), '-', sowingSpan);
+const lastSowingIn = sowingIn(
+  operate(
+    native('YEAR', lastStart),
+    '-',
+    when(operate(sowingIn(native('YEAR', lastStart)), '>', lastStart), 1, 0),
+  ),
+);
 
 /** Nothing to mend where nobody has measured it: such a crop has no table of emergence. */
 const whereTable = (counted: Expression): Expression =>
@@ -173,7 +185,15 @@ const form: readonly FormLine[] = [
   computed(
     'freeDays',
     'WEATHER_FREE_DAYS',
-    call('SEASON.DAYS', input('WEATHER_LAST_FROST'), input('WEATHER_FIRST_FROST')),
+    ifNumber(
+      'WEATHER_LAST_FROST',
+      ifNumber(
+        'WEATHER_FIRST_FROST',
+        call('SEASON.DAYS', input('WEATHER_LAST_FROST'), input('WEATHER_FIRST_FROST')),
+        words.noFrostDate,
+      ),
+      words.noFrostDate,
+    ),
     'whole',
   ),
   ...(
@@ -187,24 +207,28 @@ const form: readonly FormLine[] = [
       key,
       name,
       // Of no year at all the least would be 0.
-      when(
-        operate(input('YEARS_WITH_FROSTS'), '=', 0),
-        native('NA'),
-        native(figure, input('FREE_DAYS_OF_YEARS')),
-      ),
+      ifNumber('FREE_DAYS_OF_YEARS', native(figure, input('FREE_DAYS_OF_YEARS')), words.noYear),
       'whole',
     ),
   ),
   computed(
     'chanceAfter',
     'CHANCE_AFTER_LAST_FROST',
-    call('FROST.CHANCE', input('LAST_FROST'), input('LAST_FROSTS'), 'spring', input('HEMISPHERE')),
+    ifNumber(
+      'LAST_FROST',
+      call('FROST.CHANCE', input('LAST_FROST'), input('LAST_FROSTS'), 'spring', input('HEMISPHERE')),
+      words.noSeasonDate,
+    ),
     'percent',
   ),
   computed(
     'chanceBefore',
     'CHANCE_BEFORE_FIRST_FROST',
-    call('FROST.CHANCE', input('FIRST_FROST'), input('FIRST_FROSTS'), 'fall', input('HEMISPHERE')),
+    ifNumber(
+      'FIRST_FROST',
+      call('FROST.CHANCE', input('FIRST_FROST'), input('FIRST_FROSTS'), 'fall', input('HEMISPHERE')),
+      words.noSeasonDate,
+    ),
     'percent',
   ),
   computed(
@@ -253,7 +277,10 @@ const form: readonly FormLine[] = [
   computed(
     'target',
     'HEAT_TARGET',
-    givenOr(input('HEAT_WANTED'), native('MEDIAN', input('HEATS_OF_YEARS'))),
+    givenOr(
+      input('HEAT_WANTED'),
+      ifNumber('HEATS_OF_YEARS', native('MEDIAN', input('HEATS_OF_YEARS')), words.noYear),
+    ),
     'whole',
   ),
   computed(
@@ -272,10 +299,10 @@ const form: readonly FormLine[] = [
     computed(
       key,
       name,
-      when(
-        operate(native('COUNT', input('DAYS_TO_HEAT')), '=', 0),
-        native('NA'),
+      ifNumber(
+        'DAYS_TO_HEAT',
         native('ROUNDUP', operate(sowing, '+', native(figure, input('DAYS_TO_HEAT'))), 0),
+        words.noYear,
       ),
       'date',
     ),
@@ -296,13 +323,7 @@ const form: readonly FormLine[] = [
   computed(
     'sowingInRecord',
     'SOWING_IN_RECORD',
-    sowingIn(
-      operate(
-        native('YEAR', lastStart),
-        '-',
-        when(operate(sowingIn(native('YEAR', lastStart)), '>', lastStart), 1, 0),
-      ),
-    ),
+    when(operate(lastSowingIn, '<', input('RECORD_FIRST_DAY')), words.notInRecord, lastSowingIn),
     'date',
   ),
   computed(
@@ -399,7 +420,11 @@ const lists: readonly SpillingList[] = [
   },
   {
     heading: words.picks.heading,
-    compute: call('HEAT.DATES', dates, highs, lows, sowing, input('HEAT_TARGET'), ...howCounted),
+    compute: ifNumber(
+      'HEAT_TARGET',
+      call('HEAT.DATES', dates, highs, lows, sowing, input('HEAT_TARGET'), ...howCounted),
+      words.picks.noHeat,
+    ),
     rows: mostListed,
     columns: [
       listColumn(words.picks.year, 'PICK_YEARS', 10, 'general'),
@@ -409,20 +434,28 @@ const lists: readonly SpillingList[] = [
   },
   {
     heading: words.sowings.heading,
-    // As many days after the first sowing as in the record.
-    compute: operate(
-      call(
-        'HEAT.SUCCESSION',
-        dates,
-        highs,
-        lows,
-        sowingInRecord,
-        operate(sowingInRecord, '+', sowingSpan),
-        input('HEAT_BETWEEN'),
-        ...howCounted,
+    compute: ifNumber(
+      'SOWING_IN_RECORD',
+      ifNumber(
+        'HEAT_BETWEEN',
+        // As many days after the first sowing as in the record.
+        operate(
+          call(
+            'HEAT.SUCCESSION',
+            dates,
+            highs,
+            lows,
+            sowingInRecord,
+            operate(sowingInRecord, '+', sowingSpan),
+            input('HEAT_BETWEEN'),
+            ...howCounted,
+          ),
+          '+',
+          operate(sowing, '-', sowingInRecord),
+        ),
+        words.sowings.noHeat,
       ),
-      '+',
-      operate(sowing, '-', sowingInRecord),
+      words.sowings.notInRecord,
     ),
     rows: mostListed,
     columns: [listColumn(words.sowings.sown, 'HEAT_SOWINGS', 14, 'date')],

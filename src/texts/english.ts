@@ -46,6 +46,11 @@ export const english = {
   sizeVerdicts,
   standVerdicts,
   verdicts,
+  /** In place of a list of years that has none. */
+  noYear: {
+    season: 'This record holds no growing season: give one from before a last frost to after a first one.',
+    start: 'No year of this record has that day: give a longer record.',
+  },
   /** Names of quantities: arguments of the functions, and the steps' inputs that are no argument. */
   quantities: {
     low: 'low end',

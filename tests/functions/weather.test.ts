@@ -2,6 +2,7 @@
 import { describe, expect, test } from 'vitest';
 import { functions } from '../../src/functions';
 import { explain } from '../../src/functions/explain';
+import { english } from '../../src/texts/english';
 import { dayOfIso, serialOfDay } from '../../src/workbook/serialDate';
 import { run } from './run';
 
@@ -117,6 +118,15 @@ describe('FROST', () => {
     expect(run('FROST.SPRINGDATE', [[serial('2024-04-20'), serial('2025-04-20')]], 0.5, 2027)).toBe(
       '2027-04-20',
     );
+  });
+
+  test('a record without a season, or without the start, has one cell that says so', () => {
+    // January alone is the end of no whole cold season, and has no May.
+    const january = [[46023], [46024], [46025]];
+    const three = [[30], [30], [30]];
+    expect(run('FROST.YEARS', january, three)).toEqual([[english.noYear.season]]);
+    expect(run('HEAT.YEARS', january, three, three, 46143, 10, 20)).toEqual([[english.noYear.start]]);
+    expect(run('HEAT.DATES', january, three, three, 46143, 10, 20)).toEqual([[english.noYear.start]]);
   });
 
   test('FROST.YEARS: year, both frosts, the days between (by hand)', () => {

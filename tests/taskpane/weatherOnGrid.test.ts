@@ -89,6 +89,20 @@ describe('a record that is pasted', () => {
   });
 });
 
+describe('a record of one July in the sheets', () => {
+  it('is answered in words wherever it is too short', async () => {
+    paste(recordText('2021-07-01', '2021-07-31', []));
+    await putIn(31);
+    await until(() => expect(result('Frost-free days, middle')).toBe('no year counts'));
+    expect(result('Days between those dates')).toBe('no frost date');
+    expect(result('slicing cucumber')).toBe('cannot be told');
+    expect(section().textContent).toContain(
+      'In no year does the record run from the sowing that is compared to the last one.',
+    );
+    expect(section().textContent).not.toMatch(/#(?:REF|VALUE|NUM|N\/A)/);
+  });
+});
+
 describe('a record in the sheets', () => {
   beforeEach(async () => {
     paste(threeYears);

@@ -69,9 +69,13 @@ export const weather = {
     },
     freeDays: {
       label: 'Days between those dates',
-      remark: 'CUCURBIT.SEASON.DAYS. As both carry the risk, not a year in the middle.',
+      remark:
+        'CUCURBIT.SEASON.DAYS. As both carry the risk, not a year in the middle. "no frost date": one of them is wanting.',
     },
-    least: { label: 'Frost-free days, least', remark: 'Of the years listed below.' },
+    least: {
+      label: 'Frost-free days, least',
+      remark: 'Of the years listed below. "no year counts": none of them has both frosts.',
+    },
     middle: { label: 'Frost-free days, middle', remark: 'As many years had more as had less.' },
     most: { label: 'Frost-free days, most', remark: '' },
     chanceAfter: {
@@ -99,13 +103,17 @@ export const weather = {
     methodUsed: { label: 'Method used', remark: '' },
     target: {
       label: 'Heat to the first pick',
-      remark: 'Days to maturity are meant for warm weather: counted from the longest day. Judgement.',
+      remark:
+        'Days to maturity are meant for warm weather: counted from the longest day. Judgement. "no year counts": of none is every day there.',
     },
     calendarPick: {
       label: 'First pick by the calendar',
       remark: 'CUCURBIT.DATE.FIRSTPICK, with the fall days of a late sowing.',
     },
-    heatPick: { label: 'First pick by heat, middle year', remark: 'From CUCURBIT.HEAT.DATES below.' },
+    heatPick: {
+      label: 'First pick by heat, middle year',
+      remark: 'From CUCURBIT.HEAT.DATES below. "no year counts": none of them reaches it.',
+    },
     heatPickEarly: { label: 'First pick by heat, earliest', remark: '' },
     heatPickLate: { label: 'First pick by heat, latest', remark: 'Of the years that reach it.' },
     lastSowing: {
@@ -115,11 +123,12 @@ export const weather = {
     sowingInRecord: {
       label: 'That sowing in the record',
       remark:
-        'In the last year that the record has from there to the last sowing. Its heat spaces the sowings.',
+        'In the last year that the record has from there to the last sowing. Its heat spaces the sowings. "not in it": the record has no such year.',
     },
     heatBetween: {
       label: 'Heat from sowing to sowing',
-      remark: 'CUCURBIT.HEAT.YEARS: that of those days from the longest day on, in the middle year.',
+      remark:
+        'CUCURBIT.HEAT.YEARS: that of those days from the longest day on, in the middle year. "cannot be told": see the lists below.',
     },
   },
   heatByCrop: {
@@ -132,7 +141,7 @@ export const weather = {
     days: { header: 'Days', note: 'Days to maturity of the Crops sheet.' },
     heat: {
       header: 'Heat',
-      note: "CUCURBIT.HEAT.YEARS over those days: the middle of the years. Degree days of the record's scale.",
+      note: `CUCURBIT.HEAT.YEARS over those days: the middle of the years. Degree days of the record's scale. "cannot be told": no year has all of those days, or a list below says what is wrong.`,
     },
     source: { header: 'Source', note: 'Where the base stands.' },
   },
@@ -165,6 +174,7 @@ export const weather = {
       note: 'The day that reaches the heat. "none": not in twelve months. "void": a day is missing.',
     },
     days: { header: 'Days', note: 'From the sowing. By the calendar: the days to maturity above.' },
+    noHeat: 'No heat to reach: no year of the record has all days from the longest day to the first pick.',
   },
   sowings: {
     heading: 'Sowings of equal heat',
@@ -172,10 +182,17 @@ export const weather = {
       header: 'Sow on',
       note: 'CUCURBIT.HEAT.SUCCESSION fills this list, from the heat of the year above, to the last sowing.',
     },
+    notInRecord: 'In no year does the record run from the sowing that is compared to the last one.',
+    noHeat: 'No heat to space them by: no year of the record has those days from the longest day on.',
   },
   degreeDays: { us: '°F days', metric: '°C days' },
   none: 'none',
   noTable: 'no table',
+  noYear: 'no year counts',
+  noFrostDate: 'no frost date',
+  noSeasonDate: 'no date in Season',
+  notInRecord: 'not in it',
+  notTold: 'cannot be told',
   recordSheet: 'Weather record',
   recordLead: [
     'One line a day; leave a cell blank where the record has none. A day typed under the last line belongs to it.',
