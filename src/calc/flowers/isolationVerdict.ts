@@ -13,7 +13,8 @@ const givesCucumberPollen = (one: Planting): boolean =>
 const isSeededWatermelon = (one: Planting): boolean => isWatermelon(one) && one.flowerType !== 'triploid';
 
 /**
- * Whether a planting wants pollen kept away, or pollen that is not there. One pass over the names.
+ * Whether a planting wants pollen kept away, or pollen that is not there. The lists are gone through once, however many
+ * plantings ask with them; they are not to be changed in place.
  *
  * parthenocarpic cucumber, not screened: pollen on the sheet if another cucumber bears pollen, else next door;
  * triploid watermelon: no pollenizer unless a seeded watermelon is among the crops; all else clear
@@ -51,19 +52,19 @@ export function isolationVerdict(
   }
   const own = planting(crop, flowerType);
   const isShut = orAssume(screened, false, 'screened', 'none', 'judgement', record);
-  const counted = (wanted: (one: Planting) => boolean, step: string, source: string): number => {
-    const count = countPlantings(allCrops, allFlowerTypes, wanted);
+  const counted = (step: keyof Counts, source: string): number => {
+    const count = countPlantings(allCrops, allFlowerTypes)[step];
     record?.({ step, inputs: {}, result: count, unit: 'none' });
     record?.({ source });
     return count;
   };
   let verdict: IsolationVerdict = 'clear';
   if (isCucumber(own) && own.flowerType === 'parthenocarpic' && !isShut) {
-    const count = counted(givesCucumberPollen, 'cucumbersWithPollen', 'uf-cv268');
+    const count = counted('cucumbersWithPollen', 'uf-cv268');
     verdict = count > 0 ? 'pollen on the sheet' : 'pollen next door';
     record?.({ remark: 'neighborsUnknown' });
   } else if (isWatermelon(own) && own.flowerType === 'triploid') {
-    const count = counted(isSeededWatermelon, 'seededWatermelons', 'ud-pollenizers');
+    const count = counted('seededWatermelons', 'ud-pollenizers');
     verdict = count > 0 ? 'clear' : 'no pollenizer';
   }
   record?.({
@@ -75,13 +76,29 @@ export function isolationVerdict(
   return verdict;
 }
 
-function countPlantings(
-  names: readonly (string | null)[],
-  types: readonly (string | null)[],
-  wanted: (one: Planting) => boolean,
-): number {
-  return names.filter((name, i) => {
-    const known = name === null ? undefined : cropNamed(name);
-    return known !== undefined && wanted(planting(known, types[i]));
-  }).length;
+type Names = readonly (string | null)[];
+
+interface Counts {
+  readonly cucumbersWithPollen: number;
+  readonly seededWatermelons: number;
+}
+
+/** Every line of a table asks with the same two lists: they are gone through once. Nobody changes a list in place. */
+const countsByLists = new WeakMap<Names, WeakMap<Names, Counts>>();
+
+function countPlantings(names: Names, types: Names): Counts {
+  const byTypes = countsByLists.get(names) ?? new WeakMap<Names, Counts>();
+  countsByLists.set(names, byTypes);
+  const known = byTypes.get(types);
+  if (known !== undefined) return known;
+  const all = names.flatMap((name, i) => {
+    const crop = name === null ? undefined : cropNamed(name);
+    return crop === undefined ? [] : [planting(crop, types[i])];
+  });
+  const counts = {
+    cucumbersWithPollen: all.filter(givesCucumberPollen).length,
+    seededWatermelons: all.filter(isSeededWatermelon).length,
+  };
+  byTypes.set(types, counts);
+  return counts;
 }

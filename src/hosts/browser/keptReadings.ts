@@ -42,7 +42,9 @@ abstract class KeptReadings extends FormulaDependencyGenerator {
     const { kept, due } = this.divide(formulaData);
     this.fresh = [];
     const found = await super._generateTreeList(due, otherFormulaData, unitData);
-    this.known = new Map([...kept, ...this.fresh].map((tree) => [tree.treeId, tree]));
+    // Once it is stopped the engine takes what it has not read for nothing.
+    const isStopped = this._runtimeService.isStopExecution();
+    this.known = new Map(isStopped ? [] : [...kept, ...this.fresh].map((tree) => [tree.treeId, tree]));
     if (!this.isAskedForAll || kept.length === 0) return [...kept, ...found];
     // A formula that makes a reference out of a text reads what only the others can tell.
     this.known.clear();

@@ -82,23 +82,38 @@ describe('ranges noted once', () => {
     );
   });
 
-  it('do not become more from edit to edit', async () => {
+  it('are asked for once: an edit of a value asks no formula, a formula that is written none but itself', async () => {
     const { workbook, type } = await filled([100, 40, 7]);
     const insert = vi.spyOn(RTree.prototype, 'insert');
-    const rangesNoted = (): number =>
-      insert.mock.calls.filter(
-        ([
-          {
-            range: { startRow, endRow, startColumn, endColumn },
-          },
-        ]) => startRow < endRow || startColumn < endColumn,
-      ).length;
     for (const length of [5, 6, 8]) {
       await type('Plots', 3, 1, [[{ v: length }]]);
       expect(await workbook.settle(settleMs)).toEqual([]);
     }
-    expect(insert).toHaveBeenCalled();
-    expect(rangesNoted()).toBe(0);
+    expect(insert).not.toHaveBeenCalled();
+    await type('Own', 5, 0, [[{ f: '=SUM(Plots[Twice])+A1' }]]);
+    expect(await workbook.settle(settleMs)).toEqual([]);
+    expect(new Set(insert.mock.calls.map(([{ id }]) => id)).size).toBe(1);
+  });
+
+  it('take no search to be forgotten: lines that go cost each what they read, whatever the others read', async () => {
+    const tree = new RangesOnce(true);
+    const column = { startRow: 1, endRow: 2000, startColumn: 0, endColumn: 0 };
+    const around = { ...column, endColumn: 9 };
+    const search = vi.spyOn(RTree.prototype, 'remove');
+    for (let id = 0; id < 1000; id++) {
+      tree.insert({ unitId: 'book', sheetId: 'one', id, range: column });
+      tree.insert({
+        unitId: 'book',
+        sheetId: 'one',
+        id,
+        range: { startRow: id, endRow: id, startColumn: 3, endColumn: 3 },
+      });
+    }
+    for (let id = 500; id < 1000; id++) tree.remove({ unitId: 'book', sheetId: 'one', id, range: around });
+    // The one cell of each; the column is still read.
+    expect(search.mock.calls.length).toBe(500);
+    tree.openKdTree();
+    expect(tree.bulkSearch([{ unitId: 'book', sheetId: 'one', range: column }]).size).toBe(500);
   });
 });
 
