@@ -34,7 +34,9 @@ const unitOf = (trait: Trait): CellContent => {
 type Kind = (typeof traits)[Trait]['kind'];
 const traitNames = Object.keys(traits) as Trait[];
 
-/** Yields start from the low end; all else from the middle of the range. */
+/** Nobody is promised the better end of these. All else starts from the middle of the range. */
+const fromLowEnd: readonly Trait[] = ['yield per 100', 'storage days'];
+
 const figure = (trait: Trait, bound: 'low' | 'mid' | 'high'): { readonly compute: Expression } => ({
   compute: call('CROP.VALUE', column(names.crop), trait, bound, units),
 });
@@ -104,7 +106,7 @@ const usualFigures: TableTemplate = {
     ...traitNames.map((trait) =>
       crop.figures[trait] === undefined
         ? words.noFigure
-        : figure(trait, trait === 'yield per 100' ? 'low' : 'mid'),
+        : figure(trait, fromLowEnd.includes(trait) ? 'low' : 'mid'),
     ),
     crop.figures['yield per 100'] === undefined ? words.noFigure : figure('yield per 100', 'high'),
   ]),
@@ -131,7 +133,7 @@ const growingNotes: TableTemplate = {
   name: 'CropNotes',
   heading: words.practice,
   grows: false,
-  columns: [columnOf(names.of, 22), columnOf(names.note, 13)],
+  columns: [columnOf(names.of, 22), { ...columnOf(names.note, 13), runsOn: true }],
   rows: words.practiceNotes.map(([of, note]) => [of, fill(note, practiceValues)]),
 };
 

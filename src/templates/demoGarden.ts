@@ -95,6 +95,7 @@ export const demoPlots: readonly InputRow[] = [
     Width: 8,
     Germination: 0.72,
     Price: 0.8,
+    'Last cucurbits': 2025,
   },
   {
     Plot: 'North field',

@@ -265,11 +265,12 @@ const lackable = standIns.filter(({ trait }) => mayLack(trait));
 const sayWanting = ({ key, trait }: StandInOf): string =>
   fill(remarks.noFigure, { figure: trait, header: headers[key].header });
 
-/** Remarks that say why a plot is not computed: each with the cell to fill in and the refusal that follows. */
+/** Remarks that want a cell filled in or mended, each with the refusal that follows from it. */
 export const causesInPlots: readonly Cause[] = [
   { remark: remarks.noCrop, header: headers.crop.header, follows: null },
   { remark: remarks.layoutUnknown, header: headers.layout.header, follows: null },
   { remark: remarks.startUnknown, header: headers.start.header, follows: null },
+  { remark: remarks.lastCucurbitsUnfit, header: headers.lastCucurbits.header, follows: null },
   ...lackable.flatMap((standIn) =>
     standIn.demandedAs === undefined
       ? []
@@ -310,6 +311,56 @@ const assumed = when(
     when(native('AND', isBlank(cell('fieldEmergence')), isSeed), `${words.noFieldLoss}. `, ''),
   ]),
 );
+
+/** As the functions that read it, so that what is refused in a cell is refused where it is asked for. */
+const limits = {
+  size: { above: 0 },
+  count: { atLeast: 1, isWhole: true },
+  orNone: { atLeast: 0 },
+  share: { above: 0, atMost: 1 },
+  shareOrNone: { atLeast: 0, atMost: 1 },
+  daysToMaturity: { above: 0, atMost: 365 },
+  harvestDays: { atLeast: 0, atMost: 365 },
+  pastYear: { atLeast: 1900, atMost: 9999, isWhole: true },
+} satisfies Record<string, Limits>;
+
+/** Native, as ROTATION.YEARS counts. Whatever stands in the cell spoils no other remark. */
+const lastCucurbits = cell('lastCucurbits');
+const plantingYear = native('YEAR', cell('setOutOrSow'));
+const seasonsBetween = operate(operate(plantingYear, '-', lastCucurbits), '-', 1);
+const rotation = native(
+  'IFERROR',
+  when(
+    isBlank(lastCucurbits),
+    '',
+    when(
+      native('ISNUMBER', lastCucurbits),
+      when(
+        native(
+          'OR',
+          operate(lastCucurbits, '<', limits.pastYear.atLeast),
+          operate(seasonsBetween, '<', 0),
+          operate(native('INT', lastCucurbits), '<>', lastCucurbits),
+        ),
+        `${remarks.lastCucurbitsUnfit} `,
+        when(
+          operate(seasonsBetween, '<', practice.seasonsFree.high),
+          join([
+            { value: fill(remarks.seasonsBetween, practice.seasonsFree) },
+            seasonsBetween,
+            { value: '. ' },
+          ]),
+          '',
+        ),
+      ),
+      `${remarks.lastCucurbitsUnfit} `,
+    ),
+  ),
+  '',
+);
+
+/** Days; what keeps longer wants a room of its own. Judgement. */
+const longStorage = 30;
 
 const notes = join([
   remark(native('ISERROR', cell('takenAs')), remarks.cropUnknown),
@@ -366,18 +417,16 @@ const notes = join([
     ),
     remarks.wideYield,
   ),
+  rotation,
+  remark(
+    native(
+      'AND',
+      native('ISNUMBER', cropFigure('storage days')),
+      operate(cropFigure('storage days'), '>=', longStorage),
+    ),
+    remarks.storesLong,
+  ),
 ]);
-
-/** As the functions that read it, so that what is refused in a cell is refused where it is asked for. */
-const limits = {
-  size: { above: 0 },
-  count: { atLeast: 1, isWhole: true },
-  orNone: { atLeast: 0 },
-  share: { above: 0, atMost: 1 },
-  shareOrNone: { atLeast: 0, atMost: 1 },
-  daysToMaturity: { above: 0, atMost: 365 },
-  harvestDays: { atLeast: 0, atMost: 365 },
-} satisfies Record<string, Limits>;
 
 const asked = (
   key: ColumnKey,
@@ -618,6 +667,7 @@ export const plotsTemplate: SheetTemplate = {
         }),
         asked('price', 'money', 9, { ...measure('perLb', 'per lb', 'per kg'), limits: limits.orNone }),
         asked('startsOn', 'date', 12),
+        asked('lastCucurbits', 'general', 11, { limits: limits.pastYear }),
         // Sentences come last: the grid loses sight of what stands beyond a wide column.
         computed('takenAs', takenAs, 'general', 20),
         computed('keepApart', keepApart, 'general', 30),

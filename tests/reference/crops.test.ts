@@ -19,7 +19,7 @@ const sane: Readonly<Record<string, readonly [number, number]>> = {
   share: [0.5, 1],
   days: [0, 200],
   weeks: [1, 8],
-  F: [50, 110],
+  F: [32, 110],
   lbPer100Ft: [50, 1500],
 };
 
@@ -79,6 +79,32 @@ describe.each(Object.keys(traits) as Trait[])('figures of "%s"', (trait) => {
       if (kind === 'count' || kind === 'days')
         expect([figure.low, figure.high].every(Number.isInteger)).toBe(true);
     }
+  });
+});
+
+describe('storage', () => {
+  // Utah Vegetable Production Guide; New England guide, table 16; University of California, Davis: 2 to 6 months.
+  test.each([
+    ['slicing cucumber', [50, 55], [0.8, 0.95], [7, 14]],
+    ['summer squash', [45, 50], [0.8, 0.9], [7, 10]],
+    ['winter squash', [50, 60], [0.5, 0.7], [2 * 30, 6 * 30]],
+    ['pumpkin', [50, 60], [0.5, 0.7], [2 * 30, 6 * 30]],
+    ['muskmelon', [32, 45], [0.85, 0.9], [4, 14]],
+    ['watermelon', [55, 60], [0.9, 0.9], [10, 15]],
+  ])('of %s: °F, humidity, days as printed', (name, temperature, humidity, days) => {
+    const figures = crops.find((crop) => crop.name === name)?.figures;
+    const ends = (['storage temperature', 'storage humidity', 'storage days'] as const).map((trait) => [
+      figures?.[trait]?.low,
+      figures?.[trait]?.high,
+    ]);
+    expect(ends).toEqual([temperature, humidity, days]);
+  });
+
+  test('no crop but melon and summer squash is kept under 50 °F, and gourds have no figure', () => {
+    const cold = figuresOf('storage temperature').filter(([, figure]) => 'low' in figure && figure.low < 50);
+    expect(cold.map(([crop]) => crop)).toEqual(['summer squash', 'muskmelon']);
+    const kept = figuresOf('storage days').map(([crop]) => crop);
+    expect(cropNames.filter((name) => !kept.includes(name))).toEqual(['gourd']);
   });
 });
 

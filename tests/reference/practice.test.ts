@@ -6,7 +6,8 @@ test('waits in days, shares of all plants and of the stand, hives an acre, each 
   // 7 and 14 days, one plant in ten: common practice, no source. 1 to 3: University of Delaware, pollenizers.
   // 1 hive an acre of cucumbers: North Carolina Beekeeping Note 7B. Three quarters of a stand: judgement.
   // The ranges of the growing notes: common practice, no source. 25 plants looked at: judgement. 120 and 90 days
-  // after raw manure: 7 CFR 205.203(c)(1).
+  // after raw manure: 7 CFR 205.203(c)(1). 2 to 3 seasons between cucurbits: North Carolina AG-552. Curing: Alabama
+  // Extension. 11 visits of bees for a good cucumber: North Carolina Beekeeping Note 7B.
   const valueOf = (figure: (typeof practice)[keyof typeof practice]) =>
     'value' in figure ? figure.value : [figure.low, figure.high, figure.unit];
   expect(
@@ -31,6 +32,10 @@ test('waits in days, shares of all plants and of the stand, hives an acre, each 
     plantsScouted: 25,
     manureTouchingSoil: 120,
     manureOffTheSoil: 90,
+    seasonsFree: [2, 3, 'none'],
+    curing: [10, 10, 'days'],
+    curingWarmth: [80, 85, 'F'],
+    visitsForFruit: [11, 11, 'none'],
   });
   const known = new Set<string>([...Object.keys(sources), ...unsourcedGrounds]);
   for (const { ground } of Object.values(practice)) expect(known).toContain(ground);

@@ -35,6 +35,8 @@ const spoiled: readonly InputRow[] = [
   { Plot: 'no crop', Length: 50, Width: 20 },
   { Plot: 'early', Crop: 'seedless watermelon', Length: 90, Width: 40, 'Sow or set out on': 46397 },
   { Plot: 'covered', Crop: 'English cucumber', Length: 40, Width: 20, 'Row spacing': 4, 'Plant spacing': 18 },
+  { Plot: 'again', Crop: 'pumpkin', Length: 60, Width: 20, 'Last cucurbits': 2025 },
+  { Plot: 'again, no year', Crop: 'muskmelon', Length: 50, Width: 20, 'Last cucurbits': 'none' },
   { Plot: 'no gap', Crop: 'zucchini', Layout: 'rows', Length: 50, Width: 20, 'Plant spacing': 0 },
   { Plot: 'narrow', Crop: 'zucchini', Length: 50, Width: 2 },
   { Plot: 'no hill', Crop: 'pumpkin', Layout: 'hills', Length: 50, Width: 40, 'Hill spacing': 0 },

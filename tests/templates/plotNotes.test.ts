@@ -3,10 +3,12 @@ import { describe, expect, it } from 'vitest';
 import { functions } from '../../src/functions';
 import { createFileWorkbook } from '../../src/hosts/file/createFileWorkbook';
 import { demoSeason } from '../../src/templates/demoGarden';
-import { plotsTemplate } from '../../src/templates/plots';
+import { causesInPlots, plotsTable, plotsTemplate } from '../../src/templates/plots';
 import { allTemplates } from '../../src/templates/sheets';
 import { english } from '../../src/texts/english';
 import { fillSheets } from '../../src/workbook/fillSheets';
+import { findFindings, type Finding } from '../../src/workbook/findFindings';
+import type { CellValue, WorkbookPort } from '../../src/workbook/port';
 import { dayOfIso, isoOfDay, serialOfDay } from '../../src/workbook/serialDate';
 import type { InputRow } from '../../src/workbook/template';
 import { run } from '../functions/run';
@@ -18,7 +20,16 @@ async function notesOf(plot: InputRow): Promise<string> {
   return String((await lineOf(plot))['Notes']);
 }
 
+async function findingsOf(plot: InputRow): Promise<readonly Finding[]> {
+  return findFindings(await filledWith(plot), plotsTable, 'Notes', causesInPlots);
+}
+
 async function lineOf(plot: InputRow): Promise<Readonly<Record<string, unknown>>> {
+  const table = await (await filledWith(plot)).readTable('Plots');
+  return Object.fromEntries((table?.headers ?? []).map((header, i) => [header, table?.rows[0]?.[i]]));
+}
+
+async function filledWith(plot: InputRow): Promise<WorkbookPort> {
   const workbook = createFileWorkbook({ functions: [...functions.values()] });
   const inputs = [{ Plot: 'field', Length: 50, Width: 20, 'Yield per 100': 100, ...plot }];
   await fillSheets(
@@ -30,8 +41,7 @@ async function lineOf(plot: InputRow): Promise<Readonly<Record<string, unknown>>
     })),
     'test',
   );
-  const table = await workbook.readTable('Plots');
-  return Object.fromEntries((table?.headers ?? []).map((header, i) => [header, table?.rows[0]?.[i]]));
+  return workbook;
 }
 
 describe('germination against the federal standard (7 CFR 201.31: muskmelon 75 %, gourd not listed)', () => {
@@ -55,6 +65,59 @@ describe('a triploid watermelon', () => {
       `${english.verdicts['no pollenizer']} ${remarks.pollenizerSeed} ${remarks.pollenizerYield} `,
     );
     expect(notes).not.toMatch(/Add one/);
+  });
+});
+
+describe('the last cucurbits of a plot, sown on 9 May 2027', () => {
+  const said = (count: unknown) =>
+    `Full seasons since the last cucurbits, where 2 to 3 are advised: ${String(count)}.`;
+  const notesAfter = async (last: CellValue, more: InputRow = {}): Promise<string> =>
+    (await notesOf({ Crop: 'slicing cucumber', 'Last cucurbits': last, ...more })).trim();
+
+  // Counted by ROTATION.YEARS, which tests of its own hold to the arithmetic; 2 to 3: North Carolina AG-552.
+  it.each([2026, 2025, 2024])('in %i are told with the seasons between', async (year) => {
+    expect(await notesAfter(year)).toBe(said(run('ROTATION.YEARS', 2027, [[year]])));
+  });
+
+  it.each([
+    ['three seasons before', 2023],
+    ['long ago', 1900],
+    ['not known', null],
+    ['not known, as a blank text', ''],
+  ])('%s: nothing is said', async (_, last) => {
+    expect(await notesAfter(last)).toBe('');
+  });
+
+  it.each([
+    ['the year itself', 2027],
+    ['a later year', 2030],
+    ['a year of two digits', 24],
+    ['half a year', 2024.5],
+    ['words', 'none'],
+    ['several years in one cell', '2019; 2023'],
+  ])('%s: says what to type, at its cell', async (_, last) => {
+    const plot = { Crop: 'slicing cucumber', 'Last cucurbits': last };
+    expect(await notesAfter(last)).toBe(remarks.lastCucurbitsUnfit);
+    expect(await findingsOf(plot)).toMatchObject([
+      { kind: 'error', header: 'Last cucurbits', text: remarks.lastCucurbitsUnfit },
+    ]);
+  });
+
+  it('count from the year of a day of one’s own', async () => {
+    const startsOn = { 'Sow or set out on': serialOfDay(dayOfIso('2028-06-01') ?? NaN) };
+    expect(await notesAfter(2026, startsOn)).toMatch(/: 1\./);
+  });
+});
+
+describe('fruit that keeps for months (University of California, Davis: pumpkin and winter squash 2 to 6)', () => {
+  it.each<[string, boolean]>([
+    ['pumpkin', true],
+    ['bush winter squash', true],
+    ['zucchini', false],
+    ['watermelon', false],
+    ['gourd', false],
+  ])('%s: %s', async (crop, isTold) => {
+    expect((await notesOf({ Crop: crop })).includes(remarks.storesLong)).toBe(isTold);
   });
 });
 

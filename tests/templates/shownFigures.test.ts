@@ -45,6 +45,11 @@ test('the growing notes stand under their ground, with every figure put in', asy
   expect(notes).toContain('Hills of transplants: 3 in a hill, about 3 in (8 cm) apart.');
   expect(notes).toContain('Sowing in pots: 1 to 2 seeds to a plantable pot, 1 in (2.5 cm) deep.');
   expect(notes).toContain('Gynoecious seed: About 10% of a lot is monoecious seed, often dyed.');
+  // North Carolina AG-552; Alabama Extension.
+  expect(notes).toContain(
+    'Rotation: 2 to 3 full seasons free of all cucurbits (North Carolina); never two years running (Cornell).',
+  );
+  expect(notes.find((note) => note.startsWith('Curing'))).toMatch(/ 10 days at 80 to 85 °F/);
   expect(notes.join()).not.toMatch(/[{}]/);
 });
 
@@ -58,5 +63,6 @@ test('the figures that Plots computes on are exact, in columns that show them sh
   );
   expect(long).toContain('soil minimum');
   const formats = new Map(cropsTemplate.tables[0]?.columns.map(({ header, format }) => [header, format]));
-  for (const header of long) expect(formatCodes[formats.get(header) ?? 'general'], header).toMatch(/^#,##0/);
+  for (const header of long)
+    expect(formatCodes[formats.get(header) ?? 'general'], header).toMatch(/^(#,##0|0%)/);
 });

@@ -23,6 +23,10 @@ export const cropNotes = {
   cucumberSeedCount: 'Nine lines that were counted ran from 904 to 1,291 an ounce.',
   cucumberSpacing: 'Common practice, no source: rows 4 to 5 ft, 12 to 18 in in the row.',
   gourdDays: 'Small ornamental about 90, hard-shell about 120, luffa about 130.',
+  keepsBySlip:
+    'Half or three-quarter slip: 36 to 45 °F, 1 to 2 weeks. Full slip: 32 to 40 °F, 4 to 7 days. Late types such as casaba: not below 50 °F (10 °C).',
+  keepsByType:
+    'By type; acorn types the shortest, about 5 to 8 weeks by common practice, no source. Not below 50 °F (10 °C).',
   noTriploidLine: 'The regulation has no line of its own for triploid seed.',
   pickedDaily: 'Common practice, no source, is to pick about every day.',
   picklingSize: 'Gherkins to dills. Common practice, no source, is 3 to 5 in.',
@@ -33,6 +37,7 @@ export const cropNotes = {
   ripeBeforeFreeze: 'Ripe fruit is cut at the end of the season and stands a light frost, not a freeze.',
   slicingSize: 'Upper U.S. grades start at 6 in; common practice, no source, is about 8 in.',
   squareHills: 'Hills taken to stand as far apart across as along.',
+  squashChilled: 'Below 45 °F (7 °C) it takes harm from cold within 2 to 3 days.',
   squashYield: 'Low end Texas, 10,000 lb an acre on rows 4 ft apart; high end Florida, 15 lb a 10 ft row.',
   watermelonYield: '10,000 to 70,000 lb an acre on rows 8 ft apart: a very wide range, put in your own.',
   yieldAt5FtRows: 'From yields an acre on rows 5 ft apart.',
@@ -50,6 +55,10 @@ export const cautions = {
     'The label is the law: rate, days to harvest and protection are there and nowhere here. Ask your local extension office what is registered for your crop, and spare the bees: flowers shut in the evening.',
   canning:
     'Weights here plan the picking, not the jar. Can by a current tested recipe from your extension office or the USDA guide, with its times, and never purée of pumpkin or squash.',
+  mildew:
+    'Against mildew choose resistant types, leave room and air between plants, and water the soil, not the leaves. What else helps depends on the place and the week: ask your local extension office.',
+  history:
+    'What stood on a plot before is known from you alone: a blank in Last cucurbits means not known, never free of cucurbits.',
 } as const;
 
 /** Verdicts of FLOWER.ISOLATE. "clear" is a single word so that a sheet can test for it. */

@@ -167,6 +167,10 @@ export const sheets = {
         header: 'Sow or set out on',
         note: 'A day of your own, for a later sowing or planting. Blank: the earliest date, from the Season sheet.',
       },
+      lastCucurbits: {
+        header: 'Last cucurbits',
+        note: 'Year in which cucurbits of any kind last stood here, such as 2024: Notes counts the full seasons between. Blank: not known, and nothing is said of it.',
+      },
       takenAs: {
         header: 'Taken as',
         note: 'The crop of the Crops sheet whose figures stand in for blanks. #N/A: the name is not known.',
@@ -199,7 +203,7 @@ export const sheets = {
       firstPick: { header: 'First pick', note: 'CUCURBIT.DATE.FIRSTPICK' },
       lastPick: {
         header: 'Last pick',
-        note: 'The end of the harvest days or the day before frost. CUCURBIT.DATE.LASTPICK',
+        note: 'The end of the harvest days or the day before frost. How to store fruit and how long it keeps: Crops. CUCURBIT.DATE.LASTPICK',
       },
       lastSowing: {
         header: 'Last sowing',
@@ -259,6 +263,11 @@ export const sheets = {
         'Seed to sow counts the pollenizers too: for their share order seed of a seeded watermelon.',
       pollenizerYield: 'Yield is that of the whole row: the pollenizers’ share of it is seeded melons.',
       wideYield: 'Published yields differ more than threefold and the low end is used: put in your own.',
+      /** Before the number of them. */
+      seasonsBetween: 'Full seasons since the last cucurbits, where {low} to {high} are advised: ',
+      lastCucurbitsUnfit:
+        'Last cucurbits is no year before this planting: type one such as 2024, or leave it blank.',
+      storesLong: 'Keeps for months: plan curing and a dry store, see storage in Crops.',
       noFigure: 'The reference has no {figure} for this crop: fill in {header}.',
     },
   },
@@ -269,7 +278,8 @@ export const sheets = {
       "These figures stand in for blanks of Plots, in the Season sheet's units. Type your own over one: all blanks follow.",
       'Sources differ: the ranges and where each comes from are on the Crop ranges sheet.',
     ],
-    usual: 'Figures used where Plots is blank: the middle of each range; the low end for yield',
+    usual:
+      'Figures used where Plots is blank: the middle of each range; the low end for yield and storage days',
     rangesSheet: 'Crop ranges',
     rangesLead: [
       'What publications say, from low to high, and where it stands.',
@@ -277,7 +287,7 @@ export const sheets = {
     ],
     names: 'Names that are understood',
     range: '{low} to {high}',
-    practice: 'Growing notes: common practice, no source',
+    practice: 'Growing notes: common practice, no source, where none is named',
     /** What each is of, and the note. */
     practiceNotes: [
       ['Vining types', '{viningRoom} ft (about 2 m) of room a plant.'],
@@ -290,6 +300,30 @@ export const sheets = {
         'First true leaf at about {firstTrueLeaf} weeks; about {leavesAtSettingOut} leaves at setting out.',
       ],
       ['Gynoecious seed', 'About {gynoeciousPollenizers} of a lot is monoecious seed, often dyed.'],
+      [
+        'Row covers',
+        'Off when the first female flowers open, so that bees get in (Cornell). Parthenocarpic cucumbers may stay covered.',
+      ],
+      [
+        'Misshapen fruit',
+        'Too few visits of bees (a good cucumber takes about {visitsForFruit}: North Carolina State), drought, or beetles on young fruit.',
+      ],
+      [
+        'Mildew',
+        'Resistant types, room and air between plants, water at the soil and not over the leaves. Act on local advice.',
+      ],
+      [
+        'Rotation',
+        '{seasonsFree} full seasons free of all cucurbits (North Carolina); never two years running (Cornell).',
+      ],
+      [
+        'Curing',
+        'Pumpkin and winter squash, not acorn: {curing} days at {curingWarmth} °F (27 to 29 °C), then cool (Alabama).',
+      ],
+      [
+        'Storage',
+        'Cucumbers, pumpkin, winter squash: not below 50 °F (10 °C). Figures above; by publication in Crop ranges.',
+      ],
     ],
     noFigure: 'type your own',
     columns: {
