@@ -1,4 +1,6 @@
 /** The main job without a screen: a list of plots in, a workbook out, the Plots table on the screen. */
+import type { CalendarTasks } from '../templates/drawUpCalendar';
+import { makeCalendar, type CalendarMade } from '../templates/makeCalendar';
 import { causesInPlots, plotsTable, plotsTemplate } from '../templates/plots';
 import {
   putWeatherPictures,
@@ -6,6 +8,7 @@ import {
   type SheetPicture,
   type WeatherToDraw,
 } from '../templates/weatherPictures';
+import { sayCalendar } from '../templates/sayCalendar';
 import { english } from '../texts/english';
 import { fill } from '../texts/fill';
 import { findFindings } from '../workbook/findFindings';
@@ -32,6 +35,7 @@ interface SavedWorkbook extends WorkbookPort {
 }
 
 export interface PlanTools extends PlanReader, WeatherTools {
+  readonly calendarTasks: CalendarTasks;
   /** The pictures of the weather, as many as can be drawn. */
   drawForSheet(weather: WeatherToDraw): Promise<readonly SheetPicture[]>;
   /** @throws Error with the machine's code */
@@ -70,7 +74,7 @@ async function planList(options: PlanOptions, tools: PlanTools): Promise<0 | 1> 
   const { weather } = options;
   const frosts =
     weather === null ? null : frostsOfWeather(weather, readBytes(weather.file, tools.readBytes), tools);
-  const { workbook, plots, units } = await writeWorkbook(options, read, frosts, tools);
+  const { workbook, plots, units, calendar } = await writeWorkbook(options, read, frosts, tools);
   tools.say(printTable(plots, plotsTable, { units, without: sentences }));
   const found = (await findFindings(workbook, plotsTable, notesHeader, causesInPlots)).map(
     (finding): FindingOfLine => {
@@ -83,6 +87,7 @@ async function planList(options: PlanOptions, tools: PlanTools): Promise<0 | 1> 
   if (remarks.length > 0) tools.say(`\n${words.findings}`);
   remarks.forEach((line) => tools.say(line));
   tools.say(`\n${fill(words.written, { file: options.out, count: read.inputs.length })}`);
+  if (calendar !== null) sayCalendar(calendar).forEach((line) => tools.say(line));
   if (read.leftOut.length > 0) tools.say(fill(words.leftOut, { headers: read.leftOut.join(', ') }));
   frosts?.said.forEach((line) => tools.say(line));
   frosts?.doubts.forEach((line) => tools.warn(line));
@@ -94,12 +99,19 @@ async function planList(options: PlanOptions, tools: PlanTools): Promise<0 | 1> 
   return 1;
 }
 
+interface Written {
+  readonly workbook: WorkbookPort;
+  readonly plots: TableRead;
+  readonly units: readonly ReadValue[];
+  readonly calendar: CalendarMade | null;
+}
+
 async function writeWorkbook(
   options: PlanOptions,
   { requests }: PlanRead,
   frosts: WeatherFrosts | null,
   tools: PlanTools,
-): Promise<{ workbook: WorkbookPort; plots: TableRead; units: readonly ReadValue[] }> {
+): Promise<Written> {
   const workbook = tools.makeWorkbook();
   // What the command line says goes before what the file says.
   const season = { ...options.season, ...frosts?.season };
@@ -108,6 +120,7 @@ async function writeWorkbook(
   const kept = requests.filter((request) => !isAdded(request));
   const asked = [...kept, ...added].map((request) => ({ ...request, form: { ...request.form, ...season } }));
   await fillSheets(workbook, asked, plotsTemplate.title);
+  const calendar = await makeCalendar(workbook, tools.calendarTasks, english.calendar.title);
   const weather = await readWeatherToDraw(workbook);
   if (weather !== null) {
     await putWeatherPictures(workbook, await tools.drawForSheet(weather), weather, plotsTemplate.title);
@@ -116,7 +129,7 @@ async function writeWorkbook(
   const plots = await workbook.readTable(plotsTable.name);
   if (plots === null) throw new HostError({ code: 'noSuchTable', table: plotsTable.name });
   const unitRow = await workbook.read({ ...plots.area, row: plots.area.row - 1, rows: 1 });
-  return { workbook, plots, units: unitRow.values[0] ?? [] };
+  return { workbook, plots, units: unitRow.values[0] ?? [], calendar };
 }
 
 function sayHostError(error: HostError): string {

@@ -2,6 +2,7 @@
 import { nearestNames } from '../calc/crops/nearestNames';
 import { convertTyped } from '../calc/units/convertTyped';
 import type { Unit } from '../calc/units/units';
+import { calendarTasks } from '../functions/calendarTasks';
 import { answers } from '../functions/answers';
 import { picturesWhenAsked } from './picturesWhenAsked';
 import type { PaneTools } from '../taskpane/paneTools';
@@ -11,6 +12,7 @@ export const paneTools: PaneTools = {
   ...answers,
   ...picturesWhenAsked,
   ...weatherTools,
+  calendarTasks,
   nearestNames,
   convert: (value, converts, to) => convertTyped(value, converts as Unit, to),
 };

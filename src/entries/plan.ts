@@ -5,12 +5,14 @@ import { createFileWorkbook } from '../hosts/file/createFileWorkbook';
 import { openXlsx } from '../hosts/file/openXlsx';
 import { nearestNames } from '../calc/crops/nearestNames';
 import { runPlan } from '../commands/runPlan';
+import { calendarTasks } from '../functions/calendarTasks';
 import { weatherTools } from './weatherTools';
 
 void runPlan(process.argv.slice(2), {
   readBytes: (file) => readFileSync(file),
   nearestNames,
   ...weatherTools,
+  calendarTasks,
   openXlsx,
   drawForSheet: async (weather) => {
     const [{ drawForSheet }, { pngParts }] = await Promise.all([

@@ -9,7 +9,9 @@ import { allTemplates, knownTemplates } from '../templates/sheets';
 import { weatherTemplate } from '../templates/weather';
 import { english } from '../texts/english';
 import { fill } from '../texts/fill';
+import { readCalendarState } from '../templates/makeCalendar';
 import { createActions } from './actions';
+import { createCalendarSection, findInCalendar } from './calendarSection';
 import { createCautionsSection } from './cautionsSection';
 import { element, setText } from './elements';
 import { createFindingsSection } from './findingsSection';
@@ -70,6 +72,12 @@ export async function mountPane(
   const plots = createPlotsSection({ workbook, table: plotsTable, actions, tools });
   const questions = createQuestionsSection(plotsTable, tools);
   const weather = createWeatherSection({ workbook, actions, tools, refresh: refresher.now });
+  const calendar = createCalendarSection({
+    workbook,
+    actions,
+    calendarTasks: tools.calendarTasks,
+    refresh: refresher.now,
+  });
   const findings = createFindingsSection(workbook);
   const trouble = element('p', { role: 'alert', class: 'notice notice-bad' });
   const again = element('button', { type: 'button', hidden: true }, pane.readAgain);
@@ -82,6 +90,7 @@ export async function mountPane(
     season.element,
     sheets.element,
     plots.element,
+    calendar.element,
     weather.element,
     questions.element,
     findings.element,
@@ -137,11 +146,16 @@ export async function mountPane(
     const lines = await attempt(() => readPlots(workbook, plotsTable, left === 0));
     const sky = await attempt(() => readWeatherSheet(workbook));
     const found = await attempt(() => findFindings(workbook, plotsTable, notesHeader, causesInPlots));
+    // Of plots that are still calculated it would say that they changed.
+    const dates =
+      left > 0 ? 'waiting' : await attempt(() => readCalendarState(workbook, tools.calendarTasks));
+    const inCalendar = await attempt(() => findInCalendar(workbook, dates));
     const selection = await attempt(() => workbook.selection());
     if (!isOpen) return;
     if (there !== 'unreadable') sheets.show(there);
     season.show(form);
     plots.show(lines);
+    if (dates !== 'waiting') calendar.show(dates);
     weather.show(sky, form, lines);
     questions.show(lines, typeof form === 'object' ? form : null);
     const inForms = findInForms([
@@ -151,7 +165,8 @@ export async function mountPane(
     ]);
     const inPlots = found === 'unreadable' ? [] : withoutFollowers(found, inForms);
     const isEmpty = form === 'absent' && inPlots.length === 0;
-    findings.show(isEmpty ? null : [...inForms, ...inPlots], left);
+    const shown = [...inForms, ...inPlots, ...(inCalendar === 'unreadable' ? [] : inCalendar)];
+    findings.show(isEmpty ? null : shown, left);
     links.update();
     for (const part of waiting) part.hidden = false;
     reading.remove();

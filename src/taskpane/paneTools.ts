@@ -1,4 +1,5 @@
 /** What the pane is handed by its entry, because it may reach for none of it itself. */
+import type { CalendarTasks } from '../templates/drawUpCalendar';
 import type { NearestNames } from '../templates/sayListProblem';
 import type { ReadWeather } from '../templates/weatherTools';
 import type { PictureTools } from './weatherPictures';
@@ -13,6 +14,7 @@ export interface PaneTools extends PictureTools {
   convert(value: number, converts: string, to: UnitSystem): number;
   readonly nearestNames: NearestNames;
   readonly readWeather: ReadWeather;
+  readonly calendarTasks: CalendarTasks;
   /** ROW.FORDEMAND */
   rowForDemand(wantedPerWeek: number, yieldPer100: number, weeks: number): Answer<number>;
   /** SEED.NEEDED */

@@ -3,6 +3,7 @@ import type { Desk, Filling, Started } from '../workbook/desk';
 import { fillSheets, findSheet } from '../workbook/fillSheets';
 import type { LiveWorkbook } from '../workbook/port';
 import { demoFilling } from '../templates/demoGarden';
+import { makeCalendar } from '../templates/makeCalendar';
 import { plotsTemplate } from '../templates/plots';
 import { allTemplates } from '../templates/sheets';
 import { english } from '../texts/english';
@@ -18,11 +19,13 @@ const sayFound: Readonly<Record<Started['found'], string>> = {
   unreadable: plan.unreadable,
 };
 
-const fillDemo: Filling = (workbook) => fillSheets(workbook, demoFilling, undo.sheets);
 const fillEmpty: Filling = (workbook) => {
   const requests = allTemplates.map((template) => ({ template, inputs: [], form: {} }));
   return fillSheets(workbook, requests, undo.sheets);
 };
+
+/** Of a big garden on a slow machine; nothing is measured by it. */
+const settleMs = 60_000;
 
 /**
  * Resolves when the first workbook has been read once.
@@ -36,6 +39,11 @@ export async function showPlans(
   tools: PaneTools,
   hint: string,
 ): Promise<void> {
+  const fillDemo: Filling = async (workbook) => {
+    await fillSheets(workbook, demoFilling, undo.sheets);
+    await workbook.settle(settleMs);
+    await makeCalendar(workbook, tools.calendarTasks, undo.calendar);
+  };
   let handle: PaneHandle | null = null;
   const show = async (workbook: LiveWorkbook, said: string): Promise<void> => {
     handle?.dispose();

@@ -1,5 +1,6 @@
 /** The sheets of our templates. */
 import type { SheetTemplate } from '../workbook/template';
+import { calendarTemplate, weeksTemplate } from './calendar';
 import { cropRangesTemplate, cropsTemplate } from './crops';
 import { plotsTemplate } from './plots';
 import { seasonTemplate } from './season';
@@ -9,6 +10,8 @@ import { weatherRecordTemplate, weatherTemplate } from './weather';
 export const allTemplates: readonly SheetTemplate[] = [
   seasonTemplate,
   plotsTemplate,
+  calendarTemplate,
+  weeksTemplate,
   cropsTemplate,
   cropRangesTemplate,
 ];

@@ -2,6 +2,7 @@
  * Every sentence a person reads, in English. Placeholders in braces are filled by functions/wording and the pane.
  * Long because it is one list of sentences.
  */
+import { calendar } from './english/calendar';
 import { commands } from './english/commands';
 import { grid } from './english/grid';
 import { pane } from './english/pane';
@@ -26,6 +27,7 @@ import { sheets } from './english/sheets';
 import { weather } from './english/weather';
 
 export const english = {
+  calendar,
   commands,
   grid,
   pane,

@@ -13,6 +13,7 @@ export const formatCodes: Readonly<Record<Format, string>> = {
   percent: '0%',
   money: '#,##0.00',
   date: 'yyyy-mm-dd',
+  day: 'd',
 };
 
 export interface Look {

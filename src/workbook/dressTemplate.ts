@@ -32,7 +32,11 @@ export interface TablePlace {
   readonly columnsAt: readonly number[];
 }
 
-/** The units stand above the headers. */
+/** The units stand above the headers; where columns are dated, their months above the days. */
+export function rowsAbove(table: TableTemplate | undefined): 1 | 2 {
+  return table?.columns.some(({ dated }) => dated !== undefined) === true ? 2 : 1;
+}
+
 export function dressTable(table: TableTemplate, place: TablePlace): Dress {
   const { headerRow, rows, column: first, columns } = place;
   const line = { column: first, rows: 1, columns };
@@ -42,10 +46,15 @@ export function dressTable(table: TableTemplate, place: TablePlace): Dress {
   ];
   const lists: PickList[] = [];
   const notes: Note[] = [];
-  table.columns.forEach(({ kind, runsOn, format, choices, note }, index) => {
+  table.columns.forEach(({ kind, runsOn, format, choices, note, dated }, index) => {
     const column = place.columnsAt[index] ?? index;
+    if (dated !== undefined) {
+      const above = { column, rows: 1, columns: 1, role: 'unit' } as const;
+      dressings.push({ ...above, row: headerRow - 2, format: 'general' });
+      dressings.push({ ...above, row: headerRow - 1, format: 'day' });
+    }
     const span = { row: headerRow + 1, column, rows, columns: 1 };
-    dressings.push({ ...span, role: runsOn === true ? 'lead' : kind, format });
+    dressings.push({ ...span, role: runsOn === true ? 'lead' : kind === 'made' ? 'computed' : kind, format });
     if (choices.length > 0) lists.push({ ...span, values: choices });
     if (note !== '') notes.push({ row: headerRow, column, text: note });
   });
@@ -83,15 +92,15 @@ export function framing(
   headerRow: number | null,
 ): Pick<NewSheet, 'frozenRows' | 'frozenColumns' | 'page'> {
   const { landscape, pagesWide, repeatFirstColumn } = template.page;
-  const isTableAlone = template.tables.length === 1 && template.form.length === 0;
-  const only = isTableAlone ? headerRow : null;
+  const [table, ...others] = template.tables;
+  const only = others.length === 0 && template.form.length === 0 ? headerRow : null;
   return {
     frozenRows: only === null ? 0 : only + 1,
     frozenColumns: repeatFirstColumn ? 1 : 0,
     page: {
       landscape,
       pagesWide,
-      repeatRows: only === null ? null : [only - 1, only],
+      repeatRows: only === null ? null : [only - rowsAbove(table), only],
       repeatColumns: repeatFirstColumn ? [0, 0] : null,
     },
   };

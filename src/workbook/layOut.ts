@@ -1,5 +1,5 @@
 /** Places a template on rows and columns: the new sheet that a host can write. */
-import { dressLine, dressList, dressTable, framing, type Dress } from './dressTemplate';
+import { dressLine, dressList, dressTable, framing, rowsAbove, type Dress } from './dressTemplate';
 import type {
   Block,
   CellContent,
@@ -70,13 +70,12 @@ export function layOut(template: SheetTemplate, sheetName: string, inputs: reado
   for (const table of template.tables) {
     next += 1;
     if (table.heading !== '') line(next++, textColumn, table.heading, 'label');
-    const unitRow = next;
-    const headerRow = unitRow + 1;
+    const headerRow = next + rowsAbove(table);
     firstHeaderRow ??= headerRow;
     const rows = rowsOf(table, inputs);
     const count = table.columns.length;
     const headers = table.columns.map((column) => column.header);
-    blocks.push({ row: unitRow, column: 0, contents: [table.columns.map((column) => column.unit)] });
+    blocks.push({ row: next, column: 0, contents: cellsAbove(table) });
     blocks.push({ row: headerRow, column: 0, contents: [headers, ...rows] });
     put(
       dressTable(table, {
@@ -87,6 +86,9 @@ export function layOut(template: SheetTemplate, sheetName: string, inputs: reado
         columnsAt: table.columns.map((_, index) => index),
       }),
     );
+    table.columns.forEach(({ dated }, index) => {
+      if (dated !== undefined && dated.name !== '') names[dated.name] = [headerRow - 1, index];
+    });
     tables.push({
       name: table.name,
       headers,
@@ -125,6 +127,13 @@ export function layOut(template: SheetTemplate, sheetName: string, inputs: reado
     widths: columnWidths(template),
     ...framing(template, firstHeaderRow),
   };
+}
+
+/** The units, and in a row above them the months of dated columns. */
+function cellsAbove(table: TableTemplate): CellContent[][] {
+  const months = table.columns.map(({ dated }) => dated?.month ?? null);
+  const units = table.columns.map(({ unit, dated }) => dated?.day ?? unit);
+  return rowsAbove(table) === 2 ? [months, units] : [units];
 }
 
 /** The formula of the list. */

@@ -7,6 +7,7 @@ import {
   HostError,
   isCellError,
   type CellContent,
+  type CellValue,
   type Format,
   type ReadValue,
   type WorkbookPort,
@@ -24,7 +25,7 @@ export interface ReadableBook extends Pick<WorkbookPort, 'sheets' | 'read' | 're
 export interface FillingRead {
   /** One for each template, in their order; for an optional one where its sheet is there. */
   readonly requests: readonly FillRequest[];
-  /** The rows of the growing tables of every plan, and the line of its sheet that each stands on, from 1. */
+  /** The rows that people typed into the growing tables of every plan, and the line of its sheet that each stands on, from 1. */
   readonly inputs: readonly InputRow[];
   readonly lines: readonly number[];
   readonly problems: readonly InputProblem[];
@@ -66,7 +67,9 @@ export async function readFilling(
   for (const [template, sheet] of ours) {
     if (sheet !== undefined) typed.set(template, await putTyped(book, fresh, template));
   }
-  const ofEveryPlan = [...rows].flatMap(([{ optional }, read]) => (optional === true ? [] : [read]));
+  const ofEveryPlan = [...rows].flatMap(([{ optional, tables }, read]) =>
+    optional === true || tables.some(isMade) ? [] : [read],
+  );
   return {
     requests: wanted.map((template) => ({
       template: typed.get(template)?.template ?? template,
@@ -116,6 +119,7 @@ interface RowsRead {
 async function readRows(book: ReadableBook, template: SheetTemplate, sheet: string): Promise<RowsRead> {
   const table = template.tables.find(({ rows }) => rows === null);
   if (table === undefined) return { inputs: [], lines: [], problems: [] };
+  if (isMade(table)) return { inputs: await readMade(book, table, sheet), lines: [], problems: [] };
   const { area, headers, rows } = demand(await book.readTable(table.name), sheet, table.name);
   const columnOf = (header: string): TableColumn | undefined =>
     table.columns.find((column) => isSameHeader(column.header, header));
@@ -136,6 +140,24 @@ async function readRows(book: ReadableBook, template: SheetTemplate, sheet: stri
     decimalComma: false,
   });
   return { ...read, lines: lines.map(({ line }) => line) };
+}
+
+function isMade({ columns }: TableTemplate): boolean {
+  return columns.some(({ kind }) => kind === 'made');
+}
+
+/** Rows that an action of ours made, and what people put beside them, as they stand. */
+async function readMade(book: ReadableBook, table: TableTemplate, sheet: string): Promise<InputRow[]> {
+  const { headers, rows } = demand(await book.readTable(table.name), sheet, table.name);
+  const columns = table.columns.filter(({ kind }) => kind !== 'computed');
+  const inputs = rows.map((cells): InputRow => {
+    const values = columns.map(({ header, format }): [string, CellValue] => {
+      const value = dated(book, format, cells[headers.indexOf(header)] ?? null);
+      return [header, isCellError(value) ? value.error : value];
+    });
+    return Object.fromEntries(values.filter(([, value]) => !isBlank(value)));
+  });
+  return inputs.filter((input) => Object.keys(input).length > 0);
 }
 
 function dated({ daysToAdd }: ReadableBook, format: Format, value: ReadValue): ReadValue {

@@ -49,7 +49,9 @@ export async function readLines(port: WorkbookPort, template: TableTemplate): Pr
   const above = await port.read({ ...area, row: Math.max(0, area.row - 1), rows: 1 });
   const first = area.row + 1;
   const cells = await port.read({ sheet: area.sheet, row: first, column: 0, rows: area.rows - 1, columns });
-  const inputs = new Set(template.columns.filter(({ kind }) => kind === 'input').map(({ header }) => header));
+  const inputs = new Set(
+    template.columns.filter(({ kind }) => kind !== 'computed').map(({ header }) => header),
+  );
   const lines = cells.values.map((line, row): Line => {
     const values = headers.map((header, i) => [header, line[area.column + i] ?? null] as const);
     const formulas = headers.filter((_, i) => cells.formulas[row]?.[area.column + i] != null);

@@ -26,8 +26,9 @@ export interface FormLine {
 
 export interface TableColumn {
   readonly header: string;
-  readonly kind: 'input' | 'computed';
-  /** What each row computes; null for an input column, whose cells come with the rows. */
+  /** Made: an action of ours puts its values there, of all rows at once. */
+  readonly kind: 'input' | 'computed' | 'made';
+  /** What each row computes; null for a column whose cells come with the rows. */
   readonly compute: Expression | null;
   readonly format: Format;
   /** In characters. */
@@ -39,6 +40,8 @@ export interface TableColumn {
   readonly note: string;
   /** The unit shown above the header; null for none. */
   readonly unit: CellContent;
+  /** In place of a unit. */
+  readonly dated?: DatedColumn;
   /** Of a last column: its texts run on over the free cells to its right. */
   readonly runsOn?: boolean;
   /** What a change of units makes of the column's numbers, by the name that the converter knows; absent: nothing. */
@@ -47,6 +50,16 @@ export interface TableColumn {
   readonly limits?: Limits;
   /** What our functions call an input where they refuse it. */
   readonly quantity?: string;
+}
+
+/** What stands above the header of a column that is for a day, or for days from it on: two cells under one another. */
+export interface DatedColumn {
+  /** The month's name. */
+  readonly month: CellContent;
+  /** The date, of which its day of the month is shown. */
+  readonly day: CellContent;
+  /** Of the day's cell in formulas; "" for none. */
+  readonly name: string;
 }
 
 export interface TableTemplate {

@@ -6,6 +6,7 @@ import { runPlan } from '../../src/commands/runPlan';
 import { drawForSheet } from '../../src/entries/drawnWeather';
 import { pngParts } from '../../src/entries/pngParts';
 import { weatherTools } from '../../src/entries/weatherTools';
+import { calendarTasks } from '../../src/functions/calendarTasks';
 import { functions } from '../../src/functions';
 import { createMemoryWorkbook, type MemoryWorkbook } from '../../src/hosts/file/createMemoryWorkbook';
 import { openXlsx } from '../../src/hosts/file/openXlsx';
@@ -25,6 +26,7 @@ async function plan(text: string | Uint8Array, options: readonly string[] = []) 
       file === 'record.csv' ? bytes : Buffer.from('Plot,Crop,Length,Width\nA,slicing cucumber,100,20\n'),
     nearestNames,
     ...weatherTools,
+    calendarTasks,
     drawForSheet: (weather) => drawForSheet(weather, pngParts()),
     openXlsx,
     makeWorkbook: () => {

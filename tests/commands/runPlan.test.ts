@@ -5,6 +5,7 @@ import { runPlan } from '../../src/commands/runPlan';
 import { drawForSheet } from '../../src/entries/drawnWeather';
 import { pngParts } from '../../src/entries/pngParts';
 import { weatherTools } from '../../src/entries/weatherTools';
+import { calendarTasks } from '../../src/functions/calendarTasks';
 import { functions } from '../../src/functions';
 import { createFileWorkbook } from '../../src/hosts/file/createFileWorkbook';
 import { createMemoryWorkbook } from '../../src/hosts/file/createMemoryWorkbook';
@@ -37,6 +38,7 @@ async function plan(
     readBytes: readBytes ?? (() => Buffer.from(csv)),
     nearestNames,
     ...weatherTools,
+    calendarTasks,
     drawForSheet: (weather) => drawForSheet(weather, pngParts()),
     openXlsx,
     makeWorkbook: () => {

@@ -17,6 +17,7 @@ const tables = [
   'pickingSizes',
   'pickling',
   'beetles',
+  'tasks',
 ];
 
 describe.each(tables)('source record of %s', (table) => {

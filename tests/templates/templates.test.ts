@@ -25,6 +25,8 @@ function expressionsOf(template: SheetTemplate): Expression[] {
     ...template.tables.flatMap((table) => [
       ...table.columns.flatMap((column) => [
         column.unit,
+        column.dated?.month ?? null,
+        column.dated?.day ?? null,
         column.compute === null ? null : { compute: column.compute },
       ]),
       ...(table.rows ?? []).flat(),
@@ -81,6 +83,7 @@ describe.each(knownTemplates.map((template) => [template.sheet, template] as con
         knownTemplates.flatMap((each) => [
           ...each.form.map((line) => line.name),
           ...(each.lists ?? []).flatMap(({ columns }) => columns.map(({ name }) => name)),
+          ...each.tables.flatMap(({ columns }) => columns.map(({ dated }) => dated?.name ?? '')),
         ]),
       );
       for (const part of expressionsOf(template)) {

@@ -13,7 +13,7 @@ import { isCellError, type Change, type ReadValue, type WorkbookPort } from '../
 import { openStandIn } from '../excelStandIn/openStandIn';
 
 const registered = [...functions.values()];
-const names = ['Season', 'Plots', 'Crops', 'Crop ranges'];
+const names = allTemplates.map(({ sheet }) => sheet);
 const line = 'Values only.';
 const words = { title: 'copy', nameOf: (sheet: string) => `${sheet} values`, line };
 const plots = [...demoPlots.slice(0, 3), { Plot: 'odd', Crop: 'no such crop', Length: 50, Width: 20 }];

@@ -44,6 +44,7 @@ export const pane = {
     addPlot: 'Add a plot',
     pastePlots: 'Paste plots',
     weather: 'Put a record into the Weather sheets',
+    calendar: 'Make the calendar',
     weatherChoices: 'Change the Weather sheet',
     follow: 'Have Season follow the record',
     succession: 'Sow a plot again',
@@ -206,6 +207,20 @@ export const pane = {
       'Nothing was copied, because {cells} {count|is|are} still being calculated. Wait until {count|it is|they are} done, then try again.',
     andMore: ' and {more} more',
     leftLocked: 'Protected, and so left alone: {sheets}. Take the protection off, then try again.',
+  },
+  calendar: {
+    heading: 'Calendar',
+    lead: 'The work on every plot by date, and the weeks of the season in bars. What you typed into Done and My note stays.',
+    noSheets: 'Its sheets are not there yet: "{fill}" above makes them.',
+    unreadable: 'The calendar cannot be read: mend what is said at the top first.',
+    notMade: 'Not made yet. Fill in your plots, then make it.',
+    current: 'It says what Plots says now.',
+    outdated: 'Plots changed since the calendar was made, or rows of it were changed. Make it anew.',
+    make: 'Make the calendar',
+    again: 'Make the calendar anew',
+    working: 'Making the calendar…',
+    unsettled:
+      'Nothing was made, because {cells} {count|is|are} still being calculated. Wait until {count|it is|they are} done, then try again.',
   },
   findings: {
     heading: 'To look at',

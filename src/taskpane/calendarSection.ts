@@ -1,0 +1,94 @@
+/** The calendar: made from Plots when asked, and whether it still says what Plots says. */
+import type { Finding } from '../workbook/findFindings';
+import { findSheet } from '../workbook/fillSheets';
+import type { LiveWorkbook } from '../workbook/port';
+import { calendarTemplate } from '../templates/calendar';
+import { makeCalendar, type CalendarState } from '../templates/makeCalendar';
+import type { CalendarTasks } from '../templates/drawUpCalendar';
+import { sayCalendar } from '../templates/sayCalendar';
+import { english } from '../texts/english';
+import { fill } from '../texts/fill';
+import type { Actions } from './actions';
+import { element, section, setText } from './elements';
+import { nameCells } from './nameCells';
+import { createNotice } from './notice';
+import { failureSentence } from './problemSentence';
+
+const { pane } = english;
+const words = pane.calendar;
+
+const settleMs = 15000;
+
+/** null: one of its sheets is missing. */
+export type CalendarRead = CalendarState | null | 'unreadable';
+
+export interface CalendarSection {
+  readonly element: HTMLElement;
+  show(state: CalendarRead): void;
+}
+
+export interface CalendarParts {
+  readonly workbook: LiveWorkbook;
+  readonly actions: Actions;
+  readonly calendarTasks: CalendarTasks;
+  readonly refresh: () => Promise<void>;
+}
+
+export function createCalendarSection(parts: CalendarParts): CalendarSection {
+  const { workbook, actions, calendarTasks, refresh } = parts;
+  const { element: all } = section('calendar', words.heading);
+  const state = element('p', { class: 'hint' });
+  const make = element('button', { type: 'button' }, words.make);
+  const notice = createNotice();
+  actions.add(make);
+
+  const run = async (): Promise<void> => {
+    notice.say(words.working);
+    const unsettled = await workbook.settle(settleMs);
+    if (unsettled.length > 0) {
+      const cells = nameCells(unsettled);
+      return notice.warn(fill(words.unsettled, { cells, count: unsettled.length }));
+    }
+    const made = await makeCalendar(workbook, calendarTasks, pane.undo.calendar);
+    if (made === null) return notice.warn(sayState(null));
+    await refresh();
+    notice.say(sayCalendar(made).join(' '));
+  };
+  make.addEventListener(
+    'click',
+    () => void actions.run(() => run().catch((cause: unknown) => notice.warn(failureSentence(cause)))),
+  );
+  all.append(
+    element('p', { class: 'lead' }, words.lead),
+    state,
+    element('div', { class: 'buttons' }, make),
+    notice.element,
+  );
+  return {
+    element: all,
+    show(read) {
+      setText(state, sayState(read));
+      make.hidden = typeof read !== 'object' || read === null;
+      setText(make, typeof read === 'object' && read?.isMade === true ? words.again : words.make);
+    },
+  };
+}
+
+function sayState(read: CalendarRead): string {
+  if (read === 'unreadable') return words.unreadable;
+  if (read === null) return fill(words.noSheets, { fill: pane.sheets.fill });
+  if (!read.isMade) return words.notMade;
+  return read.isCurrent ? words.current : words.outdated;
+}
+
+/** What the list of findings says of it. */
+export async function findInCalendar(
+  workbook: LiveWorkbook,
+  state: CalendarRead | 'waiting',
+): Promise<Finding[]> {
+  const isOutdated = typeof state === 'object' && state?.isMade === true && !state.isCurrent;
+  const sheet = isOutdated ? findSheet(await workbook.sheets(), calendarTemplate)?.name : undefined;
+  if (sheet === undefined) return [];
+  const area = { sheet, row: 0, column: 0, rows: 1, columns: 1 };
+  return [{ kind: 'remark', row: sheet, header: '', text: words.outdated, area }];
+}

@@ -1,0 +1,166 @@
+/** The Calendar and Weeks sheets: rows that `makeCalendar` puts there from Plots, and the bars that read them. */
+import type {
+  DatedColumn,
+  Expression,
+  Format,
+  SheetTemplate,
+  TableColumn,
+  TableTemplate,
+} from '../workbook/template';
+import { allOf, column, input, isBlank, native, operate, when } from '../workbook/expressions';
+import { english } from '../texts/english';
+
+const words = english.calendar;
+const { columns: headers, weeks } = words;
+
+/** Serial 2 is a Monday. */
+const mondayOf = (date: Expression): Expression =>
+  operate(operate(7, '*', native('ROUNDUP', operate(operate(date, '-', 8), '/', 7), 0)), '+', 2);
+
+type Headed = { readonly header: string; readonly note: string };
+
+const made = ({ header, note }: Headed, width: number, format: Format = 'general'): TableColumn => ({
+  header,
+  note,
+  width,
+  format,
+  kind: 'made',
+  compute: null,
+  choices: [],
+  unit: null,
+});
+
+const date = column(headers.date.header);
+
+export const calendarTable: TableTemplate = {
+  name: 'Calendar',
+  heading: '',
+  grows: true,
+  rows: null,
+  columns: [
+    made(headers.date, 12, 'date'),
+    {
+      ...made(headers.week, 12, 'date'),
+      kind: 'computed',
+      compute: when(native('ISNUMBER', date), mondayOf(date), ''),
+    },
+    made(headers.plot, 16, 'text'),
+    made(headers.crop, 20, 'text'),
+    made(headers.task, 24, 'text'),
+    made(headers.until, 12, 'date'),
+    made(headers.remark, 66, 'text'),
+    { ...made(headers.done, 8, 'text'), kind: 'input', choices: words.done },
+    { ...made(headers.myNote, 30, 'text'), kind: 'input' },
+  ],
+};
+
+export const calendarTemplate: SheetTemplate = {
+  id: 'calendar',
+  version: 1,
+  sheet: words.sheet,
+  title: words.title,
+  lead: words.lead,
+  cautions: words.cautions,
+  form: [],
+  tables: [calendarTable],
+  page: { landscape: true, pagesWide: 1, repeatFirstColumn: false },
+};
+
+const weekCount = 40;
+const firstWeek = input('WEEKS_FROM');
+const underCover = column(weeks.columns.underCover.header);
+const inGround = column(weeks.columns.inGround.header);
+const firstPick = column(weeks.columns.firstPick.header);
+const lastPick = column(weeks.columns.lastPick.header);
+
+const allStarts = [weeks.columns.underCover, weeks.columns.inGround].map(({ header }) =>
+  allOf('Weeks', header),
+);
+
+/** Blank while there is no plot. */
+const beginning = when(
+  operate(native('COUNT', ...allStarts), '=', 0),
+  '',
+  mondayOf(native('MIN', ...allStarts)),
+);
+const mondayIn = (week: number): Expression => (week === 0 ? firstWeek : operate(firstWeek, '+', 7 * week));
+
+/** By native functions that every program has and that depend on no language. */
+const nameOfMonth = (date: Expression): Expression =>
+  weeks.months.reduceRight<Expression>(
+    (others, name, month) => when(operate(native('MONTH', date), '=', month + 1), name, others),
+    { value: '' },
+  );
+
+/** The month stands where it is another than the week's before. */
+const datesOf = (week: number): DatedColumn => {
+  const monday = mondayIn(week);
+  const isSame =
+    week === 0
+      ? { value: false }
+      : operate(native('MONTH', monday), '=', native('MONTH', mondayIn(week - 1)));
+  return {
+    month: { compute: when(isBlank(firstWeek), '', when(isSame, '', nameOfMonth(monday))) },
+    day: { compute: week === 0 ? beginning : when(isBlank(firstWeek), '', monday) },
+    name: week === 0 ? 'WEEKS_FROM' : '',
+  };
+};
+
+/** The letter of a plot in a week: of two in one week the later. */
+const letterIn = (week: number): Expression => {
+  const monday = mondayIn(week);
+  const next = mondayIn(week + 1);
+  const { letters } = weeks;
+  const isCovered = native(
+    'AND',
+    operate(inGround, '>=', next),
+    native('ISNUMBER', underCover),
+    operate(underCover, '<', next),
+  );
+  return when(
+    isBlank(firstPick),
+    '',
+    when(
+      native('AND', operate(lastPick, '>=', monday), operate(firstPick, '<', next)),
+      letters.picking,
+      when(
+        native('AND', operate(firstPick, '>=', next), operate(inGround, '<', next)),
+        letters.growing,
+        when(isCovered, letters.underCover, ''),
+      ),
+    ),
+  );
+};
+
+export const weeksTable: TableTemplate = {
+  name: 'Weeks',
+  heading: '',
+  grows: false,
+  rows: null,
+  columns: [
+    made(weeks.columns.plot, 14, 'text'),
+    made(weeks.columns.crop, 18, 'text'),
+    made(weeks.columns.underCover, 11, 'date'),
+    made(weeks.columns.inGround, 11, 'date'),
+    made(weeks.columns.firstPick, 11, 'date'),
+    made(weeks.columns.lastPick, 11, 'date'),
+    ...Array.from({ length: weekCount }, (_, week): TableColumn => ({
+      ...made({ header: String(week + 1), note: '' }, 3.5),
+      kind: 'computed',
+      compute: letterIn(week),
+      dated: datesOf(week),
+    })),
+  ],
+};
+
+export const weeksTemplate: SheetTemplate = {
+  id: 'weeks',
+  version: 1,
+  sheet: weeks.sheet,
+  title: weeks.title,
+  lead: weeks.lead,
+  cautions: [],
+  form: [],
+  tables: [weeksTable],
+  page: { landscape: true, pagesWide: 1, repeatFirstColumn: false },
+};

@@ -1,0 +1,373 @@
+/** The Calendar and Weeks sheets in every host: made from Plots, made anew, and what people put into them. */
+import { afterEach, describe, expect, test } from 'vitest';
+import { calendarTasks } from '../../src/functions/calendarTasks';
+import { functions } from '../../src/functions';
+import { openHeadless } from '../../src/hosts/browser/openHeadless';
+import { openExcelWorkbook } from '../../src/hosts/excel/openExcelWorkbook';
+import { createMemoryWorkbook } from '../../src/hosts/file/createMemoryWorkbook';
+import { demoPlots, demoSeason } from '../../src/templates/demoGarden';
+import { makeCalendar, readCalendarState, type CalendarMade } from '../../src/templates/makeCalendar';
+import { plotsTemplate } from '../../src/templates/plots';
+import { sayCalendar } from '../../src/templates/sayCalendar';
+import { allTemplates, functionNamespace } from '../../src/templates/sheets';
+import { fillSheets } from '../../src/workbook/fillSheets';
+import type { CellContent, CellValue, ReadValue, TableRead, WorkbookPort } from '../../src/workbook/port';
+import { readFilling } from '../../src/workbook/readFilling';
+import { dayOfSerial, isoOfDay } from '../../src/workbook/serialDate';
+import type { InputRow } from '../../src/workbook/template';
+import { change } from '../contract/contractWorkbook';
+import { openStandIn } from '../excelStandIn/openStandIn';
+
+const registered = [...functions.values()];
+const settleMs = 60_000;
+
+const open: { end(): void }[] = [];
+afterEach(() => {
+  for (const one of open.splice(0)) one.end();
+});
+
+const file = (): WorkbookPort => createMemoryWorkbook({ functions: registered });
+const hosts: Readonly<Record<string, () => WorkbookPort>> = {
+  file,
+  browser() {
+    const workbook = openHeadless({
+      functions: registered,
+      namespace: functionNamespace,
+      firstSheet: 'Notepad',
+    });
+    open.push({ end: () => workbook.dispose() });
+    return workbook;
+  },
+  excel() {
+    const standIn = openStandIn({ firstSheet: 'Notepad', functions: registered });
+    open.push({ end: () => standIn.close() });
+    return openExcelWorkbook({ ...standIn, namespace: functionNamespace });
+  },
+};
+
+const few = demoPlots.filter(({ Plot }) =>
+  ['Creek 1', 'Creek 2', 'North field', 'Tunnel'].includes(String(Plot)),
+);
+
+async function fill(
+  port: WorkbookPort,
+  plots: readonly InputRow[] = few,
+  season: Readonly<Record<string, CellValue>> = demoSeason,
+): Promise<void> {
+  const requests = allTemplates.map((template) => ({
+    template,
+    inputs: template === plotsTemplate ? plots : [],
+    form: season,
+  }));
+  await fillSheets(port, requests, 'fill');
+  expect(await port.settle(settleMs)).toEqual([]);
+}
+
+async function make(port: WorkbookPort): Promise<CalendarMade> {
+  const made = await makeCalendar(port, calendarTasks, 'make');
+  expect(await port.settle(settleMs)).toEqual([]);
+  if (made === null) throw new Error('no sheets');
+  return made;
+}
+
+function demand<Found>(found: Found | null | undefined): Found {
+  if (found === null || found === undefined) throw new Error('not there');
+  return found;
+}
+
+const isoOf = (serial: number | undefined): string => isoOfDay(demand(dayOfSerial(demand(serial))));
+
+const tableOf = async (port: WorkbookPort, name: string): Promise<TableRead> =>
+  demand(await port.readTable(name));
+
+/** The rows of a table without blank ones; dates as texts, blanks as "". */
+async function rowsOf(port: WorkbookPort, name: string): Promise<readonly string[]> {
+  const table = await port.readTable(name);
+  const said = (value: ReadValue): string => {
+    const day = typeof value === 'number' ? dayOfSerial(value) : null;
+    return day === null ? String(value ?? '') : isoOfDay(day);
+  };
+  return (table?.rows ?? []).map((row) => row.map(said).join('|')).filter((row) => /[^|]/.test(row));
+}
+
+/** Types into the row of a table that has these texts. */
+async function type(
+  port: WorkbookPort,
+  name: string,
+  of: readonly string[],
+  header: string,
+  content: CellContent,
+) {
+  const table = await port.readTable(name);
+  if (table === null) throw new Error(`no ${name}`);
+  const index = table.rows.findIndex((row) => of.every((text) => row.includes(text)));
+  const place = {
+    sheet: table.area.sheet,
+    row: table.area.row + 1 + index,
+    column: table.area.column + table.headers.indexOf(header),
+  };
+  await port.apply(change({ cells: [{ ...place, contents: [[content]] }] }));
+  expect(await port.settle(settleMs)).toEqual([]);
+}
+
+describe.each(Object.entries(hosts))('in the %s host', (_, openHost) => {
+  test(
+    'is made, says so, is made anew after a change of Plots, and carries along what people typed',
+    async () => {
+      const port = openHost();
+      await fill(port);
+      expect(await readCalendarState(port, calendarTasks)).toEqual({ isMade: false, isCurrent: false });
+      const made = await make(port);
+      expect(made).toMatchObject({ plots: few.length, leftOut: [], kept: [] });
+      expect(await readCalendarState(port, calendarTasks)).toEqual({ isMade: true, isCurrent: true });
+
+      // Last frost 2 May 2027, a mean date. Creek 1: set out 14 days later (common practice), sown 3 weeks before
+      // (Delaware: 2 to 4), hardened a week. 60 days from seed less 10 of the transplants to 5 July, 18 days picked.
+      const rows = await rowsOf(port, 'Calendar');
+      expect(rows).toHaveLength(made.tasks);
+      const creek = rows
+        .filter((row) => row.split('|')[2] === 'Creek 1')
+        .map((row) => row.split('|').slice(0, 6).join('|'));
+      expect(creek.slice(0, 5)).toEqual([
+        '2027-04-25|2027-04-19|Creek 1|slicing cucumber|Start transplants|',
+        '2027-05-09|2027-05-03|Creek 1|slicing cucumber|Harden off|2027-05-15',
+        '2027-05-16|2027-05-10|Creek 1|slicing cucumber|Set out|',
+        '2027-05-16|2027-05-10|Creek 1|slicing cucumber|Row cover on|',
+        '2027-05-16|2027-05-10|Creek 1|slicing cucumber|Look for beetles, 1 of 4|',
+      ]);
+      expect(creek).toContain('2027-07-05|2027-07-05|Creek 1|slicing cucumber|First pick|2027-07-23');
+      expect(creek).toContain('2027-07-23|2027-07-19|Creek 1|slicing cucumber|Last pick|');
+
+      await type(port, 'Calendar', ['Creek 1', 'Set out'], 'My note', 'with Pia');
+      await type(port, 'Calendar', ['Creek 1', 'Set out'], 'Done', 'yes');
+      await type(port, 'Calendar', ['Creek 2', 'Thin'], 'My note', 'scissors');
+      // Another day for Creek 1, another name for Creek 2.
+      await type(port, 'Plots', ['Creek 1'], 'Sow or set out on', 46540);
+      await type(port, 'Plots', ['Creek 2'], 'Plot', 'Brook');
+      expect(await readCalendarState(port, calendarTasks)).toEqual({ isMade: true, isCurrent: false });
+      const again = await make(port);
+      expect(again.kept).toEqual([{ plot: 'Creek 2', task: 'Thin' }]);
+      const now = await rowsOf(port, 'Calendar');
+      expect(now).toHaveLength(again.tasks + 1);
+      expect(now.filter((row) => row.includes('with Pia'))).toEqual([
+        expect.stringMatching(
+          /^2027-06-02\|2027-05-31\|Creek 1\|slicing cucumber\|Set out\|\|.*\|yes\|with Pia$/,
+        ),
+      ]);
+      expect(now.filter((row) => row.includes('scissors'))).toEqual([
+        expect.stringMatching(/^2027-05-.*Creek 2\|.*Thin\|/),
+      ]);
+      const dates = now.map((row) => row.slice(0, 10));
+      expect(dates).toEqual([...dates].sort());
+      expect(await readCalendarState(port, calendarTasks)).toEqual({ isMade: true, isCurrent: true });
+    },
+    4 * settleMs,
+  );
+});
+
+test(
+  'the hosts agree on every row of both sheets, also with plots that go wrong',
+  async () => {
+    const plots: InputRow[] = [
+      ...demoPlots,
+      { Plot: 'no crop', Length: 50, Width: 20 },
+      { Plot: 'unknown', Crop: 'no such crop', Length: 50, Width: 20 },
+      { Plot: 'late', Crop: 'winter squash', Length: 80, Width: 40, 'Days to maturity': 300 },
+      { Plot: '=2+2', Crop: 'zucchini', Length: 50, Width: 20, Germination: 0.9 },
+      {},
+    ];
+    const seen = [];
+    for (const openHost of Object.values(hosts)) {
+      const port = openHost();
+      await fill(port, plots);
+      const { leftOut, ...made } = await make(port);
+      const { area } = await tableOf(port, 'Weeks');
+      const above = await port.read({ ...area, row: area.row - 2, rows: 2 });
+      seen.push({
+        made,
+        leftOut: leftOut.map(({ plot }) => plot),
+        calendar: await rowsOf(port, 'Calendar'),
+        weeks: await rowsOf(port, 'Weeks'),
+        above: above.values.map((row) => row.map((value) => value ?? '')),
+      });
+    }
+    expect(seen[0]?.leftOut).toEqual(['no crop', 'unknown', 'late']);
+    expect(seen[0]?.calendar.join('\n')).toContain('|=2+2|summer squash|Sow|');
+    expect(seen[1]).toEqual(seen[0]);
+    expect(seen[2]).toEqual(seen[0]);
+  },
+  8 * settleMs,
+);
+
+describe('the bars', () => {
+  /** The letters of a plot, the columns' Mondays, and the months above them. */
+  async function bars(port: WorkbookPort, plot: string) {
+    const table = await tableOf(port, 'Weeks');
+    const first = table.headers.indexOf('1');
+    const above = await port.read({ ...table.area, row: table.area.row - 2, rows: 2 });
+    const cut = (row: readonly ReadValue[]) => row.slice(first);
+    const row = demand(table.rows.find(([name]) => name === plot));
+    const mondays = cut(above.values[1] ?? []) as number[];
+    return { letters: cut(row), mondays, months: cut(above.values[0] ?? []), table, row };
+  }
+
+  test('each week has the letter of the latest of what its seven days touch (looked at day by day)', async () => {
+    const port = file();
+    await fill(port, demoPlots);
+    await make(port);
+    for (const { Plot } of demoPlots) {
+      const { letters, mondays, table, row } = await bars(port, String(Plot));
+      const at = (header: string) => row[table.headers.indexOf(header)];
+      const [covered, ground, first, last] = ['Under cover', 'In the ground', 'First pick', 'Last pick'].map(
+        at,
+      );
+      const letterOn = (day: number): string => {
+        if (day >= Number(first) && day <= Number(last)) return 'P';
+        if (day >= Number(ground) && day < Number(first)) return 'G';
+        return typeof covered === 'number' && day >= covered && day < Number(ground) ? 'U' : '';
+      };
+      const latest = mondays.map((monday) => {
+        const week = Array.from({ length: 7 }, (__, i) => letterOn(monday + i));
+        return ['P', 'G', 'U'].find((letter) => week.includes(letter)) ?? '';
+      });
+      expect(letters, String(Plot)).toEqual(latest);
+    }
+  });
+
+  test('weeks begin on Mondays, the first with the earliest plot; months stand where they begin', async () => {
+    const port = file();
+    await fill(port);
+    await make(port);
+    const { mondays, months } = await bars(port, 'Creek 1');
+    // 24 April 2027, on which Tunnel is sown under cover, or the day after, Creek 1, fall in the week from the 19th.
+    expect(isoOf(mondays[0])).toBe('2027-04-19');
+    for (const [i, monday] of mondays.entries()) {
+      const date = new Date(`${isoOf(monday)}T00:00:00Z`);
+      expect(date.getUTCDay()).toBe(1);
+      const month = new Intl.DateTimeFormat('en-US', { month: 'short', timeZone: 'UTC' }).format(date);
+      const before = new Date(date.getTime() - 7 * 86_400_000);
+      expect(months[i]).toBe(i > 0 && before.getUTCMonth() === date.getUTCMonth() ? '' : month);
+    }
+  });
+
+  test('without plots there is no date, no letter and no error', async () => {
+    const port = file();
+    await fill(port, []);
+    expect(await make(port)).toEqual({ tasks: 0, plots: 0, leftOut: [], kept: [] });
+    const { used } = demand((await port.sheets()).find(({ name }) => name === 'Weeks'));
+    const { values } = await port.read(demand(used));
+    expect(values.flat().filter((value) => typeof value === 'object' && value !== null)).toEqual([]);
+    expect(
+      values
+        .slice(4)
+        .flat()
+        .filter((value) => typeof value === 'number'),
+    ).toEqual([]);
+  });
+});
+
+describe('what people put in', () => {
+  test('a row of their own stays, sorted by its date; a row without a date comes last', async () => {
+    const port = file();
+    await fill(port);
+    await make(port);
+    const rows = await tableOf(port, 'Calendar');
+    const own = [
+      [46500, null, 'Kitchen', null, 'Order bees', null, null, null, null],
+      [null, null, null, null, 'Mend the pump', null, null, null, null],
+    ];
+    await port.apply(change({ tableRows: [{ table: 'Calendar', rows: own }] }));
+    const made = await make(port);
+    expect(made.kept).toEqual([
+      { plot: 'Kitchen', task: 'Order bees' },
+      { plot: '', task: 'Mend the pump' },
+    ]);
+    const now = await rowsOf(port, 'Calendar');
+    expect(now).toHaveLength(rows.rows.length + 2);
+    expect(now[0]).toContain('Order bees');
+    expect(now.at(-1)).toContain('Mend the pump');
+    expect(sayCalendar(made).join(' ')).toContain('Kitchen, Order bees; , Mend the pump');
+  });
+
+  test('a plot that goes leaves no row but those with a note, and its bar goes', async () => {
+    const port = file();
+    await fill(port);
+    await make(port);
+    await type(port, 'Calendar', ['Tunnel', 'Set out'], 'Done', 'yes');
+    await type(port, 'Plots', ['Tunnel'], 'Crop', null);
+    const made = await make(port);
+    expect(made.leftOut.map(({ plot }) => plot)).toEqual(['Tunnel']);
+    expect(made.kept).toEqual([{ plot: 'Tunnel', task: 'Set out' }]);
+    expect((await rowsOf(port, 'Calendar')).filter((row) => row.includes('Tunnel'))).toHaveLength(1);
+    expect((await rowsOf(port, 'Weeks')).some((row) => row.includes('Tunnel'))).toBe(false);
+  });
+
+  test('two plots of one name keep the notes of each, in the order of their dates', async () => {
+    const port = file();
+    await fill(port, [
+      { ...few[0], Plot: 'twice' },
+      { ...few[0], Plot: 'twice', 'Sow or set out on': 46540 },
+    ]);
+    await make(port);
+    const notes = async () =>
+      (await rowsOf(port, 'Calendar')).flatMap((row) =>
+        /Set out/.test(row) ? [row.slice(0, 10) + row.slice(-2)] : [],
+      );
+    await type(port, 'Calendar', ['twice', 'Set out'], 'My note', 'a');
+    expect(await notes()).toEqual(['2027-05-16|a', '2027-06-02||']);
+    await type(port, 'Plots', ['twice'], 'Sow or set out on', 46530);
+    expect((await make(port)).kept).toEqual([]);
+    expect(await notes()).toEqual(['2027-05-23|a', '2027-06-02||']);
+  });
+
+  test('goes into another workbook with the plan, and is known again there', async () => {
+    const port = file();
+    await fill(port, demoPlots);
+    await make(port);
+    await type(port, 'Calendar', ['Slope', 'Sow'].slice(0, 1), 'My note', '=7');
+    const before = [await rowsOf(port, 'Calendar'), await rowsOf(port, 'Weeks')];
+    const read = await readFilling({ ...port, daysToAdd: 0 }, allTemplates, file);
+    expect(read).toMatchObject({ problems: [], inputs: demoPlots });
+    const other = file();
+    await fillSheets(other, demand(read).requests, 'open');
+    expect([await rowsOf(other, 'Calendar'), await rowsOf(other, 'Weeks')]).toEqual(before);
+    expect(await readCalendarState(other, calendarTasks)).toEqual({ isMade: true, isCurrent: true });
+  });
+
+  test('typed into Plots while the calendar is made: nothing is written', async () => {
+    const port = file();
+    await fill(port);
+    const before = await port.stamp('Calendar');
+    const busy: WorkbookPort = {
+      ...port,
+      async apply(asked, progress) {
+        await type(port, 'Plots', ['Creek 1'], 'Price', 2);
+        return port.apply(asked, progress);
+      },
+    };
+    await expect(makeCalendar(busy, calendarTasks, 'make')).rejects.toMatchObject({
+      problem: { code: 'changedMeanwhile', sheet: 'Plots' },
+    });
+    expect(await port.stamp('Calendar')).toBe(before);
+  });
+});
+
+test('south of the equator the calendar runs across New Year', async () => {
+  const port = file();
+  // Last frost 5 October 2026, first frost 10 April 2027.
+  await fill(port, few, { ...demoSeason, SEASON_YEAR: 2026, LAST_FROST: 46300, FIRST_FROST: 46487 });
+  await make(port);
+  const rows = await rowsOf(port, 'Calendar');
+  expect(rows[0]).toMatch(/^2026-09-2/);
+  expect(rows.some((row) => row.startsWith('2027-01-'))).toBe(true);
+  const table = await tableOf(port, 'Weeks');
+  const { values } = await port.read({ ...table.area, row: table.area.row - 2, rows: 1 });
+  expect(values[0]?.filter((value) => typeof value === 'string' && value !== '').slice(0, 6)).toEqual([
+    'Sep',
+    'Oct',
+    'Nov',
+    'Dec',
+    'Jan',
+    'Feb',
+  ]);
+});
