@@ -49,6 +49,14 @@ export const normalCalls: Readonly<Record<string, NormalCall>> = {
       ['total', 3, 27],
     ],
   },
+  'SEED.PACKCOST': {
+    args: [1200, 'melon', [['melon'], ['gourd'], ['melon']], [[100], [5], [1000]], [[3.5], [1], [20]]],
+    gives: 27,
+  },
+  'SEED.PACKLIST': {
+    args: [1200, 'melon', [['melon'], ['gourd'], ['melon']], [[100], [5], [1000]], [[3.5], [1], [20]]],
+    gives: '2 of 100, 1 of 1000',
+  },
   'TRAY.CELLS': { args: [100, 0.85, 1, 0.05, 0.9], gives: 131 },
   'TRAY.COUNT': { args: [131, 72], gives: 2 },
   'TRAY.MIX': { args: [72, 4.38, 'us'], gives: expect.closeTo(0.1825, 12) },
