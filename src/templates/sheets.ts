@@ -3,12 +3,14 @@ import type { SheetTemplate } from '../workbook/template';
 import { cropRangesTemplate, cropsTemplate } from './crops';
 import { plotsTemplate } from './plots';
 import { seasonTemplate } from './season';
+import { seedOrderTemplate } from './seedOrder';
 import { weatherRecordTemplate, weatherTemplate } from './weather';
 
 /** The sheets of every plan, in the order of the workbook's tabs. */
 export const allTemplates: readonly SheetTemplate[] = [
   seasonTemplate,
   plotsTemplate,
+  seedOrderTemplate,
   cropsTemplate,
   cropRangesTemplate,
 ];

@@ -22,6 +22,7 @@ import {
   standVerdicts,
   verdicts,
 } from './english/reference';
+import { seedOrder } from './english/seedOrder';
 import { sheets } from './english/sheets';
 import { weather } from './english/weather';
 
@@ -31,6 +32,7 @@ export const english = {
   pane,
   pictures,
   record,
+  seedOrder,
   sheets,
   weather,
   beetles,

@@ -135,6 +135,7 @@ export const normalCalls: Readonly<Record<string, NormalCall>> = {
   // 7 CFR 205.203(c)(1): 120 days.
   'DATE.AFTERMANURE': { args: [date('2026-03-02'), true], gives: date('2026-06-30') },
   'CROP.VALUE': { args: ['muskmelon', 'days to maturity', 'low', 'us'], gives: 75 },
+  'CROP.NAME': { args: [' Zucchini '], gives: 'summer squash' },
   'CROP.SOURCE': { args: ['gourd', 'frost margin'], gives: expect.stringMatching(/^judgement/) },
   'CROP.LIST': { args: [], gives: expect.arrayContaining([['pumpkin'], ['triploid watermelon']]) },
   'CHECK.ANSWER': { args: [145, 133, 0.005], gives: 'too high by 12 (9 %)' },
