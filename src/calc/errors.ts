@@ -74,6 +74,8 @@ export type Problem =
       readonly unit: Unit;
     }
   | { readonly code: 'packedLater'; readonly packed: number; readonly year: number }
+  /** A price list without a pack of the crop. Shown as #N/A. */
+  | { readonly code: 'noPackListed'; readonly crop: string }
   | { readonly code: 'tooManyPackSizes'; readonly count: number; readonly most: number }
   /** A price that is no whole number of the smallest part of money counted in. */
   | { readonly code: 'priceTooFine'; readonly price: number; readonly decimals: number }
@@ -231,6 +233,7 @@ export const notAvailableCodes: ReadonlySet<Problem['code']> = new Set([
   'noSeedStandard',
   'noTolerance',
   'noSeedLife',
+  'noPackListed',
   'frostComesFirst',
   'mayStayCovered',
   'noEmergence',

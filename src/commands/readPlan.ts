@@ -1,5 +1,6 @@
 /** A plan out of a file: a workbook with our sheets, or a list of plots. */
 import { plotsTable, plotsTemplate } from '../templates/plots';
+import { seedOrderTemplate } from '../templates/seedOrder';
 import { allTemplates, knownTemplates } from '../templates/sheets';
 import { english } from '../texts/english';
 import { fill } from '../texts/fill';
@@ -49,7 +50,13 @@ export async function readPlan(file: string, bytes: Uint8Array, reader: PlanRead
   if (!isWorkbook(file, bytes)) return readPlotList(file, bytes);
   const filling = await readFilling(reader.openXlsx(bytes), knownTemplates, reader.makeWorkbook);
   if (filling === null) throw new HostError({ code: 'fileNotOurs' });
-  return { ...filling, isList: false, isShortened: false, leftOut: [] };
+  const { requests, typedOver } = filling;
+  const plots = requests.find(({ template }) => template.id === plotsTemplate.id);
+  const { inputs = [], lines = [] } = plots ?? {};
+  // Its own lines say what is wrong with them.
+  const others = requests.filter(({ template }) => template.id !== seedOrderTemplate.id);
+  const problems = others.flatMap((request) => request.problems);
+  return { requests, inputs, lines, problems, typedOver, isList: false, isShortened: false, leftOut: [] };
 }
 
 /** By its name, or by how packed files and the older ones begin: neither is text. */

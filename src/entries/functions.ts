@@ -23,6 +23,7 @@ import '../functions/rotation';
 import '../functions/row';
 import '../functions/season';
 import '../functions/seed';
+import '../functions/seedPackList';
 import '../functions/seedPacks';
 import '../functions/seedStandard';
 import '../functions/seedStorage';

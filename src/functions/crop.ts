@@ -29,6 +29,23 @@ export function cropValue(crop: any, trait: any, bound?: any, units?: any): any 
   return toCell(value, [crop, trait, bound, units]);
 }
 
+export const name = define({
+  id: 'CROP.NAME',
+  parameters: [text('crop')],
+  result: 'plain',
+  calculate: ([crop]) => findCrop(crop).name,
+});
+
+/**
+ * The crop of the reference that a trade name stands for.
+ * @customfunction CROP.NAME
+ * @param crop Crop or trade name, such as "zucchini"; capitals and spaces as they come
+ * @returns The name that CROP.LIST has, such as "summer squash"; #N/A with the nearest names when it is not known
+ */
+export function cropName(crop: any): any {
+  return toCell(name, [crop]);
+}
+
 export const source = define({
   id: 'CROP.SOURCE',
   parameters: [text('crop'), text('trait')],

@@ -26,6 +26,7 @@ import * as rotation from './rotation';
 import * as row from './row';
 import * as season from './season';
 import * as seed from './seed';
+import * as seedPackList from './seedPackList';
 import * as seedPacks from './seedPacks';
 import * as seedStandard from './seedStandard';
 import * as seedStorage from './seedStorage';
@@ -60,6 +61,7 @@ const subjects = [
   row,
   season,
   seed,
+  seedPackList,
   seedPacks,
   seedStandard,
   seedStorage,

@@ -177,12 +177,11 @@ export const units: Parameter<UnitSystem> = {
  */
 function range<T>(
   name: string,
-  readCell: (cell: unknown, row: number) => T | null,
+  readCell: (cell: unknown, row: number) => T,
   cellsOf = (raw: readonly unknown[]): readonly unknown[] => raw.flat(),
-): Parameter<readonly (T | null)[]> {
-  const known = new WeakMap<readonly unknown[], readonly (T | null)[]>();
-  const readAll = (cells: readonly unknown[]): readonly (T | null)[] =>
-    cells.map((cell, i) => readCell(cell, i + 1));
+): Parameter<readonly T[]> {
+  const known = new WeakMap<readonly unknown[], readonly T[]>();
+  const readAll = (cells: readonly unknown[]): readonly T[] => cells.map((cell, i) => readCell(cell, i + 1));
   return {
     name,
     optional: false,
@@ -207,6 +206,19 @@ export function numbers(name: string): Parameter<readonly (number | null)[]> {
   return range(name, (cell, row) => {
     const value = bare(cell, name);
     return value === null ? null : readNumber(value, name, row);
+  });
+}
+
+export type WhenAsked = () => number | null;
+
+/**
+ * As `numbers`, each read when it is asked for: what is wrong in a line that nobody needs spoils nothing.
+ * @param one what a single one of them is called
+ */
+export function numbersWhenAsked(name: string, one: string): Parameter<readonly WhenAsked[]> {
+  return range(name, (cell) => () => {
+    const value = bare(cell, one);
+    return value === null ? null : readNumber(value, one);
   });
 }
 

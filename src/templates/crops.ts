@@ -96,6 +96,7 @@ const usualFigures: TableTemplate = {
   name: 'Crops',
   heading: words.usual,
   grows: false,
+  keepsTypedOver: true,
   columns: [
     columnOf(names.crop, 22),
     ...traitNames.map((trait) => figureColumn(trait, trait, wordWidths[trait] ?? 13)),
@@ -116,6 +117,7 @@ const understood: TableTemplate = {
   name: 'CropNames',
   heading: words.names,
   grows: false,
+  keepsTypedOver: true,
   columns: [columnOf(names.name, 22), columnOf(names.crop, 22)],
   rows: crops.flatMap((crop) => [crop.name, ...crop.synonyms].map((name) => [name, crop.name])),
 };
@@ -133,6 +135,7 @@ const growingNotes: TableTemplate = {
   name: 'CropNotes',
   heading: words.practice,
   grows: false,
+  keepsTypedOver: true,
   columns: [columnOf(names.of, 22), { ...columnOf(names.note, 13), runsOn: true }],
   rows: words.practiceNotes.map(([of, note]) => [of, fill(note, practiceValues)]),
 };

@@ -1,9 +1,10 @@
 /** An invented market garden, for the first look. Nothing in it is anybody's. */
 import type { FillRequest } from '../workbook/fillSheets';
-import type { InputRow } from '../workbook/template';
+import type { InputRow, SheetTemplate } from '../workbook/template';
 import { plotsTemplate } from './plots';
+import { seedOrderTemplate } from './seedOrder';
 import { allTemplates } from './sheets';
-import type { CellValue } from '../workbook/port';
+import type { CellContent, CellValue } from '../workbook/port';
 
 /** Serial numbers of 2 May and 10 October 2027. */
 const lastFrost = 46509;
@@ -166,9 +167,61 @@ export const demoPlots: readonly InputRow[] = [
   },
 ];
 
+const pack = (Crop: string, seeds: number, price: number, note = ''): InputRow => ({
+  Crop,
+  'Seeds in a pack': seeds,
+  'Price of a pack': price,
+  ...(note === '' ? {} : { 'Lot or note': note }),
+});
+
+/** Nobody's prices. Gourd has none. */
+export const demoSeedPrices: readonly InputRow[] = [
+  pack('pickling cucumber', 250, 6.5),
+  pack('pickling cucumber', 1000, 19, 'treated: read the label'),
+  pack('slicing cucumber', 100, 4.25),
+  pack('slicing cucumber', 500, 16.5),
+  pack('bush cucumber', 50, 3.75),
+  pack('English cucumber', 10, 8.5),
+  pack('English cucumber', 100, 68, 'two weeks’ notice'),
+  pack('zucchini', 100, 9.5),
+  pack('zucchini', 500, 38),
+  pack('winter squash', 100, 8),
+  pack('pumpkin', 100, 9),
+  pack('pumpkin', 500, 36),
+  pack('cantaloupe', 250, 14),
+  pack('watermelon', 100, 5.5),
+  pack('watermelon', 1000, 40),
+  pack('seedless watermelon', 100, 42),
+];
+
+/** By the first cell of a row. */
+const demoOnHand: Readonly<Record<string, InputRow>> = {
+  'slicing cucumber': { 'Seed on hand': 120, 'Packed in': 2025 },
+  'winter squash': { 'Seed on hand': 60, 'Packed in': 2021 },
+};
+
+const withOnHand = (template: SheetTemplate): SheetTemplate => ({
+  ...template,
+  tables: template.tables.map((table) => ({
+    ...table,
+    rows:
+      table.rows?.map((cells) =>
+        cells.map((cell, index): CellContent => {
+          const header = table.columns[index]?.header ?? '';
+          return demoOnHand[String(cells[0])]?.[header] ?? cell;
+        }),
+      ) ?? null,
+  })),
+});
+
+const demoRows: Readonly<Record<string, readonly InputRow[]>> = {
+  [plotsTemplate.id]: demoPlots,
+  [seedOrderTemplate.id]: demoSeedPrices,
+};
+
 /** Every sheet, filled with the invented garden. */
 export const demoFilling: readonly FillRequest[] = allTemplates.map((template) => ({
-  template,
-  inputs: template === plotsTemplate ? demoPlots : [],
+  template: template === seedOrderTemplate ? withOnHand(template) : template,
+  inputs: demoRows[template.id] ?? [],
   form: demoSeason,
 }));

@@ -55,7 +55,7 @@ const isWanting = (key: ColumnKey, trait: Trait): Expression =>
 const takenAs = native(
   'IFERROR',
   lookUp(cell('crop'), 'CropNames', 'Name', 'Crop'),
-  call('CROP.VALUE', cell('crop'), 'species'),
+  call('CROP.NAME', cell('crop')),
 );
 
 const rowSpacing = givenOrCrop('rowSpacing', 'row spacing');

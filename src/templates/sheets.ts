@@ -4,6 +4,7 @@ import { calendarTemplate, weeksTemplate } from './calendar';
 import { cropRangesTemplate, cropsTemplate } from './crops';
 import { plotsTemplate } from './plots';
 import { seasonTemplate } from './season';
+import { seedOrderTemplate } from './seedOrder';
 import { weatherRecordTemplate, weatherTemplate } from './weather';
 
 /** The sheets of every plan, in the order of the workbook's tabs. */
@@ -12,6 +13,7 @@ export const allTemplates: readonly SheetTemplate[] = [
   plotsTemplate,
   calendarTemplate,
   weeksTemplate,
+  seedOrderTemplate,
   cropsTemplate,
   cropRangesTemplate,
 ];

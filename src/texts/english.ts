@@ -23,6 +23,7 @@ import {
   standVerdicts,
   verdicts,
 } from './english/reference';
+import { seedOrder } from './english/seedOrder';
 import { sheets } from './english/sheets';
 import { weather } from './english/weather';
 
@@ -33,6 +34,7 @@ export const english = {
   pane,
   pictures,
   record,
+  seedOrder,
   sheets,
   weather,
   beetles,
@@ -399,6 +401,7 @@ export const english = {
       'There is no tolerated range here for an average of {percent}%: the table kept here, out of 7 CFR 201.55, runs from {from}% to {to}% for {replicates} replicates. Look it up in the regulation, or test again.',
     noSeedLife: 'The lists give no storage life for seed of {crop}. Test a few seeds before you sow it.',
     packedLater: 'The year of packing ({packed}) comes after the year of sowing ({year}). Check both years.',
+    noPackListed: 'No pack of {crop} is on the price list. Add one with its seeds and its price.',
     tooManyPackSizes:
       'There are {count} packs to choose from. Give at most {most}: leave out those that cost more per seed than a smaller one.',
     priceTooFine: 'The price of a pack is {price}. Give it with at most {decimals} decimals, such as 3.95.',

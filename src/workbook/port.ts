@@ -60,6 +60,7 @@ export type NativeFunction =
   | 'COUNTIF'
   | 'COUNTIFS'
   | 'SUMIFS'
+  | 'MINIFS'
   | 'MIN'
   | 'MAX'
   | 'COUNT'

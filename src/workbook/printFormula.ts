@@ -1,12 +1,16 @@
 /** Writes an expression as the en-US formula that Excel and the browser workbook both read. */
-import type { Expression, Operator } from './port';
+import type { Expression, NativeFunction, Operator } from './port';
 
 export interface Dialect {
   /** Stands before the ids of our functions, its dot included. */
   readonly namespace: string;
   /** The table that the formula stands in; null outside a table. */
   readonly table: string | null;
+  /** Whether it is written into a file: there functions younger than the format have a prefix. */
+  readonly isStored?: boolean;
 }
+
+const youngerThanFormat: ReadonlySet<NativeFunction> = new Set(['MINIFS']);
 
 /** Operators that bind tighter have a higher rank. All of them group from the left. */
 const ranks: Readonly<Record<Operator, number>> = {
@@ -43,7 +47,8 @@ function print(expression: Expression, dialect: Dialect): string {
     return `${dialect.namespace}${expression.call}(${printed.join(',')})`;
   }
   if ('native' in expression) {
-    return `${expression.native}(${expression.args.map((arg) => print(arg, dialect)).join(',')})`;
+    const prefix = dialect.isStored === true && youngerThanFormat.has(expression.native) ? '_xlfn.' : '';
+    return `${prefix}${expression.native}(${expression.args.map((arg) => print(arg, dialect)).join(',')})`;
   }
   const rank = ranks[expression.operator];
   const left = printOperand(expression.left, (inner) => inner < rank, dialect);

@@ -22,13 +22,15 @@ export interface ReadableBook extends Pick<WorkbookPort, 'sheets' | 'read' | 're
   readonly daysToAdd: number;
 }
 
-export interface FillingRead {
-  /** One for each template, in their order; for an optional one where its sheet is there. */
-  readonly requests: readonly FillRequest[];
-  /** The rows that people typed into the growing tables of every plan, and the line of its sheet that each stands on, from 1. */
-  readonly inputs: readonly InputRow[];
+export interface SheetFilling extends FillRequest {
+  /** The line of its sheet that each of the inputs stands on, from 1; of rows that an action of ours made none. */
   readonly lines: readonly number[];
   readonly problems: readonly InputProblem[];
+}
+
+export interface FillingRead {
+  /** One for each template, in their order; for an optional one where its sheet is there. */
+  readonly requests: readonly SheetFilling[];
   /** Figures of ours with something typed over them. */
   readonly typedOver: number;
 }
@@ -67,18 +69,12 @@ export async function readFilling(
   for (const [template, sheet] of ours) {
     if (sheet !== undefined) typed.set(template, await putTyped(book, fresh, template));
   }
-  const ofEveryPlan = [...rows].flatMap(([{ optional, tables }, read]) =>
-    optional === true || tables.some(isMade) ? [] : [read],
-  );
   return {
     requests: wanted.map((template) => ({
+      ...(rows.get(template) ?? noRows),
       template: typed.get(template)?.template ?? template,
-      inputs: rows.get(template)?.inputs ?? [],
       form,
     })),
-    inputs: ofEveryPlan.flatMap(({ inputs }) => inputs),
-    lines: ofEveryPlan.flatMap(({ lines }) => lines),
-    problems: [...rows.values()].flatMap(({ problems }) => problems),
     typedOver: [...typed.values()].reduce((sum, { count }) => sum + count, 0),
   };
 }
@@ -109,17 +105,14 @@ async function readFormInputs(
   return values;
 }
 
-interface RowsRead {
-  readonly inputs: readonly InputRow[];
-  readonly lines: readonly number[];
-  readonly problems: readonly InputProblem[];
-}
+type RowsRead = Pick<SheetFilling, 'inputs' | 'lines' | 'problems'>;
+const noRows: RowsRead = { inputs: [], lines: [], problems: [] };
 
 /** The rows of the template's growing table; a row of which nobody typed anything is none. */
 async function readRows(book: ReadableBook, template: SheetTemplate, sheet: string): Promise<RowsRead> {
   const table = template.tables.find(({ rows }) => rows === null);
-  if (table === undefined) return { inputs: [], lines: [], problems: [] };
-  if (isMade(table)) return { inputs: await readMade(book, table, sheet), lines: [], problems: [] };
+  if (table === undefined) return noRows;
+  if (isMade(table)) return { ...noRows, inputs: await readMade(book, table, sheet) };
   const { area, headers, rows } = demand(await book.readTable(table.name), sheet, table.name);
   const columnOf = (header: string): TableColumn | undefined =>
     table.columns.find((column) => isSameHeader(column.header, header));
@@ -139,7 +132,7 @@ async function readRows(book: ReadableBook, template: SheetTemplate, sheet: stri
     rows: lines,
     decimalComma: false,
   });
-  return { ...read, lines: lines.map(({ line }) => line) };
+  return { inputs: read.inputs, problems: read.problems, lines: lines.map(({ line }) => line) };
 }
 
 function isMade({ columns }: TableTemplate): boolean {
@@ -173,7 +166,7 @@ interface TypedOver {
   readonly count: number;
 }
 
-/** The template with what was typed over the cells of its own rows in their place. */
+/** The template with what was typed into the cells of its own rows, and over them, in their place. */
 async function putTyped(
   book: ReadableBook,
   fresh: WorkbookPort,
@@ -198,11 +191,11 @@ async function putTyped(
       return contents.map((content, c): CellContent => {
         const at = columnsAt[c] ?? -1;
         const value = there.rows[row]?.[at] ?? null;
+        if (c === 0 || isBlank(value) || isCellError(value)) return content;
+        if (table.columns[c]?.kind === 'input') return value;
         const isTyped =
-          c > 0 &&
+          table.keepsTypedOver === true &&
           (formulas[row + 1]?.[at] ?? null) === null &&
-          !isBlank(value) &&
-          !isCellError(value) &&
           !isSameValue(value, computed.rows[r]?.[c] ?? null);
         if (!isTyped) return content;
         count += 1;

@@ -71,6 +71,11 @@ export interface TableTemplate {
   readonly rows: readonly (readonly CellContent[])[] | null;
   /** Whether a row typed under the table belongs to it. Only the last table of a sheet may grow. */
   readonly grows: boolean;
+  /**
+   * Whether a figure typed over a formula goes along with the plan: where the formulas hang on no row that people
+   * type. Elsewhere nobody can tell a figure typed in from one that a program without our functions left behind.
+   */
+  readonly keepsTypedOver?: boolean;
 }
 
 /** One column of a list that a single formula fills. */

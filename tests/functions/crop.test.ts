@@ -60,6 +60,20 @@ describe('CROP.VALUE', () => {
   });
 });
 
+describe('CROP.NAME', () => {
+  test('every name that is understood, however it is spaced, is its crop', () => {
+    for (const crop of crops) {
+      for (const name of [crop.name, ...crop.synonyms]) {
+        expect(run('CROP.NAME', `  ${name.toUpperCase().replace(' ', '   ')} `)).toEqual({
+          value: crop.name,
+        });
+      }
+    }
+    expect(message('CROP.NAME', 'zuchini')).toMatch(/^#N\/A .*Near it: zucchini/);
+    expect(message('CROP.NAME', '')).toMatch(/^#VALUE! The crop is missing/);
+  });
+});
+
 describe('CROP.SOURCE', () => {
   test('a publication, with its place in it', () => {
     expect(run('CROP.SOURCE', 'cucumber', 'germination standard')).toEqual({

@@ -49,6 +49,14 @@ export const normalCalls: Readonly<Record<string, NormalCall>> = {
       ['total', 3, 27],
     ],
   },
+  'SEED.PACKCOST': {
+    args: [1200, 'melon', [['melon'], ['gourd'], ['melon']], [[100], [5], [1000]], [[3.5], [1], [20]]],
+    gives: 27,
+  },
+  'SEED.PACKLIST': {
+    args: [1200, 'melon', [['melon'], ['gourd'], ['melon']], [[100], [5], [1000]], [[3.5], [1], [20]]],
+    gives: '2 of 100, 1 of 1000',
+  },
   'TRAY.CELLS': { args: [100, 0.85, 1, 0.05, 0.9], gives: 131 },
   'TRAY.COUNT': { args: [131, 72], gives: 2 },
   'TRAY.MIX': { args: [72, 4.38, 'us'], gives: expect.closeTo(0.1825, 12) },
@@ -127,6 +135,7 @@ export const normalCalls: Readonly<Record<string, NormalCall>> = {
   // 7 CFR 205.203(c)(1): 120 days.
   'DATE.AFTERMANURE': { args: [date('2026-03-02'), true], gives: date('2026-06-30') },
   'CROP.VALUE': { args: ['muskmelon', 'days to maturity', 'low', 'us'], gives: 75 },
+  'CROP.NAME': { args: [' Zucchini '], gives: 'summer squash' },
   'CROP.SOURCE': { args: ['gourd', 'frost margin'], gives: expect.stringMatching(/^judgement/) },
   'CROP.LIST': { args: [], gives: expect.arrayContaining([['pumpkin'], ['triploid watermelon']]) },
   'CHECK.ANSWER': { args: [145, 133, 0.005], gives: 'too high by 12 (9 %)' },

@@ -6,9 +6,10 @@ import { afterEach, describe, expect, it } from 'vitest';
 import { functions } from '../../src/functions';
 import { createFileWorkbook } from '../../src/hosts/file/createFileWorkbook';
 import { openHeadless } from '../../src/hosts/browser/openHeadless';
-import { demoPlots, demoSeason } from '../../src/templates/demoGarden';
+import { demoFilling, demoPlots, demoSeason } from '../../src/templates/demoGarden';
 import { plotsTemplate } from '../../src/templates/plots';
-import { allTemplates, functionNamespace } from '../../src/templates/sheets';
+import { seedOrderTemplate } from '../../src/templates/seedOrder';
+import { functionNamespace } from '../../src/templates/sheets';
 import { fillSheets } from '../../src/workbook/fillSheets';
 import { isCellError, type CellValue, type ReadValue, type WorkbookPort } from '../../src/workbook/port';
 import type { InputRow } from '../../src/workbook/template';
@@ -56,6 +57,18 @@ const spoiled: readonly InputRow[] = [
   {},
 ];
 
+/** Lines of the price list that go wrong, each in its own way. */
+const spoiledPrices: readonly InputRow[] = [
+  { Crop: 'no such crop', 'Seeds in a pack': 100, 'Price of a pack': 5 },
+  { Crop: 'gourd', 'Seeds in a pack': 0, 'Price of a pack': 5 },
+  { Crop: 'zucchini', 'Seeds in a pack': 100, 'Price of a pack': '$4,50?' },
+  { Crop: 'pumpkin', 'Seeds in a pack': 100 },
+  { Crop: 'melon' },
+  { 'Seeds in a pack': 100, 'Price of a pack': 5 },
+  { 'Lot or note': 'nothing else' },
+  {},
+];
+
 function plotsOf(count: number): InputRow[] {
   const pattern = [...demoPlots, ...spoiled];
   return Array.from({ length: count }, (_, i) => {
@@ -73,9 +86,12 @@ async function filled(
   plots: readonly InputRow[],
   season: Readonly<Record<string, CellValue>>,
 ) {
-  const requests = allTemplates.map((template) => ({
+  const spoiledInputs: Readonly<Record<string, readonly InputRow[]>> = {
+    [seedOrderTemplate.id]: spoiledPrices,
+  };
+  const requests = demoFilling.map(({ template, inputs }) => ({
     template,
-    inputs: template === plotsTemplate ? plots : [],
+    inputs: template === plotsTemplate ? plots : [...inputs, ...(spoiledInputs[template.id] ?? [])],
     form: season,
   }));
   await fillSheets(port, requests, 'test');

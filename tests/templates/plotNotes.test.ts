@@ -1,5 +1,5 @@
 /** What Notes says of a plot, computed by the file host. */
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, test } from 'vitest';
 import { functions } from '../../src/functions';
 import { createFileWorkbook } from '../../src/hosts/file/createFileWorkbook';
 import { demoSeason } from '../../src/templates/demoGarden';
@@ -55,6 +55,13 @@ describe('germination against the federal standard (7 CFR 201.31: muskmelon 75 %
     ['of a crop that is not known', { Crop: 'gord', Germination: 0.3 }, remarks.cropUnknown],
   ])('%s', async (_, plot, expected) => {
     expect((await notesOf(plot)).trim()).toBe(expected);
+  });
+});
+
+test('a crop with spaces around and in its name is taken as its type', async () => {
+  expect(await lineOf({ Crop: '  Summer  squash ' })).toMatchObject({
+    'Taken as': 'summer squash',
+    'Seed to sow': (await lineOf({ Crop: 'summer squash' }))['Seed to sow'],
   });
 });
 

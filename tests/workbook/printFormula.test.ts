@@ -73,6 +73,16 @@ describe('calls', () => {
   });
 });
 
+test('a function younger than the file format has a prefix in files, and only there', () => {
+  // MINIFS came with Excel 2019. MS-XLSX lists it among the future functions, with their prefix: from memory.
+  const least = native('MINIFS', allOf('Plots', 'Length'), allOf('Plots', 'Crop'), 'gourd');
+  const formula = 'MINIFS(Plots[Length],Plots[Crop],"gourd")';
+  expect(print(least)).toBe(`=${formula}`);
+  expect(printFormula(least, { namespace: 'CUCURBIT.', table: null, isStored: true })).toBe(
+    `=_xlfn.${formula}`,
+  );
+});
+
 describe('operators', () => {
   const chain = (left: Operator, right: Operator): [string, string] => [
     print(operate(operate(1, left, 2), right, 3)),

@@ -6,13 +6,16 @@ import { demoFilling, demoPlots, demoSeason } from '../../src/templates/demoGard
 import { allTemplates } from '../../src/templates/sheets';
 import { fillSheets } from '../../src/workbook/fillSheets';
 import type { CellContent, WorkbookPort } from '../../src/workbook/port';
-import { readFilling } from '../../src/workbook/readFilling';
+import { readFilling, type FillingRead } from '../../src/workbook/readFilling';
 import { call, operate } from '../../src/workbook/expressions';
 import { change, newSheet } from '../contract/contractWorkbook';
 
 const empty = () => createMemoryWorkbook({ functions: [...functions.values()] });
 const read = (workbook: WorkbookPort, daysToAdd = 0) =>
   readFilling({ ...workbook, daysToAdd }, allTemplates, empty);
+
+const plotsOf = (filling: FillingRead | null) =>
+  filling?.requests.find(({ template }) => template.id === 'plots');
 
 describe('the filling of a workbook', () => {
   let workbook: WorkbookPort;
@@ -32,15 +35,16 @@ describe('the filling of a workbook', () => {
 
   it('is what it was filled with', async () => {
     const filling = await read(workbook);
-    expect(filling?.inputs).toEqual(demoPlots);
+    expect(plotsOf(filling)?.inputs).toEqual(demoPlots);
     expect(filling?.requests.map(({ template, inputs }) => [template, inputs])).toEqual(
       demoFilling.map(({ template, inputs }) => [template, inputs]),
     );
     // What the garden does not say is as the template says it.
     expect(filling?.requests[0]?.form).toMatchObject({ ...demoSeason, UNITS: 'us', FROST_MARGIN: null });
-    expect(filling).toMatchObject({ problems: [], typedOver: 0 });
+    expect(plotsOf(filling)).toMatchObject({ problems: [] });
+    expect(filling?.typedOver).toBe(0);
     const { area } = (await workbook.readTable('Plots')) ?? {};
-    expect(filling?.lines).toEqual(demoPlots.map((_, index) => (area?.row ?? 0) + 2 + index));
+    expect(plotsOf(filling)?.lines).toEqual(demoPlots.map((_, index) => (area?.row ?? 0) + 2 + index));
   });
 
   it('has what was typed over a figure of ours, whichever figure it was, and fills it again', async () => {
@@ -74,7 +78,7 @@ describe('the filling of a workbook', () => {
     await put('Plots', 'Fence', 'Plot', 12);
     await put('Plots', 'Arbor', 'Length', { compute: operate(2, '*', 16) });
     const filling = await read(workbook);
-    const lengths = filling?.inputs.map(({ Plot, Length }) => [Plot, Length]);
+    const lengths = plotsOf(filling)?.inputs.map(({ Plot, Length }) => [Plot, Length]);
     expect(lengths?.slice(0, 4)).toEqual([
       ['007', 100],
       ['=2+2', 100],
@@ -83,9 +87,9 @@ describe('the filling of a workbook', () => {
     ]);
     expect(lengths?.[5]).toEqual(['12', 80]);
     expect(lengths?.at(-1)).toEqual(['Arbor', 32]);
-    expect(filling?.problems).toMatchObject([
-      { code: 'notANumber', header: 'Length', given: 'sixty', line: filling?.lines[2] },
-      { code: 'notANumber', header: 'Length', given: 'TRUE', line: filling?.lines[3] },
+    expect(plotsOf(filling)?.problems).toMatchObject([
+      { code: 'notANumber', header: 'Length', given: 'sixty', line: plotsOf(filling)?.lines[2] },
+      { code: 'notANumber', header: 'Length', given: 'TRUE', line: plotsOf(filling)?.lines[3] },
     ]);
   });
 
@@ -96,7 +100,7 @@ describe('the filling of a workbook', () => {
       LAST_FROST: Number(demoSeason['LAST_FROST']) + 1462,
       SEASON_YEAR: 2027,
     });
-    expect(filling?.inputs).toEqual(demoPlots);
+    expect(plotsOf(filling)?.inputs).toEqual(demoPlots);
   });
 
   it('is none where no sheet is ours', async () => {
@@ -110,7 +114,7 @@ describe('the filling of a workbook', () => {
     await fillSheets(season, demoFilling.slice(0, 1), 'season alone');
     const filling = await read(season);
     expect(filling?.requests.map(({ template }) => template)).toEqual(allTemplates);
-    expect(filling?.inputs).toEqual([]);
+    expect(plotsOf(filling)?.inputs).toEqual([]);
     expect(filling?.requests[0]?.form).toMatchObject(demoSeason);
   });
 });

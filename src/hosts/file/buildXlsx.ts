@@ -17,7 +17,7 @@ import type { Evaluation, Result } from './evaluate';
 import { finishPackage } from './finishPackage';
 import { fitRows } from './fitRows';
 import { hasCall } from './hasCall';
-import { formulaAt } from './ourFormula';
+import { storedFormulaAt } from './ourFormula';
 
 /** Longer formulas no program takes; their values are stored. */
 const longestFormula = 8192;
@@ -70,7 +70,7 @@ function buildSheet(
       const result = evaluation.result(sheet, row, column);
       const formula =
         isComputed(content) && !hasCall(content.compute)
-          ? formulaAt(sheet, row, column, content.compute)
+          ? storedFormulaAt(sheet, row, column, content.compute)
           : null;
       if (formula !== null && formula.length <= longestFormula) putFormula(cell, formula, result);
       else putValue(cell, result);

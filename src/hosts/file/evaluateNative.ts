@@ -71,7 +71,11 @@ function evaluateEager(
     case 'COUNTIFS':
       return findMatchesOfAll(criteriaIn(operands))?.length ?? errorOf('#VALUE!');
     case 'SUMIFS':
-      return sumWhere(operands[0] ?? plainValue(null), criteriaIn(operands.slice(1)));
+      return mapValue(numbersWhere(operands), (numbers) => numbers.reduce((sum, number) => sum + number, 0));
+    case 'MINIFS':
+      return mapValue(numbersWhere(operands), (numbers) =>
+        numbers.reduce((least, number) => Math.min(least, number), numbers[0] ?? 0),
+      );
     case 'MATCH':
       return mapValue(operands.length > 2 ? toNumber(single(2)) : 1, (order) =>
         findPosition(single(0), operands[1] === undefined ? [] : allValues(operands[1]), order),
@@ -104,13 +108,13 @@ function criteriaIn(operands: readonly Operand[]): Criteria {
   });
 }
 
-/** An error counts only where its row meets the criteria. */
-function sumWhere(operand: Operand, criteria: Criteria): ReadValue {
+/** Of the first operand, where the others' criteria are met. An error counts only where its row meets them. */
+function numbersWhere([operand = plainValue(null), ...others]: readonly Operand[]): number[] | CellError {
+  const criteria = criteriaIn(others);
   const values = valuesToFold(operand);
   const met = findMatchesOfAll(criteria);
   if (met === null || criteria[0]?.values.length !== values.length) return errorOf('#VALUE!');
-  const summed = numbersIn([{ kind: 'range', values: met.map((index) => values[index] ?? null) }]);
-  return mapValue(summed, (numbers) => numbers.reduce((sum, number) => sum + number, 0));
+  return numbersIn([{ kind: 'range', values: met.map((index) => values[index] ?? null) }]);
 }
 
 /** null of no numbers. */

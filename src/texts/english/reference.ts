@@ -107,8 +107,8 @@ export const crossings = {
     'Fruit grown from saved Cucurbita pepo seed can be bitter and make you ill: if it tastes bitter, spit it out and do not eat it.',
 } as const;
 
-/** SEED.PACKS. */
-export const orders = { total: 'total' } as const;
+/** SEED.PACKS and SEED.PACKLIST. */
+export const orders = { total: 'total', packs: '{count} of {size}', and: ', ' } as const;
 
 /** HARVEST.SIZE. */
 export const sizeVerdicts = { under: 'under', ready: 'ready', over: 'over' } as const;

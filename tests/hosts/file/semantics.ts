@@ -191,6 +191,15 @@ export const semantics: Readonly<Record<string, readonly Case[]>> = {
     [native('COUNTIFS', plot, 'a*b', mix, '<>'), 1],
     [native('COUNTIFS', plot, 'nope', length, '>=20'), 0],
   ],
+  'MINIFS is the least of the numbers in rows that meet every criterion, 0 of none': [
+    [native('MINIFS', length, plot, 'a*b'), 40],
+    [native('MINIFS', length, plot, 'a*b', length, '>40'), 50],
+    [native('MINIFS', length, plot, 'nope'), 0],
+    [native('MINIFS', nothing, plot, '*'), 0],
+    [native('MINIFS', plot, length, '>0'), 0],
+    [native('MINIFS', part, length, '<5'), '#DIV/0!'],
+    [native('MINIFS', part, length, '<5', part, '>=0'), 25],
+  ],
   'an error counts only in a row that meets the criteria, and it meets no comparison of numbers': [
     [native('SUM', part), '#DIV/0!'],
     [native('SUMIFS', part, plot, 'a*b'), 4.5],

@@ -1,0 +1,355 @@
+/** The Seed order sheet: the seed of all plots by crop, and the price list that it is bought from. */
+import type { Limits } from '../workbook/limits';
+import type {
+  CellContent,
+  Expression,
+  FormLine,
+  Format,
+  SheetTemplate,
+  TableColumn,
+  TableTemplate,
+} from '../workbook/template';
+import { allOf, call, column, input, isBlank, lookUp, native, operate, when } from '../workbook/expressions';
+import { crops, type Crop } from '../reference/crops';
+import { seedLife } from '../reference/seedLife';
+import { seedKinds } from '../reference/seedStandards';
+import { english } from '../texts/english';
+import { plotsTable } from './plots';
+
+const words = english.seedOrder;
+const { remarks, units } = words;
+const { columns: headers } = words;
+const { columns: priceHeaders } = words.prices;
+const { columns: plotHeaders, remarks: plotRemarks } = english.sheets.plots;
+const { quantities } = english;
+
+type OrderKey = keyof typeof headers;
+type PriceKey = keyof typeof priceHeaders;
+const cell = (key: OrderKey): Expression => column(headers[key].header);
+const priced = (key: PriceKey): Expression => column(priceHeaders[key].header);
+const ofPlots = (key: keyof typeof plotHeaders): Expression => allOf('Plots', plotHeaders[key].header);
+const ofOrder = (key: OrderKey): Expression => allOf('SeedOrder', headers[key].header);
+const ofPrices = (key: PriceKey): Expression => allOf('SeedPrices', priceHeaders[key].header);
+
+const isNumber = (of: Expression): Expression => native('ISNUMBER', of);
+const isAbove = (limit: number): string => `>${limit}`;
+const ofCrop = [ofPlots('takenAs'), cell('crop')];
+/** An error meets no comparison: a plot without seed is left out of the sum and told of. */
+const withSeed = [...ofCrop, ofPlots('seedToSow'), '>=0'];
+const counted = native('COUNTIFS', ...withSeed);
+const withGermination = [...ofCrop, ofPlots('germination'), isAbove(0), ofPlots('germination'), '<=1'];
+
+/** A crop that nobody plants shows blanks. */
+const ifPlanted = (compute: Expression): Expression => when(isBlank(cell('plots')), '', compute);
+const join = (parts: readonly Expression[]): Expression =>
+  parts.reduce((left, right) => operate(left, '&', right));
+const sentence = (text: string): string => `${text} `;
+
+const plots = native('COUNTIF', ...ofCrop);
+const seedsNeeded = when(operate(counted, '=', 0), '', native('SUMIFS', ofPlots('seedToSow'), ...withSeed));
+const perWeight = lookUp(cell('crop'), 'Crops', english.sheets.crops.columns.crop, 'seeds per weight');
+const weight = when(
+  native('AND', isNumber(cell('seedsNeeded')), isNumber(perWeight)),
+  operate(cell('seedsNeeded'), '/', perWeight),
+  '',
+);
+const germination = when(
+  operate(native('COUNTIFS', ...withGermination), '=', 0),
+  '',
+  native('MINIFS', ofPlots('germination'), ...withGermination),
+);
+
+const onHandThatKeeps = when(
+  native('AND', isNumber(cell('onHand')), isNumber(cell('yearsLeft'))),
+  when(operate(cell('yearsLeft'), '>', 0), native('MAX', 0, cell('onHand')), 0),
+  0,
+);
+const toBuy = when(
+  isBlank(cell('seedsNeeded')),
+  '',
+  native('ROUNDUP', native('MAX', 0, operate(cell('seedsNeeded'), '-', onHandThatKeeps)), 0),
+);
+
+const isListed = operate(native('COUNTIF', ofPrices('takenAs'), cell('crop')), '>', 0);
+/** Where there is seed to buy. */
+const ifToBuy = (listed: Expression | string, unlisted: string): Expression =>
+  when(
+    isBlank(cell('toBuy')),
+    '',
+    when(operate(cell('toBuy'), '>', 0), when(isListed, listed, unlisted), ''),
+  );
+const bought = (id: 'SEED.PACKLIST' | 'SEED.PACKCOST'): Expression =>
+  ifToBuy(call(id, cell('toBuy'), cell('crop'), ofPrices('crop'), ofPrices('size'), ofPrices('price')), '');
+
+const lifeOf = ({ name }: Crop): unknown => seedLife[seedKinds[name] ?? ''];
+const yearsLeft = (crop: Crop): Expression =>
+  when(
+    isBlank(cell('packedIn')),
+    '',
+    lifeOf(crop) === undefined
+      ? { value: words.noLife }
+      : when(
+          isBlank(input('SEASON_YEAR')),
+          '',
+          call('SEED.STORAGELEFT', cell('crop'), cell('packedIn'), input('SEASON_YEAR')),
+        ),
+  );
+
+const remarkOnHand = (crop: Crop): Expression =>
+  when(
+    isBlank(cell('onHand')),
+    '',
+    when(
+      isNumber(cell('onHand')),
+      when(
+        isBlank(cell('packedIn')),
+        sentence(remarks.noYear),
+        lifeOf(crop) === undefined
+          ? when(isNumber(cell('yearsLeft')), '', sentence(remarks.noLife))
+          : when(
+              isBlank(cell('yearsLeft')),
+              sentence(remarks.noSeasonYear),
+              when(
+                isNumber(cell('yearsLeft')),
+                when(operate(cell('yearsLeft'), '>', 0), '', sentence(remarks.outlived)),
+                '',
+              ),
+            ),
+      ),
+      sentence(remarks.onHandNotNumber),
+    ),
+  );
+
+const pollenizers = native('SUMIFS', ofPlots('pollenizers'), ...ofCrop, ofPlots('pollenizers'), isAbove(0));
+const uncounted = operate(cell('plots'), '-', counted);
+
+const remark = (crop: Crop): Expression =>
+  join([
+    when(
+      operate(uncounted, '>', 0),
+      join([{ value: remarks.uncounted }, uncounted, { value: sentence(remarks.uncountedEnd) }]),
+      '',
+    ),
+    ifToBuy('', sentence(remarks.noPack)),
+    remarkOnHand(crop),
+    when(
+      native('AND', isNumber(cell('germination')), isNumber(cell('standard'))),
+      when(operate(cell('germination'), '<', cell('standard')), sentence(plotRemarks.belowStandard), ''),
+      '',
+    ),
+    when(
+      operate(pollenizers, '>', 0),
+      join([
+        pollenizers,
+        { value: remarks.ofPlants },
+        {
+          value:
+            crop.figures.species?.text === 'Citrullus lanatus'
+              ? remarks.pollenizersApart
+              : remarks.pollenizersMixed,
+        },
+      ]),
+      '',
+    ),
+  ]);
+
+const orderColumn = (
+  key: OrderKey,
+  format: Format,
+  width: number,
+  more: Partial<TableColumn> = {},
+): TableColumn => ({
+  ...headers[key],
+  kind: 'computed',
+  compute: null,
+  format,
+  width,
+  choices: [],
+  unit: null,
+  ...more,
+});
+
+const inSeeds = { unit: units.seeds };
+
+const order: TableTemplate = {
+  name: 'SeedOrder',
+  heading: '',
+  grows: false,
+  columns: [
+    orderColumn('crop', 'text', 20),
+    orderColumn('plots', 'whole', 9),
+    orderColumn('seedsNeeded', 'whole', 10, inSeeds),
+    orderColumn('weight', 'hundredth', 9, {
+      unit: { compute: when(operate(input('UNITS'), '=', 'metric'), units.g, units.oz) },
+      converts: 'oz',
+    }),
+    orderColumn('germination', 'percent', 12),
+    orderColumn('standard', 'percent', 10),
+    orderColumn('onHand', 'whole', 9, { ...inSeeds, kind: 'input', limits: { atLeast: 0, isWhole: true } }),
+    orderColumn('packedIn', 'general', 9, {
+      kind: 'input',
+      limits: { atLeast: 1900, atMost: 9999, isWhole: true },
+      quantity: quantities.year_packed,
+    }),
+    orderColumn('yearsLeft', 'general', 12, { unit: units.years }),
+    orderColumn('toBuy', 'whole', 9, inSeeds),
+    orderColumn('packs', 'general', 28, { unit: units.packs }),
+    orderColumn('cost', 'money', 11),
+    orderColumn('remark', 'general', 70),
+  ],
+  rows: crops.map((crop): CellContent[] => [
+    crop.name,
+    { compute: when(operate(plots, '>', 0), plots, '') },
+    { compute: ifPlanted(seedsNeeded) },
+    { compute: ifPlanted(weight) },
+    { compute: ifPlanted(germination) },
+    {
+      compute: ifPlanted(
+        seedKinds[crop.name] === undefined
+          ? { value: words.noStandard }
+          : call('SEED.STANDARD', cell('crop')),
+      ),
+    },
+    null,
+    null,
+    { compute: yearsLeft(crop) },
+    { compute: toBuy },
+    { compute: bought('SEED.PACKLIST') },
+    { compute: bought('SEED.PACKCOST') },
+    { compute: ifPlanted(remark(crop)) },
+  ]),
+};
+
+/** A line on which something stands. */
+const isUsed = native(
+  'OR',
+  ...(['crop', 'size', 'price'] as const).map((key) => operate(operate(priced(key), '&', ''), '<>', '')),
+);
+const cropOfPlots = plotsTable.columns.find(({ header }) => header === plotHeaders.crop.header);
+
+const priceAsked = (
+  key: PriceKey,
+  format: Format,
+  width: number,
+  more: Partial<TableColumn> = {},
+): TableColumn => ({
+  ...priceHeaders[key],
+  kind: 'input',
+  compute: null,
+  format,
+  width,
+  choices: [],
+  unit: null,
+  ...more,
+});
+const priceComputed = (key: PriceKey, compute: Expression, format: Format, width: number): TableColumn =>
+  priceAsked(key, format, width, { kind: 'computed', compute: when(isUsed, compute, '') });
+
+const above0: Limits = { above: 0 };
+
+export const seedPricesTable: TableTemplate = {
+  name: 'SeedPrices',
+  heading: words.prices.heading,
+  grows: true,
+  rows: null,
+  columns: [
+    priceAsked('crop', 'text', 20, {
+      choices: cropOfPlots?.choices ?? [],
+      takenAs: cropOfPlots?.takenAs ?? {},
+    }),
+    priceAsked('size', 'whole', 10, {
+      limits: { atLeast: 1, isWhole: true },
+      quantity: quantities.pack_size,
+    }),
+    priceAsked('price', 'money', 10, { limits: above0, quantity: quantities.pack_price }),
+    priceComputed(
+      'perThousand',
+      operate(
+        operate(
+          1000,
+          '*',
+          call('SEED.PACKCOST', 1, priced('crop'), priced('crop'), priced('size'), priced('price')),
+        ),
+        '/',
+        priced('size'),
+      ),
+      'money',
+      11,
+    ),
+    priceComputed(
+      'takenAs',
+      native(
+        'IFERROR',
+        lookUp(priced('crop'), 'CropNames', 'Name', 'Crop'),
+        call('CROP.NAME', priced('crop')),
+      ),
+      'general',
+      20,
+    ),
+    priceAsked('lot', 'text', 12),
+  ],
+};
+
+const total = (
+  key: keyof typeof words.lines,
+  name: string,
+  compute: Expression,
+  format: Format,
+): FormLine => ({
+  ...words.lines[key],
+  name,
+  kind: 'computed',
+  content: { compute },
+  format,
+  choices: [],
+});
+
+const isNoneCounted = operate(native('COUNT', ofOrder('seedsNeeded')), '=', 0);
+const cropsToBuy = native('COUNTIF', ofOrder('toBuy'), isAbove(0));
+const cropsPriced = native('COUNT', ofOrder('cost'));
+
+export const seedOrderTemplate: SheetTemplate = {
+  id: 'seedorder',
+  version: 1,
+  sheet: words.sheet,
+  title: words.title,
+  lead: words.lead,
+  cautions: words.cautions,
+  form: [
+    total(
+      'seeds',
+      'SEED_ORDER_SEEDS',
+      when(isNoneCounted, words.noneYet, native('SUM', ofOrder('seedsNeeded'))),
+      'whole',
+    ),
+    total(
+      'cost',
+      'SEED_ORDER_COST',
+      when(
+        native('AND', operate(cropsPriced, '=', 0), native('OR', isNoneCounted, operate(cropsToBuy, '>', 0))),
+        words.noPriceYet,
+        native('SUMIFS', ofOrder('cost'), ofOrder('cost'), isAbove(0)),
+      ),
+      'money',
+    ),
+    total('unpriced', 'SEED_ORDER_UNPRICED', operate(cropsToBuy, '-', cropsPriced), 'whole'),
+    total(
+      'uncounted',
+      'SEED_ORDER_UNCOUNTED',
+      operate(
+        operate(
+          native('COUNTIF', ofPlots('crop'), '<>'),
+          '+',
+          native('COUNTIF', ofPlots('notes'), plotRemarks.noCrop),
+        ),
+        '-',
+        native('COUNT', ofPlots('seedToSow')),
+      ),
+      'whole',
+    ),
+  ],
+  tables: [order, seedPricesTable],
+  page: { landscape: true, pagesWide: 1, repeatFirstColumn: false },
+};
+
+export const seedOrderTable = order;
