@@ -11,7 +11,8 @@ import {
 import { manyPlots } from '../templates/plots';
 import { english } from '../texts/english';
 import { fill } from '../texts/fill';
-import { element, paneId, setText } from './elements';
+import { element, setText } from './elements';
+import { createPasteField } from './pasteField';
 
 const words = english.pane.paste;
 
@@ -38,8 +39,8 @@ export interface PastePart {
 
 export function createPastePart(parts: PasteParts): PastePart {
   const { table, takenNames } = parts;
-  const id = paneId('paste');
-  const area = element('textarea', { id, rows: 5, spellcheck: false, 'aria-describedby': `${id}-help` });
+  const field = createPasteField('paste', 5, words, () => look());
+  const { area } = field;
   const state = element('p', { role: 'status', class: 'hint' });
   const problems = element('ul', { class: 'problems' });
   const put = element('button', { type: 'button', class: 'main', hidden: true });
@@ -82,7 +83,6 @@ export function createPastePart(parts: PasteParts): PastePart {
     clear.hidden = area.value === '';
     setText(put, fill(isMany ? words.putAllTheSame : words.put, { count }));
   };
-  area.addEventListener('input', look);
   put.addEventListener('click', () => parts.put(inputs));
   const empty = (): void => {
     area.value = '';
@@ -96,13 +96,7 @@ export function createPastePart(parts: PasteParts): PastePart {
       'details',
       {},
       element('summary', {}, words.heading),
-      element(
-        'div',
-        { class: 'field' },
-        element('label', { for: id }, words.label),
-        element('div', { class: 'control' }, area),
-        element('p', { id: `${id}-help`, class: 'help' }, words.help),
-      ),
+      field.element,
       state,
       problems,
       element('div', { class: 'buttons' }, put, clear),

@@ -7,6 +7,7 @@ import type { Hemisphere, ReadWeather, Units } from '../templates/weatherTools';
 import { english } from '../texts/english';
 import { fill } from '../texts/fill';
 import { element, paneId, setText } from './elements';
+import { createPasteField } from './pasteField';
 
 const words = english.pane.weather.record;
 
@@ -25,14 +26,8 @@ export interface RecordPart {
 }
 
 export function createRecordPart({ readWeather, addButton, run, put: putIn }: RecordParts): RecordPart {
-  const id = paneId('given record');
-  const area = element('textarea', {
-    id,
-    name: 'given record',
-    rows: 6,
-    spellcheck: false,
-    'aria-describedby': `${id}-help`,
-  });
+  const field = createPasteField('given record', 6, words, () => look());
+  const { area } = field;
   const units = createChoice('given units', words.units, words.unitsHelp, words.unitsChoices);
   const hemisphere = createChoice(
     'given hemisphere',
@@ -52,17 +47,19 @@ export function createRecordPart({ readWeather, addButton, run, put: putIn }: Re
   const placed = (): Hemisphere => (hemisphere.select.value === 'south' ? 'south' : 'north');
 
   const look = (): void => {
-    const isEmpty = area.value.trim() === '';
     const chosen = units.select.value;
-    const read = readWeather(area.value, {
-      units: chosen === '' ? undefined : (chosen as Units),
-      hemisphere: placed(),
-      today: todaySerial(),
-    });
-    record = isEmpty ? null : read.record;
-    setText(state, isEmpty ? '' : record === null ? words.stopped : read.found);
+    const read =
+      area.value.trim() === ''
+        ? null
+        : readWeather(area.value, {
+            units: chosen === '' ? undefined : (chosen as Units),
+            hemisphere: placed(),
+            today: todaySerial(),
+          });
+    record = read?.record ?? null;
+    setText(state, read === null ? '' : record === null ? words.stopped : read.found);
     doubts.replaceChildren(
-      ...(isEmpty ? [] : read.doubts).map(({ line, sentence, stops }) =>
+      ...(read?.doubts ?? []).map(({ line, sentence, stops }) =>
         element('li', stops ? { class: 'wrong' } : {}, fill(words.line, { line, sentence })),
       ),
     );
@@ -70,15 +67,7 @@ export function createRecordPart({ readWeather, addButton, run, put: putIn }: Re
     clear.hidden = area.value === '';
     setText(put, fill(words.put, { count: record?.days.length ?? 0 }));
   };
-  for (const field of [area, units.select, hemisphere.select]) field.addEventListener('input', look);
-  // By itself the browser takes seconds for a thousand lines, and four times as long for twice as many.
-  area.addEventListener('paste', (event) => {
-    const text = event.clipboardData?.getData('text/plain') ?? '';
-    if (text === '') return;
-    event.preventDefault();
-    area.setRangeText(text, area.selectionStart, area.selectionEnd, 'end');
-    look();
-  });
+  for (const { select } of [units, hemisphere]) select.addEventListener('input', look);
   put.addEventListener('click', () => {
     const given = record;
     if (given !== null) run(() => putIn(given, placed()));
@@ -110,13 +99,7 @@ export function createRecordPart({ readWeather, addButton, run, put: putIn }: Re
       'div',
       {},
       element('h3', {}, words.heading),
-      element(
-        'div',
-        { class: 'field' },
-        element('label', { for: id }, words.label),
-        element('div', { class: 'control' }, area),
-        element('p', { id: `${id}-help`, class: 'help' }, words.help),
-      ),
+      field.element,
       element('div', { class: 'fields' }, units.element, hemisphere.element),
       element('div', { class: 'buttons' }, load, clear),
       chooser,
