@@ -80,9 +80,22 @@ const picturesTemplate = (stands: Expression): SheetTemplate => ({
 });
 
 /** The cells that pictures are drawn by, beside the record, and the lists that follow from it. */
-const drawnCells = [
-  ...['FROST_RISK', 'SEASON_YEAR', 'RECORD_UNITS', 'RECORD_PLACE', 'HEMISPHERE', 'FROST_AT', 'FROST_RULE'],
-  ...['HEAT_TARGET', 'BASE_USED', 'CEILING_USED', 'METHOD_USED', 'SOWING_COMPARED', 'SOWING_IN_RECORD'],
+const frostCells = [
+  'FROST_RISK',
+  'SEASON_YEAR',
+  'RECORD_UNITS',
+  'RECORD_PLACE',
+  'HEMISPHERE',
+  'FROST_AT',
+  'FROST_RULE',
+];
+const heatCells = [
+  'HEAT_TARGET',
+  'BASE_USED',
+  'CEILING_USED',
+  'METHOD_USED',
+  'SOWING_COMPARED',
+  'SOWING_IN_RECORD',
 ];
 const drawnLists = ['HEAT_SOWINGS', 'LAST_FROSTS', 'FIRST_FROSTS'];
 
@@ -112,9 +125,10 @@ export async function readWeatherToDraw(port: WorkbookPort): Promise<WeatherToDr
     const area = await port.locate(name);
     return area === null ? [] : (await port.read(area)).values.map(([value]) => value ?? null);
   };
-  const cells = await Promise.all(drawnCells.map(cell));
-  const [risk, year, units, place, hemisphere, threshold, rule] = cells;
-  const [target, base, ceiling, method, sowing, inRecord] = cells.slice(7);
+  const ofFrost = await Promise.all(frostCells.map(cell));
+  const ofHeat = await Promise.all(heatCells.map(cell));
+  const [risk, year, units, place, hemisphere, threshold, rule] = ofFrost;
+  const [target, base, ceiling, method, sowing, inRecord] = ofHeat;
   const lists = await Promise.all(drawnLists.map(column));
   const sowings = (lists[0] ?? []).filter((value) => typeof value === 'number');
   if (typeof risk !== 'number' || typeof year !== 'number') return null;
@@ -136,7 +150,8 @@ export async function readWeatherToDraw(port: WorkbookPort): Promise<WeatherToDr
     },
     stands: native(
       'AND',
-      ...drawnCells.map((name, i) => isStill(input(name), cells[i] ?? null)),
+      ...frostCells.map((name, i) => isStill(input(name), ofFrost[i] ?? null)),
+      ...heatCells.map((name, i) => isStill(input(name), ofHeat[i] ?? null)),
       // A list that is an error now counts as one of nothing.
       ...drawnLists.map((name, i) =>
         isStill(native('IFERROR', native('SUM', input(name)), 0), sumOf(lists[i] ?? [])),
