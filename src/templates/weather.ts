@@ -358,7 +358,7 @@ const heatByCrop: TableTemplate = {
     tableColumn(byCrop.ceiling, 10, 'tenth', degrees),
     tableColumn(byCrop.days, 10, 'general', 'days'),
     tableColumn(byCrop.heat, 12, 'whole', degreeDays),
-    { ...tableColumn(byCrop.source, 12, 'general'), runsOn: true },
+    tableColumn(byCrop.source, 50, 'text'),
   ],
   rows: heatBases.map(({ crop, base, ceiling, method, ground }) => [
     crop,
