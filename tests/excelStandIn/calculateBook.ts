@@ -18,7 +18,8 @@ export type Functions = WorkbookOptions['functions'];
 export type Results = ReadonlyMap<Sheet, ReadonlyMap<string, ReadValue>>;
 
 const namespace = 'CUCURBIT.';
-const settleMs = 20_000;
+/** Not how long it should take, but when to give up: other work may share the machine. */
+const settleMs = 120_000;
 
 export async function calculateBook(book: Book, functions: Functions): Promise<Results> {
   const formulas = new Map(book.sheets.map((sheet) => [sheet, formulasOf(book, sheet)]));

@@ -6,6 +6,7 @@ import type { InputRow } from '../../src/workbook/template';
 import { allTemplates } from '../../src/templates/sheets';
 import { paneTools } from '../../src/entries/paneTools';
 import { mountPane, type PaneHandle } from '../../src/taskpane/mountPane';
+import type { PaneTools } from '../../src/taskpane/paneTools';
 import { createFakeWorkbook, type FakeWorkbook } from './fakeWorkbook';
 
 export interface OpenPane<Workbook extends LiveWorkbook = FakeWorkbook> {
@@ -46,10 +47,11 @@ export async function openPane(prepare?: (workbook: FakeWorkbook) => Promise<voi
 
 export async function openPaneOver<Workbook extends LiveWorkbook>(
   workbook: Workbook,
+  tools: PaneTools = paneTools,
 ): Promise<OpenPane<Workbook>> {
   const root = document.createElement('main');
   document.body.replaceChildren(root);
-  const handle = await mountPane(root, workbook, paneTools);
+  const handle = await mountPane(root, workbook, tools);
   const find = <Found extends Element>(selector: string, text: string): Found => {
     const found = [...root.querySelectorAll<Found>(selector)].find((one) => one.textContent === text);
     if (found === undefined) throw new Error(`no ${selector} says "${text}"`);
