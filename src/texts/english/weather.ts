@@ -44,7 +44,7 @@ export const weather = {
       remark: 'Degree days from your own notes. Blank: those of the days to maturity from midsummer on.',
     },
     gap: {
-      label: 'Days between two midsummer sowings',
+      label: 'Days between midsummer sowings',
       remark: 'By the calendar; every sowing comes after as much heat as those days have. Judgement.',
     },
     soil: { label: 'Soil temperature', remark: 'At the depth of the seed. Blank: the one to wait for.' },
