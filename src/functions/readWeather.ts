@@ -77,7 +77,15 @@ function sayFound({ days, units, unitsBy, headers, place }: DailyRecord): string
 }
 
 const dayNames: ReadonlySet<string> = new Set(['day', 'from', 'to']);
-const degreeNames: ReadonlySet<string> = new Set(['degrees', 'hottest', 'warmest', 'high', 'low']);
+const degreeNames: ReadonlySet<string> = new Set([
+  'degrees',
+  'hottest',
+  'warmest',
+  'high',
+  'low',
+  'mean',
+  'usual',
+]);
 /** What is quoted back; a cell can hold a book. */
 const mostQuoted = 60;
 

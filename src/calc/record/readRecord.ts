@@ -4,6 +4,7 @@ import { freezingF, unitSystems, type UnitSystemName } from '../units/units';
 import { findHead, type RecordHead, type Split } from './findHead';
 import { findMissing } from './findMissing';
 import { hemisphereOfRecord } from './hemisphereOfRecord';
+import { findMonthsOfOtherScale, type DegreesOfLine } from './findMonthsOfOtherScale';
 import { dateColumns, scaleOfHeader, type Scale } from './recordColumns';
 import { collectDoubts, type Doubts, type Measure, type RecordDoubt } from './recordDoubts';
 import { readRows, type RecordRow } from './readRows';
@@ -86,7 +87,12 @@ function attempt(text: string, split: Split, choices: RecordChoices, doubts: Dou
     doubts.add({ code: 'scaleUnknown', line, hottest: degrees, days: warmest.length });
     return null;
   }
-  const other = choices.units === undefined ? findOtherScale(warmest, units) : undefined;
+  const other =
+    choices.units === undefined
+      ? (findOtherScale(warmest, units) ??
+        findMonthsOfOtherScale('high', degreesOf(rows, 'high'), units) ??
+        findMonthsOfOtherScale('low', degreesOf(rows, 'low'), units))
+      : undefined;
   if (other !== undefined) {
     doubts.add(other);
     return null;
@@ -148,6 +154,12 @@ function scaleNamed({ line, headers, columns }: RecordHead, doubts: Doubts): Sca
 function warmestOf({ line, day, high, low }: RecordRow): WarmestOfDay[] {
   const degrees = Math.max(high ?? -Infinity, low ?? -Infinity);
   return degrees === -Infinity ? [] : [{ line, day, degrees }];
+}
+
+function degreesOf(rows: readonly RecordRow[], measure: 'high' | 'low'): DegreesOfLine[] {
+  return rows.flatMap(({ line, day, [measure]: degrees }) =>
+    degrees === null ? [] : [{ line, day, degrees }],
+  );
 }
 
 function withoutImpossible(row: RecordRow, units: UnitSystemName, doubts: Doubts): RecordRow {

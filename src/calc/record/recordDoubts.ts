@@ -62,6 +62,16 @@ export type RecordDoubt = { readonly line: number } & (
       readonly year: number;
       readonly hottest: number;
     }
+  /** Months that are none of that scale beside those of other years. */
+  | {
+      readonly code: 'monthsOfOtherScale';
+      readonly measure: Measure;
+      readonly units: UnitSystemName;
+      readonly from: number;
+      readonly to: number;
+      readonly mean: number;
+      readonly usual: number;
+    }
   /** The warmest night of a year or more is too cold. */
   | { readonly code: 'otherLows'; readonly units: UnitSystemName; readonly warmest: number }
   /** Too high for either scale. */
@@ -106,6 +116,7 @@ const stopping: ReadonlySet<DoubtCode> = new Set([
   'scalesDiffer',
   'scaleUnknown',
   'otherScale',
+  'monthsOfOtherScale',
   'otherLows',
   'noScale',
   'columnsSwapped',

@@ -52,6 +52,8 @@ export const record = {
       'Fahrenheit or Celsius? The header does not say, and of {days} {days|day|days} the hottest has {hottest}. Say which, or write (F) or (C) into the header.',
     otherScale:
       'The hottest day of {year} has {hottest} degrees {units}, which no year has where cucurbits grow. If this year, or the whole, is in the other scale, say so or bring all into one.',
+    monthsOfOtherScale:
+      'From {from} to {to} the {measure}s are as if in the other scale: at first {mean} degrees on average, and {usual} in that month of other years. Bring all days into {units}. If they are right as they stand, say yourself that the record is in {units}.',
     otherLows:
       'The warmest night has {warmest} degrees {units}, which no year has where cucurbits grow. Choose the other scale, or bring the record into one.',
     noScale:
