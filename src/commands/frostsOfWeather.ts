@@ -28,6 +28,8 @@ export interface WeatherFrosts {
   readonly said: readonly string[];
   /** What is doubtful in the record, by its line. */
   readonly doubts: readonly string[];
+  /** Whether one of them wants mending. */
+  readonly isDoubtful: boolean;
 }
 
 /** @throws UsageError where the record, or its frosts, give no dates; HostError where the file is too big */
@@ -65,6 +67,7 @@ export function frostsOfWeather(
       ...(options.year === undefined ? [fill(words.yearTaken, { year })] : []),
     ],
     doubts,
+    isDoubtful: read.doubts.some(({ isRemark }) => !isRemark),
   };
 }
 

@@ -133,7 +133,8 @@ const ofWeather: ReadonlySet<Option> = new Set(['year', 'weather-units', 'hemisp
 function unitsOption(given: Given, option: 'units' | 'weather-units'): Units | undefined {
   const units = given.get(option);
   if (units === undefined || units === 'us' || units === 'metric') return units;
-  return refuse(words.badUnits, { option: `--${option}`, given: units });
+  const sentence = option === 'units' ? words.badUnits : words.badWeatherUnits;
+  return refuse(sentence, { option: `--${option}`, given: units });
 }
 
 function yearOf(day: number): number {

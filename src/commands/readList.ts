@@ -1,32 +1,25 @@
 /** The bytes of a file, and the text of a list, or a sentence that says why they cannot be had. */
 import { english } from '../texts/english';
 import { fill } from '../texts/fill';
+import { decodeText } from '../workbook/decodeText';
 import { UsageError } from './usageError';
 
 const words = english.commands.plan;
 
 /** @throws UsageError */
 export function readBytes(file: string, read: (file: string) => Uint8Array): Uint8Array {
-  return attempt(
-    () => read(file),
-    (cause) => sayCannotRead(file, cause),
-  );
-}
-
-/** @throws UsageError when the bytes are not UTF-8: guessing would lose letters */
-export function textOf(file: string, bytes: Uint8Array): string {
-  return attempt(
-    () => new TextDecoder('utf-8', { fatal: true }).decode(bytes),
-    () => fill(words.notUtf8, { file }),
-  );
-}
-
-function attempt<Result>(action: () => Result, say: (cause: unknown) => string): Result {
   try {
-    return action();
+    return read(file);
   } catch (cause) {
-    throw new UsageError(say(cause), { cause });
+    throw new UsageError(sayCannotRead(file, cause), { cause });
   }
+}
+
+/** @throws UsageError when the bytes are no text that can be read */
+export function textOf(file: string, bytes: Uint8Array): string {
+  const text = decodeText(bytes);
+  if (text === null) throw new UsageError(fill(words.notUtf8, { file }));
+  return text;
 }
 
 function sayCannotRead(file: string, cause: unknown): string {

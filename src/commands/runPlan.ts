@@ -93,7 +93,7 @@ async function planList(options: PlanOptions, tools: PlanTools): Promise<0 | 1> 
   frosts?.doubts.forEach((line) => tools.warn(line));
   if (read.typedOver > 0) tools.say(fill(words.typedOver, { count: read.typedOver }));
   const toMend = listToMend(file, read.problems, ofKind('error'), tools.nearestNames);
-  if (toMend.length === 0) return 0;
+  if (toMend.length === 0) return frosts?.isDoubtful === true ? 1 : 0;
   tools.warn(fill(words.toMend, { count: toMend.length, file }));
   toMend.forEach((line) => tools.warn(line));
   return 1;

@@ -1,7 +1,7 @@
 /** A daily record out of a text, for the pane and the commands: days as serial numbers, doubts as sentences. */
 import type { Hemisphere } from '../calc/frost/coldSeason';
 import type { Split } from '../calc/record/findHead';
-import { isStopping, type RecordDoubt } from '../calc/record/recordDoubts';
+import { isRemark, isStopping, type Measure, type RecordDoubt } from '../calc/record/recordDoubts';
 import { readRecord, type DailyRecord } from '../calc/record/readRecord';
 import type { UnitSystemName } from '../calc/units/units';
 import { english } from '../texts/english';
@@ -36,6 +36,8 @@ export interface WeatherRead {
     readonly line: number;
     readonly sentence: string;
     readonly stops: boolean;
+    /** Nothing is wrong with the record. */
+    readonly isRemark: boolean;
   }[];
 }
 
@@ -58,6 +60,7 @@ export function readWeather(text: string, split: Split, choices: WeatherChoices)
       line: doubt.line,
       sentence: sayDoubt(doubt),
       stops: isStopping(doubt),
+      isRemark: isRemark(doubt),
     })),
   };
 }
@@ -77,12 +80,21 @@ function sayFound({ days, units, unitsBy, headers, place }: DailyRecord): string
 }
 
 const dayNames: ReadonlySet<string> = new Set(['day', 'from', 'to']);
-const degreeNames: ReadonlySet<string> = new Set(['degrees', 'hottest', 'warmest', 'high', 'low']);
+const degreeNames: ReadonlySet<string> = new Set([
+  'degrees',
+  'hottest',
+  'warmest',
+  'high',
+  'low',
+  'mean',
+  'usual',
+]);
 /** What is quoted back; a cell can hold a book. */
 const mostQuoted = 60;
 
 function sayDoubt(doubt: RecordDoubt): string {
-  const said = Object.entries(doubt).map(([key, value]: [string, string | number]) => {
+  const said = Object.entries(doubt).map(([key, value]: [string, string | number | readonly Measure[]]) => {
+    if (typeof value === 'object') return [key, value.map((one) => words.measures[one]).join(words.and)];
     if (key === 'measure') return [key, words.measures[value as keyof typeof words.measures]];
     if (key === 'units') return [key, words.units[value as UnitSystemName]];
     if (key === 'hemisphere') return [key, words.hemispheres[value as Hemisphere]];

@@ -1,5 +1,6 @@
 /** A daily record out of rows that were copied, or out of a text file: looked at first, then put into the sheets. */
 import { mostFileBytes } from '../workbook/fileLimits';
+import { decodeText } from '../workbook/decodeText';
 import { HostError } from '../workbook/port';
 import { todaySerial } from '../workbook/today';
 import type { WeatherRecord } from '../templates/weather';
@@ -16,6 +17,7 @@ export interface RecordParts {
   readonly addButton: (button: HTMLButtonElement) => void;
   /** An action whose failure is said. */
   readonly run: (action: () => Promise<void>) => void;
+  readonly warn: (sentence: string) => void;
   readonly put: (record: WeatherRecord, hemisphere: Hemisphere) => Promise<void>;
 }
 
@@ -25,7 +27,7 @@ export interface RecordPart {
   clear(): void;
 }
 
-export function createRecordPart({ readWeather, addButton, run, put: putIn }: RecordParts): RecordPart {
+export function createRecordPart({ readWeather, addButton, run, warn, put: putIn }: RecordParts): RecordPart {
   const field = createPasteField('given record', 6, words, () => look());
   const { area } = field;
   const units = createChoice('given units', words.units, words.unitsHelp, words.unitsChoices);
@@ -78,7 +80,9 @@ export function createRecordPart({ readWeather, addButton, run, put: putIn }: Re
     if (file !== undefined) {
       run(async () => {
         if (file.size > mostFileBytes) throw new HostError({ code: 'fileTooBig' });
-        area.value = await file.text();
+        const text = decodeText(new Uint8Array(await file.arrayBuffer()));
+        if (text === null) return warn(fill(english.commands.plan.notUtf8, { file: file.name }));
+        area.value = text;
         look();
       });
     }

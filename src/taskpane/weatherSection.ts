@@ -71,6 +71,7 @@ export function createWeatherSection({ workbook, actions, tools, refresh }: Weat
     readWeather: tools.readWeather,
     addButton: actions.add,
     run,
+    warn,
     async put(record, hemisphere) {
       const there = await findRecord(workbook);
       if (there === null || there.count === 0) return put(record, hemisphere, there);
@@ -162,7 +163,7 @@ function saySowings({ form, sowings }: WeatherSheetRead): string {
   return fill(words.sowingsBy, { year: sayDate(inRecord).slice(0, 4), dates: dates.join(', ') });
 }
 
-/** A crop stands twice where sources differ; both are shown with their base. */
+/** A crop stands twice where sources differ; both are shown with their base and who published it. */
 function listHeats({ headers, rows }: TableRead, units: string): HTMLElement[] {
   const at = (row: readonly ReadValue[], { header }: { readonly header: string }): ReadValue =>
     row[headers.indexOf(header)] ?? null;
@@ -175,6 +176,7 @@ function listHeats({ headers, rows }: TableRead, units: string): HTMLElement[] {
             unit: units,
             days: String(at(row, heatByCrop.days)),
             base: String(at(row, heatByCrop.base)),
+            publisher: String(at(row, heatByCrop.publisher)),
           })
         : isCellError(heat)
           ? (heat.message ?? heat.error)

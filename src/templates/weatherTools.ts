@@ -25,6 +25,8 @@ export interface WeatherDoubt {
   readonly line: number;
   readonly sentence: string;
   readonly stops: boolean;
+  /** Nothing is wrong with the record. */
+  readonly isRemark: boolean;
 }
 
 export type ReadWeather = (text: string, choices: WeatherChoices) => WeatherRead;

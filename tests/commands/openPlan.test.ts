@@ -115,7 +115,7 @@ describe('opening a plan', () => {
       'Plot,Plot\nA,B\n',
       'columns 1 and 2 both have the header "Plot"',
     ],
-    ['what is no text', 'list.csv', Uint8Array.of(0xff, 0xfe), 'not UTF-8'],
+    ['what is no text', 'list.csv', Uint8Array.of(0xff, 0xfd), 'neither UTF-8 nor UTF-16'],
     [
       'a list that the page cannot bear',
       'list.csv',

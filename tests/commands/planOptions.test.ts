@@ -155,7 +155,7 @@ describe('a daily record in place of the frost dates', () => {
     [['--hemisphere', 'east'], '--hemisphere is "east". Give north or south.'],
     [
       ['--weather-units', 'F'],
-      '--weather-units is "F". Give us (feet, inches, pounds, Fahrenheit) or metric.',
+      '--weather-units is "F". Give us (for a record in Fahrenheit) or metric (in Celsius).',
     ],
     [['--frost-risk', '10'], '--frost-risk is "10". Give a number above 0 and below 1'],
   ])('%j is refused', (given, sentence) => {

@@ -318,10 +318,10 @@ describe('nothing is written, and it says once why', () => {
     expect((await plan('', { readBytes })).warned).toEqual([sentence, 'Nothing was written.']);
   });
 
-  test.each(['latin1', 'utf16le'] as const)('a list in %s: no letter may get lost', async (encoding) => {
-    const readBytes = () => Buffer.from('\ufeffCréek', encoding);
+  test('a list in latin1: no letter may get lost', async () => {
+    const readBytes = () => Buffer.from('Créek', 'latin1');
     expect((await plan('', { readBytes })).warned).toEqual([
-      'The text of plots.csv is not UTF-8. Save it as "CSV UTF-8".',
+      'The text of plots.csv is neither UTF-8 nor UTF-16. Save it as "CSV UTF-8".',
       'Nothing was written.',
     ]);
   });
@@ -400,7 +400,7 @@ describe('a plan that comes back as an .xlsx', () => {
 
   test.each([
     ['plan.xls', 'The file is no workbook, whatever its name says.'],
-    ['plots.csv', 'The text of plots.csv is not UTF-8.'],
+    ['plots.csv', 'The text of plots.csv is neither UTF-8 nor UTF-16.'],
   ])('is refused where it is something else: %s', async (file, sentence) => {
     const picture = Uint8Array.from([0x89, 0x50, 0x4e, 0x47]);
     const { code, warned, saved } = await plan('', { readBytes: () => picture, file });

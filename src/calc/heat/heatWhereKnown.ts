@@ -7,7 +7,7 @@ import { heatOfRow } from './heatOfRow';
 export interface KnownHeat {
   readonly firstDay: number;
   readonly lastDay: number;
-  /** null of a day that has no row or no temperatures. Days that nobody asks for are not looked at. */
+  /** null of a day that has no row or no temperatures. */
   heatOn(day: number): number | null;
 }
 
@@ -17,7 +17,8 @@ export interface KnownHeat {
  * @param dates of the rows [whole day numbers], in any order; null in rows that are empty
  * @param highs highest temperature of each [degrees of any one scale]; null where the record has none
  * @param lows lowest temperature of each [same scale]
- * @throws unequalLists, noDays, sameDayTwice, dateMissing; heatOn what heatOfRow throws of a row that has temperatures
+ * @throws unequalLists, noDays, sameDayTwice, dateMissing, lowAboveHighInRow: of any row, for a slip of the hand in a
+ *   day that is not asked for can be a frost; heatOn what heatOfRow throws of a row that has temperatures
  */
 export function heatWhereKnown(
   dates: readonly (number | null)[],
@@ -38,6 +39,10 @@ export function heatWhereKnown(
     checkDay('dates', day);
     if (rows.has(day)) refuse({ code: 'sameDayTwice', day, row: row + 1 });
     rows.set(day, row);
+    const [high, low] = [highs[row] ?? null, lows[row] ?? null];
+    if (high !== null && low !== null && low > high) {
+      refuse({ code: 'lowAboveHighInRow', row: row + 1, high, low });
+    }
     firstDay = Math.min(firstDay, day);
     lastDay = Math.max(lastDay, day);
   });

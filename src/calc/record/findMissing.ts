@@ -1,3 +1,4 @@
+import { yearOfDay } from '../dates/calendar';
 import {
   coldSeasonOfSide,
   coldSeasonStart,
@@ -38,6 +39,9 @@ export function findMissing(
     const start = coldSeasonStart(coldSeasonOfSide(year, side, hemisphere), hemisphere);
     return lineOf((days.find(({ day }) => day >= start) ?? days[0])?.day ?? 0);
   };
+  // The winter that a record of whole years begins in belongs to a fall before it: nobody expects that one.
+  const isIn = (year: number): boolean =>
+    year >= yearOfDay(days[0]?.day ?? 0) && year <= yearOfDay(days.at(-1)?.day ?? 0);
   const counts = frostSides.map((side) => {
     if (withLow.length === 0) return 0;
     const frosts = frostOfSeasons(
@@ -49,8 +53,9 @@ export function findMissing(
       hemisphere,
     );
     const ofNone = frosts.filter(({ frost }) => frost === 'void');
-    for (const { year } of ofNone)
+    for (const { year } of ofNone.filter((one) => isIn(one.year))) {
       doubts.add({ code: 'voidSeason', line: lineOfYear(year, side), side, year });
+    }
     return frosts.length - ofNone.length;
   });
   const [springs = 0, falls = 0] = counts;

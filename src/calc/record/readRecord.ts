@@ -4,10 +4,12 @@ import { freezingF, unitSystems, type UnitSystemName } from '../units/units';
 import { findHead, type RecordHead, type Split } from './findHead';
 import { findMissing } from './findMissing';
 import { hemisphereOfRecord } from './hemisphereOfRecord';
+import { findMonthsOfOtherScale, type DegreesOfLine } from './findMonthsOfOtherScale';
 import { dateColumns, scaleOfHeader, type Scale } from './recordColumns';
 import { collectDoubts, type Doubts, type Measure, type RecordDoubt } from './recordDoubts';
 import { readRows, type RecordRow } from './readRows';
 import {
+  findImpossibleScale,
   findOtherScale,
   hottestOf,
   isImpossible,
@@ -21,8 +23,8 @@ export interface DailyRecord {
   readonly days: readonly RecordDay[];
   /** Of the temperatures, whatever was written. */
   readonly units: UnitSystemName;
-  /** What told the scale: the person, a header, or the temperatures themselves. */
-  readonly unitsBy: 'asked' | 'header' | 'temperatures';
+  /** What told the scale: the person, a header, cells, or the temperatures themselves. */
+  readonly unitsBy: 'asked' | 'header' | 'cells' | 'temperatures';
   /** The columns taken; '' for none. */
   readonly headers: Readonly<Record<Measure, string>>;
   /** The station, as the record calls it; '' when it does not say. */
@@ -69,24 +71,34 @@ function attempt(text: string, split: Split, choices: RecordChoices, doubts: Dou
     doubts.add({ code: 'noHeader', line: 1 });
     return null;
   }
+  if ('lacking' in head) {
+    doubts.add({ code: 'headerLacks', line: head.line, measures: head.lacking });
+    return null;
+  }
   checkHead(head, doubts);
   const named = scaleNamed(head, doubts);
   const perDegree = named?.perDegree ?? 1;
-  const rows = doubts.isStopped() ? [] : readRows(head, split, perDegree, choices.today, doubts);
+  if (doubts.isStopped()) return null;
+  const told = choices.units ?? named?.units;
+  const { rows, units: written } = readRows(head, split, perDegree, told, choices.today, doubts);
   if (doubts.isStopped()) return null;
   const warmest = rows.flatMap(warmestOf);
   if (warmest.length === 0) {
     doubts.add({ code: 'noDays', line: head.line });
     return null;
   }
-  const units = choices.units ?? named?.units ?? scaleByTemperatures(warmest);
-  const unitsBy = choices.units !== undefined ? 'asked' : named !== null ? 'header' : 'temperatures';
+  const units = written ?? scaleByTemperatures(warmest);
   if (units === null) {
     const { line, degrees } = hottestOf(warmest);
     doubts.add({ code: 'scaleUnknown', line, hottest: degrees, days: warmest.length });
     return null;
   }
-  const other = choices.units === undefined ? findOtherScale(warmest, units) : undefined;
+  const other =
+    choices.units === undefined
+      ? (findOtherScale(warmest, units) ??
+        findMonthsOfOtherScale('high', degreesOf(rows, 'high'), units) ??
+        findMonthsOfOtherScale('low', degreesOf(rows, 'low'), units))
+      : findImpossibleScale(warmest, units);
   if (other !== undefined) {
     doubts.add(other);
     return null;
@@ -103,14 +115,22 @@ function attempt(text: string, split: Split, choices: RecordChoices, doubts: Dou
     doubts.add({ code: 'otherLows', line: head.line, units, warmest: otherLows.warmest });
     return null;
   }
-  const told = hemisphereOfRecord(days);
-  if (told !== null && told !== choices.hemisphere) {
-    doubts.add({ code: 'otherHemisphere', line: head.line, hemisphere: told });
+  const warmHalf = hemisphereOfRecord(days);
+  if (warmHalf !== null && warmHalf !== choices.hemisphere) {
+    doubts.add({ code: 'otherHemisphere', line: head.line, hemisphere: warmHalf });
     return null;
   }
+  const unitsBy = (): DailyRecord['unitsBy'] => {
+    if (choices.units !== undefined) return 'asked';
+    if (named !== null) return 'header';
+    return written === undefined ? 'temperatures' : 'cells';
+  };
   const lines = new Map(rows.map(({ day, line }) => [day, line]));
   findMissing(days, units, choices.hemisphere, (day) => lines.get(day) ?? head.line, doubts);
-  return { days, units, unitsBy, headers: headersTaken(head), place: placeOf(head, split) };
+  if (head.columns.high.length > 0 && days.every(({ high }) => high === null)) {
+    doubts.add({ code: 'noHigh', line: head.line });
+  }
+  return { days, units, unitsBy: unitsBy(), headers: headersTaken(head), place: placeOf(head, split) };
 }
 
 const measures = ['date', 'high', 'low'] as const;
@@ -148,6 +168,12 @@ function scaleNamed({ line, headers, columns }: RecordHead, doubts: Doubts): Sca
 function warmestOf({ line, day, high, low }: RecordRow): WarmestOfDay[] {
   const degrees = Math.max(high ?? -Infinity, low ?? -Infinity);
   return degrees === -Infinity ? [] : [{ line, day, degrees }];
+}
+
+function degreesOf(rows: readonly RecordRow[], measure: 'high' | 'low'): DegreesOfLine[] {
+  return rows.flatMap(({ line, day, [measure]: degrees }) =>
+    degrees === null ? [] : [{ line, day, degrees }],
+  );
 }
 
 function withoutImpossible(row: RecordRow, units: UnitSystemName, doubts: Doubts): RecordRow {

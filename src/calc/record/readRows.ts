@@ -3,6 +3,7 @@ import type { RecordHead, Split } from './findHead';
 import { dateColumns } from './recordColumns';
 import type { Doubts } from './recordDoubts';
 import { readTemperature } from './readTemperature';
+import type { UnitSystemName } from '../units/units';
 
 /** A line of a record that says a day; temperatures in degrees, null where there is none. */
 export interface RecordRow {
@@ -10,6 +11,12 @@ export interface RecordRow {
   readonly day: number;
   readonly high: number | null;
   readonly low: number | null;
+}
+
+export interface RecordRows {
+  readonly rows: readonly RecordRow[];
+  /** The scale that is named, or that cells name; undefined when nothing does. */
+  readonly units: UnitSystemName | undefined;
 }
 
 interface DatedCells {
@@ -27,21 +34,24 @@ const mostLines = 100_000;
  * left empty; each is added to the doubts.
  *
  * @param perDegree 10 for tenths of degrees
+ * @param named the scale that the person or a header names; undefined when neither does
  * @param today the last day that can have been measured [whole day number]
  */
 export function readRows(
   head: RecordHead,
   split: Split,
   perDegree: 1 | 10,
+  named: UnitSystemName | undefined,
   today: number,
   doubts: Doubts,
-): readonly RecordRow[] {
+): RecordRows {
   const { headers, columns } = head;
   const at = (index: number | undefined, cells: readonly string[]): string =>
     index === undefined ? '' : (cells[index] ?? '').trim();
   const [highAt] = columns.high;
   const [lowAt] = columns.low;
   const dateAt = dateColumns(columns);
+  const none: RecordRows = { rows: [], units: named };
 
   const lines = split(head.body, head.separator).map((one) => ({ ...one, line: one.line + head.line }));
   const open = lines.find(({ isQuoteOpen }) => isQuoteOpen);
@@ -49,7 +59,7 @@ export function readRows(
   if (lines.length > mostLines) {
     doubts.add({ code: 'tooManyLines', line: head.line, count: lines.length, most: mostLines });
   }
-  if (doubts.isStopped()) return [];
+  if (doubts.isStopped()) return none;
 
   const fits = (cells: readonly string[]): boolean =>
     cells.length >= headers.length && cells.slice(headers.length).every((cell) => cell.trim() === '');
@@ -58,7 +68,7 @@ export function readRows(
   if (ragged.length > even.length && ragged[0] !== undefined) {
     const { line } = ragged[0];
     doubts.add({ code: 'mostlyRagged', line, count: ragged.length, lines: lines.length });
-    return [];
+    return none;
   }
   for (const { line, cells } of ragged) {
     doubts.add({ code: 'raggedLine', line, expected: headers.length, found: cells.length });
@@ -69,15 +79,18 @@ export function readRows(
   );
 
   const dated = even.flatMap(({ line, cells }): DatedCells[] => {
-    const given = dateAt.map((index) => at(index, cells)).join('-');
+    const parts = dateAt.map((index) => at(index, cells));
+    // A year and its day: the day of a whole year has three digits.
+    const given = (parts.length === 2 ? [parts[0], parts[1]?.padStart(3, '0')] : parts).join('-');
     const written = readDay(given);
     if (written !== null) return [{ line, cells, given, written }];
     doubts.add({ code: 'notADay', line, given });
     return [];
   });
   const order = findOrder(dated, doubts);
-  if (doubts.isStopped()) return [];
-  return dated.flatMap(({ line, cells, given, written }): RecordRow[] => {
+  if (doubts.isStopped()) return none;
+  let units = named;
+  const rows = dated.flatMap(({ line, cells, given, written }): RecordRow[] => {
     const day = dayOfWritten(written, order);
     if (day === null || day < firstDayOfSheets || day > today) {
       if (day === null) doubts.add({ code: 'noSuchDay', line, given });
@@ -89,10 +102,16 @@ export function readRows(
       const text = at(index, cells);
       const read = readTemperature(text, perDegree);
       if (read === undefined) doubts.add({ code: 'notATemperature', line, measure, given: text });
-      return read ?? null;
+      if (read?.isEstimated === true) doubts.add({ code: 'estimated', line, measure, given: text });
+      units ??= read?.units;
+      if (units !== undefined && (read?.units ?? units) !== units) {
+        doubts.add({ code: 'cellOfOtherScale', line, given: text, units });
+      }
+      return read?.degrees ?? null;
     };
     return [{ line, day, high: degrees('high', highAt), low: degrees('low', lowAt) }];
   });
+  return { rows, units };
 }
 
 function checkStations(

@@ -5,7 +5,7 @@
 import type { UnitSystemName } from '../units/units';
 import type { Measure } from './recordDoubts';
 
-export type Column = Measure | 'year' | 'month' | 'day' | 'station' | 'place';
+export type Column = Measure | 'year' | 'month' | 'day' | 'dayOfYear' | 'station' | 'place';
 
 export interface Scale {
   readonly units: UnitSystemName;
@@ -16,15 +16,17 @@ export interface Scale {
 export type RecordColumns = Readonly<Record<Column, readonly number[]>>;
 
 const known = {
-  date: 'date day time valid observation obs local lst yyyymmdd yyyy mm dd ymd of',
-  high: 'max maximum high highest hi tmax tx maxt maxtemp tempmax tmx',
-  low: 'min minimum low lowest lo tmin tn mint mintemp tempmin tmn',
+  date: 'date datum day time valid mess observation obs local lst yyyymmdd yyyy mm dd ymd of',
+  high: 'max maximum high highest hi tmax tx txk maxt maxtemp tempmax tmx',
+  low: 'min minimum low lowest lo tmin tn tnk mint mintemp tempmin tmn',
   about: 'temp temps temperature temperatures t air daily day of the at m in degrees degree deg tenths tenth',
   scale: 'f c fahrenheit celsius centigrade degf degc',
   year: 'year yr yyyy',
   month: 'month mo mm',
-  day: 'day dd dom',
-  station: 'station stationid stationname stn stid id site usaf wban ghcn ghcnid number no code climate',
+  day: 'day dd dy dom',
+  dayOfYear: 'yday doy jday dayofyear',
+  station:
+    'station stations stationid stationname stn stid id site usaf wban ghcn ghcnid number no code climate',
   place: 'name place location',
 } as const;
 
@@ -35,24 +37,32 @@ const temperatureWords = (extreme: string): readonly [ReadonlySet<string>, Reado
 ];
 /** One word that must be there, and all that may. */
 const rules: Readonly<Record<Column, readonly [ReadonlySet<string>, ReadonlySet<string>]>> = {
-  date: [setOf('date day time valid yyyymmdd ymd yyyy'), setOf(known.date)],
+  date: [setOf('date datum day time valid yyyymmdd ymd yyyy'), setOf(known.date)],
   high: temperatureWords(known.high),
   low: temperatureWords(known.low),
   year: [setOf(known.year), setOf(known.year)],
   month: [setOf(known.month), setOf(known.month)],
   day: [setOf(known.day), setOf(known.day, 'of month')],
-  station: [setOf('station stationid stationname stn stid site usaf wban ghcn ghcnid'), setOf(known.station)],
+  dayOfYear: [setOf(known.dayOfYear), setOf(known.dayOfYear)],
+  station: [
+    setOf('station stations stationid stationname stn stid site usaf wban ghcn ghcnid'),
+    setOf(known.station),
+  ],
   place: [setOf(known.place), setOf(known.place, 'station of')],
 };
 
 /** "MaxTemp_F" has the words max, temp and f. */
 function wordsOf(header: string): string[] {
   const parted = header.replace(/([a-z])([A-Z])/g, '$1 $2').toLowerCase();
-  return parted.match(/[a-z]+/g) ?? [];
+  // Thermometers hang 2 m above the ground, which some headers say.
+  const said = parted
+    .replace(/(?<![a-z0-9])t?2m(?![a-z0-9])/g, 't')
+    .replace(/\bday[ _]of[ _]year\b/, 'dayofyear');
+  return said.match(/[a-z]+/g) ?? [];
 }
 
-/** The columns of the header line, or null when it does not look like one. */
-export function recordColumns(headers: readonly string[]): RecordColumns | null {
+/** The columns of a line, were it the header. */
+export function recordColumns(headers: readonly string[]): RecordColumns {
   const columns: Record<Column, number[]> = {
     date: [],
     high: [],
@@ -60,6 +70,7 @@ export function recordColumns(headers: readonly string[]): RecordColumns | null 
     year: [],
     month: [],
     day: [],
+    dayOfYear: [],
     station: [],
     place: [],
   };
@@ -76,8 +87,15 @@ export function recordColumns(headers: readonly string[]): RecordColumns | null 
   const whole = isParted ? date.filter((index) => !day.includes(index) && !year.includes(index)) : date;
   const named = whole.filter((index) => wordsOf(headers[index] ?? '').includes('date'));
   columns.date = named.length > 0 ? named : whole;
-  const hasDate = columns.date.length > 0 || isParted;
-  return hasDate && columns.high.length + columns.low.length > 0 ? columns : null;
+  return columns;
+}
+
+/** What a header has to name and does not: the date, or any temperature. */
+export function lackingOf(columns: RecordColumns): readonly Measure[] {
+  return [
+    ...(dateColumns(columns).length === 0 ? (['date'] as const) : []),
+    ...(columns.high.length + columns.low.length === 0 ? (['high', 'low'] as const) : []),
+  ];
 }
 
 /** The scale that a header names; null when it names none. */
@@ -89,7 +107,12 @@ export function scaleOfHeader(header: string): Scale | null {
   return { units: isF ? 'us' : 'metric', perDegree: has('tenths', 'tenth') ? 10 : 1 };
 }
 
-/** The columns that a date is in: one, or those of year, month and day. */
-export function dateColumns({ date, year, month, day }: RecordColumns): readonly number[] {
-  return date.length > 0 ? date.slice(0, 1) : [year, month, day].flatMap((some) => some.slice(0, 1));
+/** The columns that a date is in: one, or those of year, month and day, or of year and day of the year. */
+export function dateColumns({ date, year, month, day, dayOfYear }: RecordColumns): readonly number[] {
+  if (date.length > 0) return date.slice(0, 1);
+  const parts = [
+    [year, month, day],
+    [year, dayOfYear],
+  ].find((some) => some.every(({ length }) => length > 0));
+  return parts?.flatMap((some) => some.slice(0, 1)) ?? [];
 }

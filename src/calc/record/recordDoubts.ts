@@ -11,6 +11,8 @@ export type RecordDoubt = { readonly line: number } & (
   | { readonly code: 'tooManyLines'; readonly count: number; readonly most: number }
   /** No line that names the columns. */
   | { readonly code: 'noHeader' }
+  /** A line names some of the columns. */
+  | { readonly code: 'headerLacks'; readonly measures: readonly Measure[] }
   | { readonly code: 'columnMissing'; readonly measure: Measure }
   | { readonly code: 'highMissing' }
   | {
@@ -52,6 +54,10 @@ export type RecordDoubt = { readonly line: number } & (
       readonly degrees: number;
       readonly units: UnitSystemName;
     }
+  /** Of a mark that says so. */
+  | { readonly code: 'estimated'; readonly measure: Measure; readonly given: string }
+  /** The cell names a scale, and the header or another cell the other. */
+  | { readonly code: 'cellOfOtherScale'; readonly given: string; readonly units: UnitSystemName }
   | { readonly code: 'scalesDiffer'; readonly header: string; readonly otherHeader: string }
   /** Neither the headers nor the temperatures tell the scale. */
   | { readonly code: 'scaleUnknown'; readonly hottest: number; readonly days: number }
@@ -61,6 +67,23 @@ export type RecordDoubt = { readonly line: number } & (
       readonly units: UnitSystemName;
       readonly year: number;
       readonly hottest: number;
+    }
+  /** In the scale that the person named the air was never so hot. */
+  | {
+      readonly code: 'askedScale';
+      readonly units: UnitSystemName;
+      readonly year: number;
+      readonly hottest: number;
+    }
+  /** Months that are none of that scale beside those of other years. */
+  | {
+      readonly code: 'monthsOfOtherScale';
+      readonly measure: Measure;
+      readonly units: UnitSystemName;
+      readonly from: number;
+      readonly to: number;
+      readonly mean: number;
+      readonly usual: number;
     }
   /** The warmest night of a year or more is too cold. */
   | { readonly code: 'otherLows'; readonly units: UnitSystemName; readonly warmest: number }
@@ -79,6 +102,8 @@ export type RecordDoubt = { readonly line: number } & (
   | { readonly code: 'notInOrder' }
   /** Days without a line, from the day after the one before. */
   | { readonly code: 'gap'; readonly from: number; readonly to: number; readonly count: number }
+  /** There is a column of highs, and of no day a high. */
+  | { readonly code: 'noHigh' }
   /** Lines without a low. */
   | { readonly code: 'noLow'; readonly count: number }
   /** Ten or more days are missing where a frost would change its date. */
@@ -86,7 +111,7 @@ export type RecordDoubt = { readonly line: number } & (
   /** Springs and falls that count. */
   | { readonly code: 'fewSeasons'; readonly springs: number; readonly falls: number; readonly enough: number }
   /** Of a code of which enough were listed. */
-  | { readonly code: 'andMore'; readonly count: number }
+  | { readonly code: 'andMore'; readonly of: DoubtCode; readonly count: number }
 );
 
 export type DoubtCode = RecordDoubt['code'];
@@ -96,6 +121,7 @@ const stopping: ReadonlySet<DoubtCode> = new Set([
   'nothingThere',
   'tooManyLines',
   'noHeader',
+  'headerLacks',
   'columnMissing',
   'columnTwice',
   'openQuote',
@@ -103,9 +129,12 @@ const stopping: ReadonlySet<DoubtCode> = new Set([
   'otherStation',
   'dayOrMonthFirst',
   'dayAndMonthFirst',
+  'cellOfOtherScale',
   'scalesDiffer',
   'scaleUnknown',
+  'askedScale',
   'otherScale',
+  'monthsOfOtherScale',
   'otherLows',
   'noScale',
   'columnsSwapped',
@@ -116,6 +145,20 @@ const stopping: ReadonlySet<DoubtCode> = new Set([
 
 export function isStopping({ code }: RecordDoubt): boolean {
   return stopping.has(code);
+}
+
+/** Nothing is wrong with the record: what was done with it, and how far it reaches. */
+const remarks: ReadonlySet<DoubtCode> = new Set([
+  'linesBefore',
+  'estimated',
+  'sameDayTwice',
+  'notInOrder',
+  'fewSeasons',
+] as const);
+
+/** Whether there is nothing to mend. `andMore` follows the kind that it counts. */
+export function isRemark(doubt: RecordDoubt): boolean {
+  return remarks.has(doubt.code === 'andMore' ? doubt.of : doubt.code);
 }
 
 /** More of one kind are counted only: nobody mends a thousand lines from a list. */
@@ -139,10 +182,10 @@ export function collectDoubts(): Doubts {
     },
     isStopped: () => [...byCode.values()].some(({ listed }) => listed.some(isStopping)),
     list() {
-      const groups = [...byCode.values()].map(({ listed, more }): readonly RecordDoubt[] => {
+      const groups = [...byCode].map(([code, { listed, more }]): readonly RecordDoubt[] => {
         listed.sort((a, b) => a.line - b.line);
         const line = listed.at(-1)?.line ?? 1;
-        return more === 0 ? listed : [...listed, { code: 'andMore', line, count: more }];
+        return more === 0 ? listed : [...listed, { code: 'andMore', line, of: code, count: more }];
       });
       const rank = (group: readonly RecordDoubt[]): number => (group.some(isStopping) ? 0 : 1);
       const lineOf = (group: readonly RecordDoubt[]): number => group[0]?.line ?? 1;

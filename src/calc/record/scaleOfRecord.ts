@@ -87,3 +87,15 @@ export function findOtherScale(
   }
   return undefined;
 }
+
+/**
+ * What speaks against a scale that the person named: only what no air ever was, for the rest the person may know better.
+ */
+export function findImpossibleScale(
+  warmest: readonly WarmestOfDay[],
+  units: UnitSystemName,
+): RecordDoubt | undefined {
+  const other = findOtherScale(warmest, units);
+  if (other?.code !== 'otherScale') return other;
+  return units === 'metric' ? { ...other, code: 'askedScale' } : undefined;
+}

@@ -41,6 +41,7 @@ export const commands = {
       '--first-frost ({first}) is {days} days after --last-frost ({last}). Check the year of each: the first frost of fall is the next one after the last frost.',
     badShare: '{option} is "{given}". Give a number above 0 and below 1, such as {example}.',
     badUnits: '{option} is "{given}". Give us (feet, inches, pounds, Fahrenheit) or metric.',
+    badWeatherUnits: '{option} is "{given}". Give us (for a record in Fahrenheit) or metric (in Celsius).',
     badHemisphere: '--hemisphere is "{given}". Give north or south.',
     badYear: '{option} is "{given}". Give a year from 1900 to 2199, such as {example}.',
     datesOrWeather:
@@ -55,7 +56,7 @@ export const commands = {
       'Frost at a risk of {risk}: last {last}, first {first}, out of {springs} {springs|spring|springs} and {falls} {falls|fall|falls}.',
     yearTaken: 'For {year}, the year after the record ends; --year gives another.',
     outExtension: '--out is "{given}". Give a name that ends in .xlsx.',
-    notUtf8: 'The text of {file} is not UTF-8. Save it as "CSV UTF-8".',
+    notUtf8: 'The text of {file} is neither UTF-8 nor UTF-16. Save it as "CSV UTF-8".',
     /** By the machine's code. */
     cannotRead: {
       ENOENT: 'There is no file {file}. Check its name and folder.',

@@ -2,6 +2,7 @@
 export const record = {
   hemispheres: { north: 'north', south: 'south' },
   measures: { date: 'date', high: 'high', low: 'low' },
+  and: ' and the ',
   units: { us: 'Fahrenheit', metric: 'Celsius' },
   sides: { spring: 'spring', fall: 'fall' },
   found:
@@ -11,6 +12,7 @@ export const record = {
   unitsBy: {
     asked: 'as you chose',
     header: 'as the header says',
+    cells: 'as its cells say',
     temperatures: 'going by the temperatures, for the header does not say',
   },
   /** By the code of the doubt. */
@@ -20,6 +22,8 @@ export const record = {
     tooManyLines: 'There are {count} lines, and {most} is the most. Give the days of one station only.',
     noHeader:
       'No line names the columns. Put one above the days, with a comma, a semicolon or a tab between the names, such as Date,High,Low.',
+    headerLacks:
+      'This line seems to name the columns, and none of its names is known for the {measures}. Call them Date, High and Low.',
     columnMissing:
       'No column holds the {measure}. Name it in the header, such as Low or Minimum temperature.',
     highMissing:
@@ -45,6 +49,9 @@ export const record = {
     futureDay: '{day} is still to come. The line was left out: a forecast is no record.',
     notATemperature:
       '"{given}" is no temperature. The {measure} was left empty; write digits only, without a unit or a mark.',
+    estimated: '"{given}" is marked as an estimate. The {measure} was taken as it stands.',
+    cellOfOtherScale:
+      '"{given}" is in the other scale than {units}, which you, the header or another cell names. Bring all days into one.',
     impossible: 'No {measure} is {degrees} degrees {units} where cucurbits grow. It was left empty.',
     scalesDiffer:
       'The headers "{header}" and "{otherHeader}" name different scales. Give both temperatures in one.',
@@ -52,10 +59,14 @@ export const record = {
       'Fahrenheit or Celsius? The header does not say, and of {days} {days|day|days} the hottest has {hottest}. Say which, or write (F) or (C) into the header.',
     otherScale:
       'The hottest day of {year} has {hottest} degrees {units}, which no year has where cucurbits grow. If this year, or the whole, is in the other scale, say so or bring all into one.',
+    askedScale:
+      'You said {units}, and then many days of {year} would be hotter than air ever was: the hottest has {hottest}. Say the other scale, or leave it to the record.',
+    monthsOfOtherScale:
+      'From {from} to {to} the {measure}s are as if in the other scale: at first {mean} degrees on average, and {usual} in that month of other years. Bring all days into {units}. If they are right as they stand, say yourself that the record is in {units}.',
     otherLows:
       'The warmest night has {warmest} degrees {units}, which no year has where cucurbits grow. Choose the other scale, or bring the record into one.',
     noScale:
-      'Days as hot as {hottest} are not of this earth, in Fahrenheit or in Celsius. If these are tenths of degrees, write so into the header: Low (tenths of degrees C).',
+      'Days as hot as {hottest} are not of this earth, in Fahrenheit or in Celsius. If these are tenths of degrees, write so into both headers: High (tenths of degrees C), Low (tenths of degrees C).',
     lowAboveHigh:
       'The low ({low}) is above the high ({high}). Both were left empty: which is right is not to be known.',
     columnsSwapped:
@@ -70,6 +81,8 @@ export const record = {
       'The warm half of the year is that of the {hemisphere}. Say that the place lies in the {hemisphere}, or look whether month and day changed places.',
     notInOrder: 'The days are not in the order of the calendar. They were sorted.',
     gap: '{count} {count|day is|days are} missing, from {from} to {to}.',
+    noHigh:
+      'No day has a high that can be used, so heat and first picks by heat cannot be told. Mend the column of the highs.',
     noLow: '{count} {count|day has|days have} no low, this is the first. They count as missing.',
     voidSeason:
       'The {side} of {year} does not count: ten or more days are missing where a frost would change its date.',

@@ -58,7 +58,7 @@ export const weatherPane = {
     },
     results: 'What the record says',
     heats: 'Heat to the first pick, by crop',
-    heat: '{heat} {unit} over {days} days, above {base}',
+    heat: '{heat} {unit} over {days} days, above {base} ({publisher})',
     sowings: 'Sowings of equal heat',
     sowingsBy: 'By the heat of {year}: {dates}.',
     noSowings: 'None can be given.',

@@ -36,6 +36,17 @@ describe('heatDates', () => {
     });
   });
 
+  test('a low above its high is named wherever it stands: typed by hand it can hide a frost', () => {
+    const winter = dates.indexOf(day('2024-12-20'));
+    const slipped = lows.map((low, i) => (i === winter ? 99 : low));
+    expect(refusalOf(() => heatDates(dates, highs, slipped, day('2030-05-09'), 200, 50))).toEqual({
+      code: 'lowAboveHighInRow',
+      row: winter + 1,
+      high: 70,
+      low: 99,
+    });
+  });
+
   test('is what heatDate gives from that day', () => {
     for (const { date } of heatDates(dates, highs, lows, day('2030-05-09'), 333, 51.5, 86, 'sine')) {
       const start = day(`${new Date(Number(date) * 86_400_000).getUTCFullYear()}-05-09`);
