@@ -54,4 +54,15 @@ describe('the cases of the bench', () => {
     }
     expect(await resultsOf(named('All sheets'))).toEqual([100, 1000]);
   });
+
+  test('an edit in the grid gives the plants of the edited plot', async () => {
+    const [among] = named('A length edited').cases;
+    const short = Number(await among.run());
+    // 200 ft of row after 100 ft: twice the plants, and the row's end has one (PLANTS.INROWS, hand calculation).
+    expect(Number(await among.run()) / short).toBeCloseTo(2, 1);
+    const [ofCrop] = named('A crop edited').cases;
+    expect(await ofCrop.run()).not.toBe(await ofCrop.run());
+    const [ofName] = named('A name edited').cases;
+    expect(await ofName.run()).toBe(await ofName.run());
+  }, 240_000);
 });

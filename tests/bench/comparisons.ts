@@ -3,10 +3,13 @@
  * seconds, because machines differ. What the cells hold is invented.
  */
 import { functions } from '../../src/functions';
+import type { BrowserWorkbook } from '../../src/hosts/browser/openWorkbook';
+import { openHeadless } from '../../src/hosts/browser/openHeadless';
 import { createFileWorkbook } from '../../src/hosts/file/createFileWorkbook';
 import { plotsTemplate } from '../../src/templates/plots';
-import { allTemplates } from '../../src/templates/sheets';
+import { allTemplates, functionNamespace } from '../../src/templates/sheets';
 import { fillSheets } from '../../src/workbook/fillSheets';
+import type { CellContent, TableRead, WorkbookPort } from '../../src/workbook/port';
 import { dayOfIso, serialOfDay } from '../../src/workbook/serialDate';
 
 export interface Case {
@@ -70,8 +73,7 @@ const longest = records[records.length - 1] as Record;
 const { dates, highs, lows } = longest;
 const size = dates.length;
 
-async function fillPlots(count: number): Promise<unknown> {
-  const workbook = createFileWorkbook({ functions: [...functions.values()] });
+async function fillPlots(workbook: WorkbookPort, count: number): Promise<unknown> {
   const inputs = Array.from({ length: count }, (_, i) => ({
     Plot: `Plot ${i + 1}`,
     Crop: i % 2 === 0 ? 'pickling cucumber' : 'pumpkin',
@@ -103,8 +105,60 @@ const sown = (plants: number, tested?: number): Case => ({
 const filled = (count: number): Case => ({
   name: `${count.toLocaleString('en-US')} plots`,
   size: count,
-  run: () => fillPlots(count),
+  run: () => fillPlots(createFileWorkbook({ functions: [...functions.values()] }), count),
 });
+
+const settleMs = 600_000;
+const grids = new Map<number, Promise<BrowserWorkbook>>();
+
+async function fillGrid(count: number): Promise<BrowserWorkbook> {
+  const workbook = openHeadless({
+    functions: [...functions.values()],
+    namespace: functionNamespace,
+    firstSheet: 'Scratch',
+  });
+  await fillPlots(workbook, count);
+  await workbook.settle(settleMs);
+  return workbook;
+}
+
+/** An edit of a plot in the middle of the grid's table, to the last result; of two values each in its turn. */
+function edited(count: number, header: string, values: readonly [CellContent, CellContent]): Case {
+  let edits = 0;
+  return {
+    name: `${count.toLocaleString('en-US')} plots`,
+    size: 1,
+    async run() {
+      const grid = grids.get(count) ?? fillGrid(count);
+      grids.set(count, grid);
+      const workbook = await grid;
+      const { area, headers } = (await workbook.readTable('Plots')) as TableRead;
+      const line = Math.ceil(count / 2);
+      const place = {
+        sheet: area.sheet,
+        row: area.row + line,
+        column: area.column + headers.indexOf(header),
+      };
+      await workbook.apply({
+        title: 'edit',
+        expect: [],
+        newSheets: [],
+        cells: [{ ...place, contents: [[values[edits++ % 2] ?? null]] }],
+        tableRows: [],
+        pictures: [],
+        marks: [],
+      });
+      await workbook.settle(settleMs);
+      const read = await workbook.readTable('Plots');
+      return read?.rows[line - 1]?.[headers.indexOf('Plants')];
+    },
+  };
+}
+
+function editing(title: string, header: string, values: readonly [CellContent, CellContent]): Comparison {
+  const among = (count: number): Case => edited(count, header, values);
+  return { title, per: 'edit', cases: [among(100), among(300), among(1_000)] };
+}
 
 export const comparisons: readonly Comparison[] = [
   growing('FROST.LASTDATES, FROST.SPRINGDATE', (record) =>
@@ -163,5 +217,8 @@ export const comparisons: readonly Comparison[] = [
     per: 'call',
     cases: [sown(100, 400), sown(10_000, 400), sown(100_000, 400)],
   },
+  editing('A length edited in the grid', 'Length', [100, 200]),
+  editing('A crop edited in the grid', 'Crop', ['pumpkin', 'zucchini']),
+  editing('A name edited in the grid', 'Plot', ['Creek', 'Hill']),
   { title: 'All sheets of a file, computed', per: 'plot', cases: [filled(100), filled(1_000)] },
 ];

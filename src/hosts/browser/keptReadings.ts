@@ -17,6 +17,7 @@ import {
   type IOtherFormulaData,
   type IUnitData,
 } from '@univerjs/engine-formula';
+import { RunList, type Formula } from './runList';
 
 /** Kinds of nodes in a parsed formula, by the engine's numbers: it exports no names for them. */
 const kinds = { function: 4, union: 10, prefix: 11, suffix: 12 };
@@ -132,6 +133,44 @@ abstract class KeptReadings extends FormulaDependencyGenerator {
   protected override async _calculateListByFunctionRefNode(trees: IFormulaDependencyTree[]): Promise<void> {
     this.isAskedForAll = trees.some(({ addressFunctionNodes }) => addressFunctionNodes.length > 0);
     if (this.isAskedForAll) await super._calculateListByFunctionRefNode(trees);
+  }
+
+  /** A formula that reads only what came out as it was before is not calculated. */
+  protected override _calculateRunList(trees: IFormulaDependencyTree[]): Formula[] {
+    const due = new Set(trees.map(({ treeId }) => treeId));
+    const formulas = super._calculateRunList(trees);
+    const isAllDue = formulas.length === due.size;
+    const hasSpilled = this._currentConfigService.getExcludedRange() != null;
+    const isOfCells = formulas.every(({ formulaId, featureId }) => formulaId == null && featureId == null);
+    if (isAllDue || hasSpilled || !isOfCells || this.isAskedForAll) return formulas;
+    // Later it cannot be asked.
+    const readers = new Map(
+      formulas.map((tree) => [
+        tree.treeId,
+        this._dependencyManagerService.searchDependency(tree.toRTreeItem()),
+      ]),
+    );
+    const list = new RunList(
+      formulas,
+      due,
+      ({ treeId }) => readers.get(treeId) ?? [],
+      (formula) => this.hasChanged(formula),
+    );
+    // All that the engine asks of a list of formulas is there.
+    return list as unknown as Formula[];
+  }
+
+  /** Its result against what stands in its cell. */
+  private hasChanged({ unitId, subUnitId, row, column, isDirty }: Formula): boolean {
+    const config = this._currentConfigService;
+    const runtime = this._runtimeService;
+    // What was written anew may look otherwise, and in a circle nothing is settled.
+    if (isDirty || runtime.isCycleDependency()) return true;
+    const spills = [runtime.getUnitArrayFormula(), config.getArrayFormulaRange()];
+    if (spills.some((ranges) => ranges[unitId]?.[subUnitId]?.[row]?.[column] != null)) return true;
+    const now = runtime.getUnitData()[unitId]?.[subUnitId]?.getValue(row, column);
+    const before = config.getUnitData()[unitId]?.[subUnitId]?.cellData.getValue(row, column);
+    return now?.v !== before?.v || now?.t !== before?.t;
   }
 }
 

@@ -1,5 +1,6 @@
 /** What formulas read is noted once, and an edit is never answered from before it. */
-import { RTree } from '@univerjs/core';
+import { RTree, type ICellData } from '@univerjs/core';
+import { InsertRowCommand, RemoveRowCommand } from '@univerjs/sheets';
 import fc from 'fast-check';
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import { RangesOnce } from '../../../src/hosts/browser/formulaLinks';
@@ -33,6 +34,8 @@ async function filled(lengths: readonly number[]): Promise<TypedWorkbook> {
       { f: '=SEASON_YEAR+A1' },
       { f: '=INDEX(Plots[Length],MATCH("plot 1",Plots[Plot],0))' },
     ],
+    // Mostly as they were, whatever is edited.
+    [{ f: '=IF(A1>100,"many","few")' }, { f: '=A3&"!"' }, { f: '=IF(B3="many!",B1,A1*0)' }],
   ]);
   expect(await typed.workbook.settle(settleMs)).toEqual([]);
   return typed;
@@ -117,6 +120,13 @@ describe('ranges noted once', () => {
   });
 });
 
+interface Deed {
+  readonly does:
+    'length' | 'name' | 'own' | 'year' | 'undo' | 'redo' | 'insertLine' | 'removeLine' | 'filled' | 'under';
+  readonly row: number;
+  readonly cell: ICellData;
+}
+
 describe('after edits of any kind', () => {
   const value = fc.oneof(
     fc.integer({ min: 1, max: 99 }).map((v) => ({ v })),
@@ -127,6 +137,12 @@ describe('after edits of any kind', () => {
     '=B4*2',
     '=SEASON_YEAR',
     '=COUNTIF(Plots[Length],">50")',
+    // Whole columns, and references that the engine finds out when it calculates.
+    '=SUM(Plots!C:C)',
+    '=SUM(INDIRECT("Plots!C4:C6"))',
+    '=SUM(INDIRECT("Plots[Twice]"))',
+    '=SUM(OFFSET(Plots!B4,0,0,3,2))',
+    '=SUM(Plots!B4:INDEX(Plots!C4:C9,2))',
   );
   const edit = fc.oneof(
     fc.record({ does: fc.constant('length' as const), row: fc.nat(5), cell: value }),
@@ -137,18 +153,69 @@ describe('after edits of any kind', () => {
     }),
     fc.record({ does: fc.constant('own' as const), row: fc.nat(3), cell: formula.map((f) => ({ f })) }),
     fc.record({ does: fc.constant('year' as const), row: fc.constant(0), cell: value }),
-    fc.record({ does: fc.constant('undo' as const), row: fc.constant(0), cell: fc.constant({}) }),
+    fc.record({
+      does: fc.constantFrom(
+        'undo' as const,
+        'redo' as const,
+        'insertLine' as const,
+        'removeLine' as const,
+        'filled' as const,
+      ),
+      row: fc.nat(2),
+      cell: fc.constant({}),
+    }),
+    fc.record({ does: fc.constant('under' as const), row: fc.nat(2), cell: value }),
   );
+
+  async function carryOut(typed: TypedWorkbook, { does, row, cell }: Deed): Promise<void> {
+    const area = (await typed.workbook.readTable('Plots'))?.area;
+    const lines = { unitId: typed.engine.unitId, subUnitId: typed.idOf('Plots') };
+    const range = { startRow: 3 + row, endRow: 3 + row, startColumn: 0, endColumn: 25 };
+    // The engine's table listens to lines that come and go on the sheet in front.
+    await typed.workbook.reveal({ sheet: 'Plots', row: 3, column: 0, rows: 1, columns: 1 });
+    switch (does) {
+      case 'undo':
+        await typed.workbook.undo();
+        break;
+      case 'redo':
+        await typed.workbook.redo();
+        break;
+      case 'insertLine':
+        await typed.run(InsertRowCommand.id, { ...lines, range, direction: 0 });
+        break;
+      case 'removeLine':
+        await typed.run(RemoveRowCommand.id, { ...lines, range });
+        break;
+      case 'filled':
+        // As the engine writes what is drawn out of one formula.
+        await typed.type('Own', 3, 1, [[{ f: '=A4*2+Plots!$B$4', si: 'drawn' }], [{ si: 'drawn' }]]);
+        break;
+      case 'under':
+        if (area === undefined) break;
+        await typed.type(
+          'Plots',
+          area.row + area.rows,
+          0,
+          Array.from({ length: row + 1 }, () => [{ v: 'plot 1' }, cell]),
+        );
+        break;
+      case 'own':
+        await typed.type('Own', 3 + row, 0, [[cell]]);
+        break;
+      case 'year':
+        await typed.type('Plots', 0, 1, [[cell]]);
+        break;
+      default:
+        await typed.type('Plots', 3 + row, does === 'name' ? 0 : 1, [[cell]]);
+    }
+  }
 
   it('every cell has the answer that the workbook opened anew has', async () => {
     await fc.assert(
       fc.asyncProperty(fc.array(edit, { minLength: 1, maxLength: 8 }), async (edits) => {
         const typed = await filled([100, 40]);
-        for (const { does, row, cell } of edits) {
-          if (does === 'undo') await typed.workbook.undo();
-          else if (does === 'own') await typed.type('Own', 3 + row, 0, [[cell]]);
-          else if (does === 'year') await typed.type('Plots', 0, 1, [[cell]]);
-          else await typed.type('Plots', 3 + row, does === 'name' ? 0 : 1, [[cell]]);
+        for (const each of edits) {
+          await carryOut(typed, each);
           expect(await typed.workbook.settle(settleMs)).toEqual([]);
         }
         const anew = opened(typed.workbook.snapshot());

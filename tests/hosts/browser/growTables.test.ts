@@ -115,6 +115,32 @@ describe('a growing table', () => {
     expect((await table())?.rows[2]).toEqual(['a', 1, 99]);
   });
 
+  test('calculates the lines that come, and of the others none but the last', async () => {
+    const doubled = vi.fn((args: readonly unknown[]) => ({ value: Number(args[0]) * 2 }));
+    typed.workbook.dispose();
+    typed = openTyped(undefined, [{ id: 'TEST.DOUBLE', run: doubled }]);
+    await typed.workbook.apply(change({ newSheets: [plots] }));
+    await typed.type('Plots', 5, 0, [
+      [{ v: 'c' }, { v: 3 }],
+      [{ v: 'd' }, { v: 4 }],
+      [{ v: 'e' }, { v: 5 }],
+    ]);
+    await typed.workbook.settle(settleMs);
+    const calculatedBy = async (edit: () => Promise<unknown>): Promise<unknown[]> => {
+      doubled.mockClear();
+      await edit();
+      await typed.workbook.settle(settleMs);
+      return doubled.mock.calls.map(([[length]]) => length);
+    };
+    const two = [
+      [{ v: 'f' }, { v: 6 }],
+      [{ v: 'g' }, { v: 7 }],
+    ];
+    expect(await calculatedBy(() => typed.type('Plots', 8, 0, two))).toEqual([5, 6, 7]);
+    expect(await calculatedBy(() => typed.workbook.undo())).toEqual([5]);
+    expect(await calculatedBy(() => typed.workbook.redo())).toEqual([5, 6, 7]);
+  });
+
   test('stays as it is when the edit is elsewhere', async () => {
     await typed.type('Plots', 6, 0, [[{ v: 'two below' }]]);
     await typed.type('Plots', 5, 3, [[{ v: 'beside' }]]);
