@@ -266,7 +266,7 @@ export const sheets = {
       /** Before the number of them. */
       seasonsBetween: 'Full seasons since the last cucurbits, where {low} to {high} are advised: ',
       lastCucurbitsUnfit:
-        'Last cucurbits is no year before this planting: type one such as 2024, or leave it blank.',
+        'Last cucurbits must be a year before this planting, such as 2024; leave it blank where it is not known.',
       storesLong: 'Keeps for months: plan curing and a dry store, see storage in Crops.',
       noFigure: 'The reference has no {figure} for this crop: fill in {header}.',
     },
