@@ -162,9 +162,9 @@ describe('a plot to mend spoils nothing else and is named by line, with what to 
       'line 2, A, Plants: No row fits: the plot is 2 ft wide and each row needs 5 ft. Give a smaller row spacing; or, for one row along a fence or bed, write a formula of your own with the edge "onedge".',
     ],
     [
-      'too few cells',
-      'A',
-      'line 2: the line has 1 cell and the header has 4. Mend the separators: one inside a name or a number makes two cells of one. The line was left out.',
+      'too many cells',
+      'A,slicing cucumber,1,000,20',
+      'line 2: the line has 5 cells for 4 columns. Mend the separators: one inside a name or a number makes two cells of one. The line was left out.',
     ],
     [
       'a name in use',

@@ -71,7 +71,7 @@ export const plotsPane = {
   paste: {
     heading: 'Paste plots from a sheet or a file',
     label: 'Rows copied from a sheet, or the text of a CSV file',
-    help: 'A first line with headers of Plots says which column is which. Without one the columns are those of the sheet, in its order, from Plot on.',
+    help: 'A first line with headers of Plots says which column is which. Without one the columns are those of the sheet, in its order, from Plot on. Where a line stops early, the rest of it is blank.',
     ready: '{count} {count|plot|plots} can be put into the sheet, under the last line.',
     nothing: 'There is no plot in it yet.',
     other:
