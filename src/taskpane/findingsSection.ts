@@ -4,6 +4,7 @@ import { isCellError, type Area, type CellError, type LiveWorkbook } from '../wo
 import { cellAddress } from '../workbook/cellAddress';
 import { english } from '../texts/english';
 import { fill } from '../texts/fill';
+import type { Actions } from './actions';
 import { element, section, setText } from './elements';
 import { createFindingsList, sayError, sayText } from './findingsList';
 import { createNotice } from './notice';
@@ -23,12 +24,12 @@ export interface FindingsSection {
 
 const words = pane.findings;
 
-export function createFindingsSection(workbook: LiveWorkbook): FindingsSection {
+export function createFindingsSection(workbook: LiveWorkbook, actions: Actions): FindingsSection {
   const { element: all, heading } = section('findings', words.heading);
   const selected = element('p', { role: 'status', class: 'selected' });
   const state = element('p', { class: 'hint' }, words.noSheet);
   const announced = element('p', { role: 'status', class: 'spoken' });
-  const notice = createNotice();
+  const notice = createNotice(actions);
   const list = createFindingsList((area) => {
     workbook.reveal(area).then(
       () => notice.say(''),

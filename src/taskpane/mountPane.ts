@@ -78,7 +78,7 @@ export async function mountPane(
     calendarTasks: tools.calendarTasks,
     refresh: refresher.now,
   });
-  const findings = createFindingsSection(workbook);
+  const findings = createFindingsSection(workbook, actions);
   const trouble = element('p', { role: 'alert', class: 'notice notice-bad' });
   const again = element('button', { type: 'button', hidden: true }, pane.readAgain);
   again.addEventListener('click', () => void refresher.now());

@@ -51,7 +51,7 @@ export function createPlanSection(workbook: LiveWorkbook, place: PlanPlace, acti
   const { element: all } = section('plan', words.heading);
   const kept = element('p', { class: 'lead' });
   const notKept = element('p', { role: 'alert', class: 'notice notice-bad' });
-  const notice = createNotice();
+  const notice = createNotice(actions);
 
   const run = (action: () => Promise<void>): void => {
     void actions.run(() => action().catch((cause: unknown) => notice.warn(failureSentence(cause))));

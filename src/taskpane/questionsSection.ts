@@ -27,6 +27,8 @@ export function createQuestionsSection(table: TableTemplate, tools: PaneTools): 
   const { element: all } = section('questions', words.heading);
   let plots: PlotsState = 'absent';
   let season: FormRead | null = null;
+  /** Whether the sheets still say what the answers were worked out from. */
+  const recheck: (() => void)[] = [];
 
   const figure = (crop: CellValue | undefined, name: string): number | null => {
     const value = typeof plots === 'object' ? figureOf(plots.figures, String(crop ?? ''), name)?.value : null;
@@ -173,6 +175,7 @@ export function createQuestionsSection(table: TableTemplate, tools: PaneTools): 
     answer: (values: Values) => Said,
   ): HTMLElement => {
     const { heading, button } = words[name];
+    let answered: { readonly values: Values; readonly text: string; isOld: boolean } | null = null;
     const question = createQuestion({
       name,
       heading,
@@ -180,7 +183,18 @@ export function createQuestionsSection(table: TableTemplate, tools: PaneTools): 
       fields,
       wanted: words.wanted,
       nearestNames: tools.nearestNames,
-      onAsk: (values) => question.say(answer(values)),
+      onAsk(values) {
+        const said = answer(values);
+        answered = { values, text: textOf(said), isOld: false };
+        question.say(said);
+      },
+      onEdit: () => (answered = null),
+    });
+    recheck.push(() => {
+      if (answered === null) return;
+      const isOld = textOf(answer(answered.values)) !== answered.text;
+      if (isOld !== answered.isOld) question.remark(isOld ? fill(words.isOld, { button }) : '');
+      answered.isOld = isOld;
     });
     return question.element;
   };
@@ -224,8 +238,13 @@ export function createQuestionsSection(table: TableTemplate, tools: PaneTools): 
       season = nextSeason;
       body.hidden = typeof plots !== 'object' || season === null;
       hint.hidden = !body.hidden;
+      if (!body.hidden) for (const each of recheck) each();
     },
   };
+}
+
+function textOf(said: Said): string {
+  return said.map((part) => (typeof part === 'string' ? part : part.textContent)).join('\n');
 }
 
 function sayAnswer<Value>(answer: Answer<Value>, say: (value: Value) => Said): Said {

@@ -49,7 +49,7 @@ export function createSheetsSection(parts: SheetsParts): SheetsSection {
   const leave = element('button', { type: 'button' }, pane.many.leave);
   const asks = createAsks(words.refresh, [goOn, leave]);
   const progress = createProgress();
-  const notice = createNotice();
+  const notice = createNotice(actions);
   all.append(
     element('p', { class: 'lead' }, words.lead),
     list,

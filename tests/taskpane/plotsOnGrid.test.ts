@@ -223,6 +223,31 @@ describe('a plot', () => {
     expect(await whole(0)).toEqual(creek);
   });
 
+  it('moves no further than the ends, which the buttons show without losing the focus', async () => {
+    const barred = (): (string | null)[] =>
+      ['Move up', 'Move down'].map((text) => pane.button(text).getAttribute('aria-disabled'));
+    choose(0);
+    expect(barred()).toEqual(['true', 'false']);
+    await press('Move up', '"Creek" is the first line already.');
+    choose(1);
+    expect(barred()).toEqual(['false', 'false']);
+    pane.button('Move down').focus();
+    await press('Move down', '"Hill" is line 3 of 3 now.');
+    expect(barred()).toEqual(['false', 'true']);
+    expect(document.activeElement).toBe(pane.button('Move down'));
+    expect(pane.button('Move down').disabled).toBe(false);
+  });
+
+  it('is said to be changed until it is undone, or something else is done', async () => {
+    choose(0);
+    await press('Duplicate', '"Creek" was duplicated');
+    await workbook.undo();
+    await until(() => expect(pane.spoken()).not.toContain('was duplicated'));
+    await press('Move down', '"Creek" is line 2 of 3 now.');
+    await press('Refresh the sheets', 'Refreshed:');
+    expect(pane.spoken()).not.toContain('is line 2 of 3 now');
+  });
+
   it('leaves, removed, a blank line at the end, which the next plot takes', async () => {
     choose(0);
     pane.button('Remove').click();

@@ -107,6 +107,7 @@ export const plotsPane = {
     noSheets: 'The questions open once the sheets are filled.',
     noSeason: 'The Season sheet lacks a figure for this. Fill in its frost dates and assurance.',
     wanted: 'This is needed for an answer.',
+    isOld: 'The sheets have changed since, and the answer with them. Press "{button}" again.',
     crop: { label: 'Crop', help: 'Its figures in the Crops sheet stand in for what is left blank.' },
     row: {
       heading: 'How much row for a weekly harvest?',
