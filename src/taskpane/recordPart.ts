@@ -1,6 +1,5 @@
 /** A daily record out of rows that were copied, or out of a text file: looked at first, then put into the sheets. */
-import { mostFileBytes } from '../workbook/fileLimits';
-import { HostError } from '../workbook/port';
+import { refuseHugeFile } from '../workbook/fileLimits';
 import { todaySerial } from '../workbook/today';
 import type { WeatherRecord } from '../templates/weather';
 import type { Hemisphere, ReadWeather, Units } from '../templates/weatherTools';
@@ -88,7 +87,7 @@ export function createRecordPart({ readWeather, addButton, run, put: putIn }: Re
     const file = chooser.files?.[0];
     if (file !== undefined) {
       run(async () => {
-        if (file.size > mostFileBytes) throw new HostError({ code: 'fileTooBig' });
+        refuseHugeFile(file.name, file.size);
         area.value = await file.text();
         look();
       });

@@ -333,6 +333,10 @@ export type HostProblem =
   | { readonly code: 'fileDamaged' }
   /** Read no further: it goes beyond a limit. */
   | { readonly code: 'fileTooBig' }
+  /** The same of a text file. */
+  | { readonly code: 'fileLongList' }
+  /** A sheet of ours goes on far below what is filled in. */
+  | { readonly code: 'fileEmptyRows' }
   | { readonly code: 'fileEncrypted' }
   /** Another kind of file, which its program can save as one that can be read. */
   | { readonly code: 'fileOtherKind'; readonly kind: string }

@@ -413,7 +413,7 @@ describe('a file far bigger than a plan', () => {
   test('is refused before it is read, a list of too many lines before it is filled', async () => {
     const huge = await plan('', { readBytes: () => new Uint8Array(20_000_001) });
     expect(huge.code).toBe(2);
-    expect(huge.warned.join()).toMatch(/far more than a plan/);
+    expect(huge.warned.join()).toMatch(/far larger than a list of plots.*delete the others, save it as CSV/);
     const long = await plan(`Plot,Crop\n${'a,gourd\n'.repeat(10_001)}`);
     expect(long.code).toBe(2);
     expect(long.warned.join()).toMatch(/has 10001 lines, and a plan takes at most 10000\. Divide it/);

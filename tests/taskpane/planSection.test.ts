@@ -243,6 +243,8 @@ describe('a page that opens and keeps plans', () => {
     files.read = () => Promise.reject(new Error('must not be read'));
     choose('huge.xlsx', 1e9);
     await until(() => expect(said()).toContain('holds far more than a plan'));
+    choose('huge.csv', 1e9);
+    await until(() => expect(said()).toContain('far larger than a list of plots'));
     expect(desk.shown).toHaveLength(1);
   });
 

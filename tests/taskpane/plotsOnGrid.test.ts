@@ -243,6 +243,7 @@ describe('a plot', () => {
     await press('Duplicate', '"Creek" was duplicated');
     await workbook.undo();
     await until(() => expect(pane.spoken()).not.toContain('was duplicated'));
+    choose(0);
     await press('Move down', '"Creek" is line 2 of 3 now.');
     await press('Refresh the sheets', 'Refreshed:');
     expect(pane.spoken()).not.toContain('is line 2 of 3 now');

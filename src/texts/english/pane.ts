@@ -287,6 +287,10 @@ export const pane = {
       'The file cannot be read: it is damaged, or not whole. Open it in a spreadsheet program, save it as .xlsx under another name, and try that.',
     fileTooBig:
       'The file holds far more than a plan, so it was not read to its end. Copy the sheets of the plan into a workbook of their own, and try that.',
+    fileLongList:
+      'The file is far larger than a list of plots or a record of days, so it was not read. Keep the lines and the columns that are wanted, delete the others, save it as CSV, and try that.',
+    fileEmptyRows:
+      'A sheet of the plan in this file goes on far below the last filled row, mostly with empty rows that were given a colour, a border or a format, so it was not read to its end. Open the file in its program, mark all rows below the last filled one, down to the end of the sheet, delete them, save the file, and try again.',
     fileEncrypted:
       'The file is locked with a password. Open it in its program, save it without the password, and try again.',
     fileOtherKind: 'The file is of the kind {kind}. Open it in its program, save it as .xlsx, and try that.',
