@@ -62,6 +62,17 @@ describe('the list', () => {
   });
 });
 
+it('names the functions near one that there is not, as the command does', async () => {
+  const near = 'There is no function CUCURBIT.SEED.NEDED. Near it: CUCURBIT.SEED.NEEDED.';
+  await type(0, await columnIndex('Days to spare'), { f: '=CUCURBIT.SEED.NEDED(100,0.8)' });
+  await until(() => expect(pane.section('To look at').textContent).toContain(`Days to spare: ${near}`));
+  const { area } = await table();
+  await pane.type('Scratch', 0, 0, { f: '=CUCURBIT.SEED.NEDED(100,0.8)' });
+  await workbook.settle(20_000);
+  await workbook.reveal({ ...area, sheet: 'Scratch', row: 0, column: 0, rows: 1, columns: 1 });
+  await until(() => expect(pane.spoken()).toContain(`Selected cell A1: ${near}`));
+});
+
 describe('what stands in for a blank', () => {
   it('is said beside the field, for the crop and the layout chosen, and not written', async () => {
     pane.button('New plot').click();
