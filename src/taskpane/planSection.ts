@@ -102,8 +102,8 @@ export function createPlanSection(workbook: LiveWorkbook, place: PlanPlace, acti
   };
   const aside = element(
     'div',
-    { hidden: !desk.hasAside() },
-    element('p', { class: 'hint' }, words.aside.there),
+    { hidden: desk.countAside() === 0 },
+    element('p', { class: 'hint' }, fill(words.aside.there, { count: desk.countAside() })),
     element(
       'div',
       { class: 'buttons' },

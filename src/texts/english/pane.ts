@@ -92,7 +92,7 @@ export const pane = {
     notTaken: 'Another tab has it open again, and keeps it.',
     aside: {
       there:
-        'A plan kept in this browser could not be opened and is put aside. Try it again once this page has been renewed, or save it as it is kept, for somebody who can mend it.',
+        '{count} {count|plan|plans} kept in this browser could not be opened and {count|is|are} put aside. Try again once this page has been renewed, or save {count|it|them} as {count|it is|they are} kept, for somebody who can mend {count|it|them}.',
       save: 'Save what was put aside',
       fileName: 'cucurbit-plan-put-aside.json',
       open: 'Try to open it again',
