@@ -8,7 +8,8 @@ import { fill } from '../texts/fill';
 import { element, section } from './elements';
 import type { Answer, PaneTools } from './paneTools';
 import type { PlotsState } from './readPlots';
-import { createQuestion, type QuestionField, type Values } from './question';
+import type { QuestionField, Values } from './question';
+import { createSheetQuestion, type Said, type SheetQuestion } from './sheetQuestion';
 import { cropsOf, figureOf } from './standIns';
 import { todaySerial } from '../workbook/today';
 
@@ -21,14 +22,11 @@ export interface QuestionsSection {
   show(plots: PlotsState, season: FormRead | null): void;
 }
 
-type Said = readonly (Node | string)[];
-
 export function createQuestionsSection(table: TableTemplate, tools: PaneTools): QuestionsSection {
   const { element: all } = section('questions', words.heading);
   let plots: PlotsState = 'absent';
   let season: FormRead | null = null;
-  /** Whether the sheets still say what the answers were worked out from. */
-  const recheck: (() => void)[] = [];
+  const asked: SheetQuestion[] = [];
 
   const figure = (crop: CellValue | undefined, name: string): number | null => {
     const value = typeof plots === 'object' ? figureOf(plots.figures, String(crop ?? ''), name)?.value : null;
@@ -175,27 +173,11 @@ export function createQuestionsSection(table: TableTemplate, tools: PaneTools): 
     answer: (values: Values) => Said,
   ): HTMLElement => {
     const { heading, button } = words[name];
-    let answered: { readonly values: Values; readonly text: string; isOld: boolean } | null = null;
-    const question = createQuestion({
-      name,
-      heading,
-      button,
-      fields,
-      wanted: words.wanted,
-      nearestNames: tools.nearestNames,
-      onAsk(values) {
-        const said = answer(values);
-        answered = { values, text: textOf(said), isOld: false };
-        question.say(said);
-      },
-      onEdit: () => (answered = null),
-    });
-    recheck.push(() => {
-      if (answered === null) return;
-      const isOld = textOf(answer(answered.values)) !== answered.text;
-      if (isOld !== answered.isOld) question.remark(isOld ? fill(words.isOld, { button }) : '');
-      answered.isOld = isOld;
-    });
+    const question = createSheetQuestion(
+      { name, heading, button, fields, wanted: words.wanted, nearestNames: tools.nearestNames },
+      answer,
+    );
+    asked.push(question);
     return question.element;
   };
   const body = element(
@@ -238,13 +220,9 @@ export function createQuestionsSection(table: TableTemplate, tools: PaneTools): 
       season = nextSeason;
       body.hidden = typeof plots !== 'object' || season === null;
       hint.hidden = !body.hidden;
-      if (!body.hidden) for (const each of recheck) each();
+      if (!body.hidden) for (const each of asked) each.recheck();
     },
   };
-}
-
-function textOf(said: Said): string {
-  return said.map((part) => (typeof part === 'string' ? part : part.textContent)).join('\n');
 }
 
 function sayAnswer<Value>(answer: Answer<Value>, say: (value: Value) => Said): Said {
