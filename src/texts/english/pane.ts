@@ -174,6 +174,8 @@ export const pane = {
     workedPercent: 'Working on the sheets: {percent} % done.',
     made: 'Made: {sheets}.',
     madeNext: 'Next: type a line for each plot in {sheet}.',
+    madeNextDates:
+      'Next: give these above, for no date can be worked out without them: {labels}. Then type a line for each plot in {sheet}.',
     refreshed: 'Refreshed: {sheets}.',
     kept: '{count} {count|cell holds|cells hold} something typed over a formula and {count|was|were} left alone.',
     gone: 'No longer there: {rows}. If they are wanted, undo what removed them; or delete the sheet and fill the sheets again.',
