@@ -5,8 +5,7 @@ import type { FrostDatesOfRecord, ReadWeather } from '../templates/weatherTools'
 import { english } from '../texts/english';
 import { fill } from '../texts/fill';
 import type { FillRequest } from '../workbook/fillSheets';
-import { mostFileBytes } from '../workbook/fileLimits';
-import { HostError } from '../workbook/port';
+import { refuseHugeFile } from '../workbook/fileLimits';
 import { dayOfSerial, isoOfDay } from '../workbook/serialDate';
 import { todaySerial } from '../workbook/today';
 import type { WeatherOptions } from './planOptions';
@@ -39,7 +38,7 @@ export function frostsOfWeather(
   { readWeather, frostDates }: WeatherTools,
 ): WeatherFrosts {
   const { file, units, hemisphere, risk } = options;
-  if (bytes.length > mostFileBytes) throw new HostError({ code: 'fileTooBig' });
+  refuseHugeFile(file, bytes.length);
   const read = readWeather(textOf(file, bytes), { units, hemisphere, today: todaySerial() });
   const doubts = read.doubts.map(({ line, sentence }) => fill(words.weatherLine, { file, line, sentence }));
   const { record } = read;

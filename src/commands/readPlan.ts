@@ -5,7 +5,7 @@ import { allTemplates, knownTemplates } from '../templates/sheets';
 import { english } from '../texts/english';
 import { fill } from '../texts/fill';
 import type { FillRequest } from '../workbook/fillSheets';
-import { mostFileBytes } from '../workbook/fileLimits';
+import { refuseHugeFile } from '../workbook/fileLimits';
 import { HostError, type WorkbookPort } from '../workbook/port';
 import { readDelimited } from '../workbook/readDelimited';
 import { readFilling, type ReadableBook } from '../workbook/readFilling';
@@ -46,7 +46,7 @@ const mostLines = 10_000;
 
 /** @throws HostError, UsageError */
 export async function readPlan(file: string, bytes: Uint8Array, reader: PlanReader): Promise<PlanRead> {
-  if (bytes.length > mostFileBytes) throw new HostError({ code: 'fileTooBig' });
+  refuseHugeFile(file, bytes.length);
   if (!isWorkbook(file, bytes)) return readPlotList(file, bytes);
   const filling = await readFilling(reader.openXlsx(bytes), knownTemplates, reader.makeWorkbook);
   if (filling === null) throw new HostError({ code: 'fileNotOurs' });

@@ -39,7 +39,7 @@ export function createCalendarSection(parts: CalendarParts): CalendarSection {
   const { element: all } = section('calendar', words.heading);
   const state = element('p', { class: 'hint' });
   const make = element('button', { type: 'button' }, words.make);
-  const notice = createNotice();
+  const notice = createNotice(actions);
   actions.add(make);
 
   const run = async (): Promise<void> => {

@@ -2,10 +2,13 @@
 import type { Finding } from '../workbook/findFindings';
 import { isCellError, type Area, type CellError, type LiveWorkbook } from '../workbook/port';
 import { cellAddress } from '../workbook/cellAddress';
+import type { NearestNames } from '../templates/sayListProblem';
 import { english } from '../texts/english';
 import { fill } from '../texts/fill';
+import type { Actions } from './actions';
 import { element, section, setText } from './elements';
 import { createFindingsList, sayError, sayText } from './findingsList';
+import { faultAt } from './formulaFaults';
 import { createNotice } from './notice';
 import { problemSentence } from './problemSentence';
 
@@ -23,12 +26,16 @@ export interface FindingsSection {
 
 const words = pane.findings;
 
-export function createFindingsSection(workbook: LiveWorkbook): FindingsSection {
+export function createFindingsSection(
+  workbook: LiveWorkbook,
+  actions: Actions,
+  nearestNames: NearestNames,
+): FindingsSection {
   const { element: all, heading } = section('findings', words.heading);
   const selected = element('p', { role: 'status', class: 'selected' });
   const state = element('p', { class: 'hint' }, words.noSheet);
   const announced = element('p', { role: 'status', class: 'spoken' });
-  const notice = createNotice();
+  const notice = createNotice(actions);
   const list = createFindingsList((area) => {
     workbook.reveal(area).then(
       () => notice.say(''),
@@ -62,7 +69,7 @@ export function createFindingsSection(workbook: LiveWorkbook): FindingsSection {
     wait: () => sayHeading(isThere),
     async showSelected(area) {
       const asked = ++latest;
-      const error = area === null ? null : await errorIn(workbook, area);
+      const error = area === null ? null : await errorIn(workbook, area, nearestNames);
       // A later selection has overtaken this one.
       if (asked !== latest) return;
       const found = shown.find((finding) => isAt(finding, area));
@@ -73,10 +80,15 @@ export function createFindingsSection(workbook: LiveWorkbook): FindingsSection {
 }
 
 /** The error in the first cell of the area. A cell that cannot be read just now has nothing to say. */
-async function errorIn(workbook: LiveWorkbook, area: Area): Promise<CellError | null> {
+async function errorIn(
+  workbook: LiveWorkbook,
+  area: Area,
+  nearestNames: NearestNames,
+): Promise<CellError | null> {
   try {
     const value = (await workbook.read({ ...area, rows: 1, columns: 1 })).values[0]?.[0];
-    return isCellError(value) ? value : null;
+    if (!isCellError(value)) return null;
+    return { ...value, message: value.message ?? (await faultAt(workbook, area, nearestNames)) };
   } catch {
     return null;
   }

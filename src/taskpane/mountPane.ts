@@ -15,6 +15,7 @@ import { createCalendarSection, findInCalendar } from './calendarSection';
 import { createCautionsSection } from './cautionsSection';
 import { element, setText } from './elements';
 import { createFindingsSection } from './findingsSection';
+import { explainFindings } from './formulaFaults';
 import type { PaneTools } from './paneTools';
 import { createPlanSection, type PlanPlace } from './planSection';
 import { createPlotsSection } from './plotsSection';
@@ -78,7 +79,7 @@ export async function mountPane(
     calendarTasks: tools.calendarTasks,
     refresh: refresher.now,
   });
-  const findings = createFindingsSection(workbook);
+  const findings = createFindingsSection(workbook, actions, tools.nearestNames);
   const trouble = element('p', { role: 'alert', class: 'notice notice-bad' });
   const again = element('button', { type: 'button', hidden: true }, pane.readAgain);
   again.addEventListener('click', () => void refresher.now());
@@ -145,7 +146,13 @@ export async function mountPane(
     const left = unsettled === 'unreadable' ? 0 : unsettled.length;
     const lines = await attempt(() => readPlots(workbook, plotsTable, left === 0));
     const sky = await attempt(() => readWeatherSheet(workbook));
-    const found = await attempt(() => findFindings(workbook, plotsTable, notesHeader, causesInPlots));
+    const found = await attempt(async () =>
+      explainFindings(
+        workbook,
+        await findFindings(workbook, plotsTable, notesHeader, causesInPlots),
+        tools.nearestNames,
+      ),
+    );
     // Of plots that are still calculated it would say that they changed.
     const dates =
       left > 0 ? 'waiting' : await attempt(() => readCalendarState(workbook, tools.calendarTasks));

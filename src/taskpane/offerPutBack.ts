@@ -22,7 +22,7 @@ export async function offerPutBack(root: HTMLElement, workbook: Restorable): Pro
   const action = await workbook.findCutOff().catch(() => null);
   if (action === null) return;
   const actions = createActions(root);
-  const notice = createNotice();
+  const notice = createNotice(actions);
   const put = element('button', { type: 'button' }, cutOff.put);
   const leave = element('button', { type: 'button' }, cutOff.leave);
   actions.add(put);

@@ -1,7 +1,7 @@
 /** In a page of our own: whether the plan is kept, its way out as a file, and another plan in its place. */
 import type { Desk, FileRead, Filling } from '../workbook/desk';
-import { mostFileBytes } from '../workbook/fileLimits';
-import { HostError, type LiveWorkbook, type SheetInfo } from '../workbook/port';
+import { refuseHugeFile } from '../workbook/fileLimits';
+import type { LiveWorkbook, SheetInfo } from '../workbook/port';
 import { findTypedOver, readLines, type LinesRead } from '../workbook/readLines';
 import { plotsTable } from '../templates/plots';
 import { knownTemplates } from '../templates/sheets';
@@ -51,7 +51,7 @@ export function createPlanSection(workbook: LiveWorkbook, place: PlanPlace, acti
   const { element: all } = section('plan', words.heading);
   const kept = element('p', { class: 'lead' });
   const notKept = element('p', { role: 'alert', class: 'notice notice-bad' });
-  const notice = createNotice();
+  const notice = createNotice(actions);
 
   const run = (action: () => Promise<void>): void => {
     void actions.run(() => action().catch((cause: unknown) => notice.warn(failureSentence(cause))));
@@ -80,7 +80,7 @@ export function createPlanSection(workbook: LiveWorkbook, place: PlanPlace, acti
   };
   const openFile = async (file: File): Promise<void> => {
     notice.say(words.opening);
-    if (file.size > mostFileBytes) throw new HostError({ code: 'fileTooBig' });
+    refuseHugeFile(file.name, file.size);
     const bytes = new Uint8Array(await file.arrayBuffer());
     const opened = await files.read(file.name, bytes, workbook);
     if ('refused' in opened) return notice.warn(`${nothingChanged} ${opened.refused}`);
@@ -102,8 +102,8 @@ export function createPlanSection(workbook: LiveWorkbook, place: PlanPlace, acti
   };
   const aside = element(
     'div',
-    { hidden: !desk.hasAside() },
-    element('p', { class: 'hint' }, words.aside.there),
+    { hidden: desk.countAside() === 0 },
+    element('p', { class: 'hint' }, fill(words.aside.there, { count: desk.countAside() })),
     element(
       'div',
       { class: 'buttons' },

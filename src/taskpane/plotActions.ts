@@ -61,6 +61,14 @@ export function createPlotActions(
 
   const onChosen = (text: string, action: Parameters<PlotDesk['withChosen']>[0]): HTMLButtonElement =>
     desk.button(text, () => desk.withChosen(action));
+  const up = onChosen(words.up, (read, index, name) => desk.run(() => move(read, index, index - 1, name)));
+  const down = onChosen(words.down, (read, index, name) =>
+    desk.run(() => move(read, index, index + 1, name)),
+  );
+  desk.onPlace((chosen, count) => {
+    desk.bar(up, chosen === 0);
+    desk.bar(down, chosen === count - 1);
+  });
   return element(
     'div',
     {},
@@ -71,8 +79,8 @@ export function createPlotActions(
       ...(desk.workbook.cannotAddRows === true
         ? []
         : [onChosen(words.copy, (read, index, name) => desk.run(() => duplicate(read, index, name)))]),
-      onChosen(words.up, (read, index, name) => desk.run(() => move(read, index, index - 1, name))),
-      onChosen(words.down, (read, index, name) => desk.run(() => move(read, index, index + 1, name))),
+      up,
+      down,
       onChosen(words.remove, (_, __, name) => askRemoval(name)),
       onChosen(words.show, (read, index) => desk.run(() => reveal(read, index))),
     ),

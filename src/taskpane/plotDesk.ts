@@ -23,6 +23,8 @@ export interface PlotDesk {
   isSettled(): boolean;
   /** What was read, for everybody who shows it. */
   show(state: PlotsState): void;
+  /** Told which line is chosen, of how many, whenever one of the two may have changed. */
+  onPlace(listener: (chosen: number | null, count: number) => void): void;
   /** An action that writes. */
   run(action: () => Promise<void>): void;
   /** On the plot that is chosen; says so when none is. */
@@ -39,6 +41,7 @@ export interface PlotDesk {
     chosen: number | null,
   ): Promise<void>;
   button(text: string, onClick: () => void): HTMLButtonElement;
+  readonly bar: Actions['bar'];
 }
 
 /** @param onShow takes what was read */
@@ -48,14 +51,20 @@ export function createPlotDesk(
   actions: Actions,
   onShow: (state: PlotsState) => void,
 ): PlotDesk {
-  const notice = createNotice();
-  const list = createPlotList(() => notice.say(''));
+  const notice = createNotice(actions);
+  let tellPlace: Parameters<PlotDesk['onPlace']>[0] = () => undefined;
+  const list = createPlotList(
+    () => notice.say(''),
+    (chosen, count) => tellPlace(chosen, count),
+  );
   let read: LinesRead | null = null;
   let isSettled = false;
 
   const show = (state: PlotsState): void => {
+    const before = read?.stamp;
     read = typeof state === 'object' ? state.lines : null;
     isSettled = typeof state === 'object' && state.isSettled;
+    if (read?.stamp !== before) notice.forgetGood();
     onShow(state);
   };
   return {
@@ -66,6 +75,10 @@ export function createPlotDesk(
     lines: () => read,
     isSettled: () => isSettled,
     show,
+    onPlace(listener) {
+      tellPlace = listener;
+    },
+    bar: actions.bar,
     run(action) {
       void actions.run(() => action().catch((cause: unknown) => notice.warn(failureSentence(cause))));
     },

@@ -35,8 +35,14 @@ interface Item {
   readonly mark: HTMLElement;
 }
 
-/** @param onChoose the person has chosen another */
-export function createPlotList(onChoose: () => void): PlotList {
+/**
+ * @param onChoose the person has chosen another
+ * @param onPlace which line is chosen, of how many, may have changed
+ */
+export function createPlotList(
+  onChoose: () => void,
+  onPlace: (chosen: number | null, count: number) => void,
+): PlotList {
   const searchId = paneId('find-plot');
   const search = element('input', { id: searchId, type: 'search', autocomplete: 'off' });
   const searchField = element(
@@ -57,6 +63,7 @@ export function createPlotList(onChoose: () => void): PlotList {
     const radio = element('input', { type: 'radio', name: paneId('plot-line'), value: index });
     radio.addEventListener('change', () => {
       chosen = index;
+      onPlace(chosen, rows.length);
       onChoose();
     });
     const name = element('span', { class: 'line-name' });
@@ -82,6 +89,7 @@ export function createPlotList(onChoose: () => void): PlotList {
   const choose = (index: number | null): void => {
     chosen = index !== null && index < rows.length ? index : null;
     items.forEach(({ radio }, i) => (radio.checked = i === chosen));
+    onPlace(chosen, rows.length);
   };
   const itemChosen = (): Item | undefined => (chosen === null ? undefined : items[chosen]);
 
@@ -104,7 +112,7 @@ export function createPlotList(onChoose: () => void): PlotList {
       searchField.hidden = rows.length < manyPlots;
       if (searchField.hidden) search.value = '';
       filter();
-      if (chosen !== null) choose(followName(rows, chosen, before));
+      choose(chosen === null ? null : followName(rows, chosen, before));
       if (hadFocus) items.at(-1)?.radio.focus();
     },
     chosen: () => chosen,

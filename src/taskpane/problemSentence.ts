@@ -22,8 +22,9 @@ function hostSentence(problem: HostProblem): string {
   return fill(pane.problems[problem.code], { ...problem, cell });
 }
 
-/** For whoever is asked for help: only where our own sentence does not say it all. */
+/** For whoever is asked for help: only where our own sentence does not say it all, and they would not have the file. */
 function detailOf(cause: unknown): string {
+  if (cause instanceof HostError && cause.problem.code.startsWith('file')) return '';
   const origin = cause instanceof HostError ? cause.cause : cause;
   return origin instanceof Error ? origin.message : '';
 }

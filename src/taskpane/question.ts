@@ -2,7 +2,7 @@
 import type { CellValue } from '../workbook/port';
 import type { FormLine } from '../workbook/template';
 import type { NearestNames } from '../templates/sayListProblem';
-import { element, paneId } from './elements';
+import { element, paneId, setText } from './elements';
 import { createFormField, type FormField } from './formField';
 
 export interface QuestionField extends Pick<FormLine, 'name' | 'format' | 'limits' | 'takenAs'> {
@@ -33,6 +33,8 @@ export interface QuestionParts {
 export interface Question {
   readonly element: HTMLElement;
   say(answer: readonly (Node | string)[]): void;
+  /** Beside the answer; '' for nothing. */
+  remark(sentence: string): void;
 }
 
 export function createQuestion(parts: QuestionParts): Question {
@@ -44,6 +46,7 @@ export function createQuestion(parts: QuestionParts): Question {
     return { made, field };
   });
   const answer = element('div', { role: 'status', class: 'answer' });
+  const remark = element('p', { role: 'status', class: 'note' });
   const button = element('button', { type: 'submit' }, parts.button);
   const headingId = paneId(`${parts.name}-question`);
   const form = element(
@@ -52,6 +55,7 @@ export function createQuestion(parts: QuestionParts): Question {
     element('div', { class: 'fields' }, ...fields.map(({ made }) => made.element)),
     element('div', { class: 'buttons' }, button),
     answer,
+    remark,
   );
 
   const wrongWith = (made: FormField, field: QuestionField): string | null => {
@@ -63,8 +67,12 @@ export function createQuestion(parts: QuestionParts): Question {
     const wrong = made.isDone() ? wrongWith(made, field) : null;
     made.markWrong(wrong === parts.wanted ? null : wrong);
   };
-  form.addEventListener('input', () => {
+  const clear = (): void => {
     answer.replaceChildren();
+    setText(remark, '');
+  };
+  form.addEventListener('input', () => {
+    clear();
     parts.onEdit?.();
   });
   form.addEventListener('submit', (event) => {
@@ -74,7 +82,7 @@ export function createQuestion(parts: QuestionParts): Question {
       made.setDone();
       made.markWrong(wrongWith(made, field));
     }
-    answer.replaceChildren();
+    clear();
     if (wrong[0] !== undefined) return wrong[0].made.focus();
     const values = fields.map(({ made, field }) => {
       const checked = made.check();
@@ -91,5 +99,6 @@ export function createQuestion(parts: QuestionParts): Question {
       form,
     ),
     say: (said) => answer.replaceChildren(...said),
+    remark: (sentence) => setText(remark, sentence),
   };
 }

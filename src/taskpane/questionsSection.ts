@@ -8,7 +8,8 @@ import { fill } from '../texts/fill';
 import { element, section } from './elements';
 import type { Answer, PaneTools } from './paneTools';
 import type { PlotsState } from './readPlots';
-import { createQuestion, type QuestionField, type Values } from './question';
+import type { QuestionField, Values } from './question';
+import { createSheetQuestion, type Said, type SheetQuestion } from './sheetQuestion';
 import { cropsOf, figureOf } from './standIns';
 import { todaySerial } from '../workbook/today';
 
@@ -21,12 +22,11 @@ export interface QuestionsSection {
   show(plots: PlotsState, season: FormRead | null): void;
 }
 
-type Said = readonly (Node | string)[];
-
 export function createQuestionsSection(table: TableTemplate, tools: PaneTools): QuestionsSection {
   const { element: all } = section('questions', words.heading);
   let plots: PlotsState = 'absent';
   let season: FormRead | null = null;
+  const asked: SheetQuestion[] = [];
 
   const figure = (crop: CellValue | undefined, name: string): number | null => {
     const value = typeof plots === 'object' ? figureOf(plots.figures, String(crop ?? ''), name)?.value : null;
@@ -173,15 +173,11 @@ export function createQuestionsSection(table: TableTemplate, tools: PaneTools): 
     answer: (values: Values) => Said,
   ): HTMLElement => {
     const { heading, button } = words[name];
-    const question = createQuestion({
-      name,
-      heading,
-      button,
-      fields,
-      wanted: words.wanted,
-      nearestNames: tools.nearestNames,
-      onAsk: (values) => question.say(answer(values)),
-    });
+    const question = createSheetQuestion(
+      { name, heading, button, fields, wanted: words.wanted, nearestNames: tools.nearestNames },
+      answer,
+    );
+    asked.push(question);
     return question.element;
   };
   const body = element(
@@ -224,6 +220,7 @@ export function createQuestionsSection(table: TableTemplate, tools: PaneTools): 
       season = nextSeason;
       body.hidden = typeof plots !== 'object' || season === null;
       hint.hidden = !body.hidden;
+      if (!body.hidden) for (const each of asked) each.recheck();
     },
   };
 }

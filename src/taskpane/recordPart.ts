@@ -1,7 +1,6 @@
 /** A daily record out of rows that were copied, or out of a text file: looked at first, then put into the sheets. */
-import { mostFileBytes } from '../workbook/fileLimits';
+import { refuseHugeFile } from '../workbook/fileLimits';
 import { decodeText } from '../workbook/decodeText';
-import { HostError } from '../workbook/port';
 import { todaySerial } from '../workbook/today';
 import type { WeatherRecord } from '../templates/weather';
 import type { Hemisphere, ReadWeather, Units } from '../templates/weatherTools';
@@ -79,7 +78,7 @@ export function createRecordPart({ readWeather, addButton, run, warn, put: putIn
     const file = chooser.files?.[0];
     if (file !== undefined) {
       run(async () => {
-        if (file.size > mostFileBytes) throw new HostError({ code: 'fileTooBig' });
+        refuseHugeFile(file.name, file.size);
         const text = decodeText(new Uint8Array(await file.arrayBuffer()));
         if (text === null) return warn(fill(english.commands.plan.notUtf8, { file: file.name }));
         area.value = text;

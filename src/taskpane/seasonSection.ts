@@ -50,7 +50,7 @@ export function createSeasonSection(
   const put = element('button', { type: 'submit', class: 'main' }, words.put);
   const back = element('button', { type: 'button', hidden: true }, words.back);
   const hint = element('p', { class: 'hint' });
-  const notice = createNotice();
+  const notice = createNotice(actions);
   const form = createForm(heading.id, fields, hint, [put, back]);
   const question = createUnitsQuestion((answer) => {
     if (actions.isBusy()) return;

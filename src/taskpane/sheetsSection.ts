@@ -49,7 +49,7 @@ export function createSheetsSection(parts: SheetsParts): SheetsSection {
   const leave = element('button', { type: 'button' }, pane.many.leave);
   const asks = createAsks(words.refresh, [goOn, leave]);
   const progress = createProgress();
-  const notice = createNotice();
+  const notice = createNotice(actions);
   all.append(
     element('p', { class: 'lead' }, words.lead),
     list,
@@ -96,7 +96,8 @@ export function createSheetsSection(parts: SheetsParts): SheetsSection {
     };
     const report = await fillSheets(workbook, requests, pane.undo.sheets, tell);
     await parts.refresh();
-    notice.say(sayReport(report, parts.typedNext));
+    const blank = isSeasonThere ? [] : blankDates(season, form);
+    notice.say([sayReport(report), ...sayNext(report, parts.typedNext, blank)].join(' '));
   };
 
   const start = (isSure: boolean): void =>
@@ -124,15 +125,30 @@ function sayState(template: SheetTemplate, sheet: SheetInfo | undefined): string
   return sheet.name === template.sheet ? words.there : fill(words.thereAs, { name: sheet.name });
 }
 
-function sayReport({ made, refreshed, kept, gone }: FillReport, typedNext: SheetTemplate): string {
+function sayReport({ made, refreshed, kept, gone }: FillReport): string {
   const sentences: string[] = [];
   if (made.length > 0) sentences.push(fill(words.made, { sheets: made.join(', ') }));
   if (refreshed.length > 0) sentences.push(fill(words.refreshed, { sheets: refreshed.join(', ') }));
   if (kept > 0) sentences.push(fill(words.kept, { count: kept }));
   if (gone.length > 0) sentences.push(sayGone(gone));
-  const next = made.find((name) => name.startsWith(typedNext.sheet));
-  if (next !== undefined) sentences.push(fill(words.madeNext, { sheet: next }));
   return sentences.join(' ');
+}
+
+/** @param blank labels of what is asked before a line can be computed */
+function sayNext({ made }: FillReport, typedNext: SheetTemplate, blank: readonly string[]): string[] {
+  const sheet = made.find((name) => name.startsWith(typedNext.sheet));
+  if (sheet === undefined) return [];
+  return [
+    blank.length === 0
+      ? fill(words.madeNext, { sheet })
+      : fill(words.madeNextDates, { sheet, labels: blank.join(', ') }),
+  ];
+}
+
+/** Nothing stands in for a date of the season. */
+function blankDates({ form }: SheetTemplate, given: FillRequest['form']): string[] {
+  const dates = form.filter(({ kind, format }) => kind === 'input' && format === 'date');
+  return dates.filter(({ name }) => (given[name] ?? null) === null).map(({ label }) => label);
 }
 
 const mostRowsNamed = 5;

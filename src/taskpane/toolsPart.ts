@@ -24,7 +24,7 @@ export interface ToolsParts {
 }
 
 export function createToolsPart({ workbook, templates, actions, refresh }: ToolsParts): HTMLElement {
-  const notice = createNotice();
+  const notice = createNotice(actions);
   /** @param run gives back what is said when it is done */
   const tool = (
     { button: label, help, working }: (typeof words)['formulas' | 'copy'],

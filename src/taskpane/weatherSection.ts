@@ -41,7 +41,7 @@ export interface WeatherParts {
 export function createWeatherSection({ workbook, actions, tools, refresh }: WeatherParts): WeatherSection {
   const { element: all } = section('weather', words.heading);
   const hint = element('p', { class: 'hint' });
-  const notice = createNotice();
+  const notice = createNotice(actions);
   const run = (action: () => Promise<void>): void =>
     void actions.run(() => action().catch((cause: unknown) => notice.warn(failureSentence(cause))));
   const { say, warn } = notice;

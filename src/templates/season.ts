@@ -36,11 +36,18 @@ const computed = (key: LineKey, name: string, compute: FormLine['content'], form
 /** Half a per cent of losses can be meant. */
 const losses: Limits = { atLeast: 0, atMost: 1, mayBeTiny: true };
 
-/** The wait belongs to a mean date (50 % risk) and falls in a line to none at 10 %. */
+const meanRisk = 0.5;
+const noWaitRisk = practice.noWaitRisk.value;
+
+/** The wait belongs to a mean date and falls in a line to none at a low risk. */
 const scaledWait = (daysAtMean: number): CellContent => ({
   compute: native(
     'ROUNDUP',
-    operate(daysAtMean, '*', native('MAX', 0, operate(operate(input('FROST_RISK'), '-', 0.1), '/', 0.4))),
+    operate(
+      daysAtMean,
+      '*',
+      native('MAX', 0, operate(operate(input('FROST_RISK'), '-', noWaitRisk), '/', meanRisk - noWaitRisk)),
+    ),
     0,
   ),
 });
@@ -49,7 +56,7 @@ const lastFrostMonth = native('MONTH', input('LAST_FROST'));
 const lastFrostYear = native('YEAR', input('LAST_FROST'));
 
 /** A leap year. Two frosts of one season cannot be further apart. */
-export const mostSeasonDays = 366;
+export const mostSeasonDays = practice.mostSeasonDays.value;
 
 export const seasonTemplate: SheetTemplate = {
   id: 'season',

@@ -39,11 +39,11 @@ export interface Desk {
   hasBefore(): boolean;
   /** Opens the one before; what is open now is then the one before. */
   bringBack(): Promise<LiveWorkbook>;
-  /** Whether there is one that could not be opened. */
-  hasAside(): boolean;
-  /** As it is kept, for whoever can read it. */
+  /** How many could not be opened. */
+  countAside(): number;
+  /** As they are kept, for whoever can read them. */
   asideText(): string;
-  /** Opens it, where it can be read by now; else what was open stays so, and it stays put aside. */
+  /** Opens the latest of them that can be read by now; else what was open stays so, and all stay put aside. */
   openAside(): Promise<{ readonly workbook: LiveWorkbook; readonly isOpened: boolean }>;
   /** Opens what another tab kept; null when yet another has taken it. */
   takeOver(): Promise<LiveWorkbook | null>;

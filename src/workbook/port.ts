@@ -6,6 +6,8 @@
  * arrives or nothing does. Rows and columns count from 0.
  */
 
+import type { FormulaFault } from './formulaFault';
+
 /** A value as it stands in a cell. null is an empty cell. A string is text, whatever it looks like. */
 export type CellValue = string | number | boolean | null;
 
@@ -286,6 +288,8 @@ export interface LiveWorkbook extends WorkbookPort {
    * half-way, some are entered again and the rest are as they were. @throws HostError
    */
   reenterFormulas(title: string): Promise<Reentered>;
+  /** What keeps the program from reading a formula, null when nothing does; absent where it does not say. */
+  findFault?(formula: string): FormulaFault | null;
   selection(): Promise<Area | null>;
   onSelection(listener: (area: Area) => void): () => void;
   /** Some cell's content or result changed; told once for a run of changes. */
@@ -333,6 +337,10 @@ export type HostProblem =
   | { readonly code: 'fileDamaged' }
   /** Read no further: it goes beyond a limit. */
   | { readonly code: 'fileTooBig' }
+  /** The same of a text file. */
+  | { readonly code: 'fileLongList' }
+  /** A sheet of ours goes on far below what is filled in. */
+  | { readonly code: 'fileEmptyRows' }
   | { readonly code: 'fileEncrypted' }
   /** Another kind of file, which its program can save as one that can be read. */
   | { readonly code: 'fileOtherKind'; readonly kind: string }

@@ -12,6 +12,7 @@ export type DelimitedProblem =
       readonly column: number;
       readonly firstColumn: number;
     }
+  /** More cells than columns. */
   | { readonly code: 'raggedLine'; readonly line: number; readonly expected: number; readonly found: number }
   /** A quote that never closes, or closes in the middle of a cell. */
   | { readonly code: 'openQuote'; readonly line: number };
@@ -22,7 +23,7 @@ export interface Delimited {
   readonly headerLine: number;
   /** Whether the headers stand in the text. */
   readonly isHeaded: boolean;
-  /** A record with a problem is not among them. */
+  /** As many cells as headers: a line may end with its last cell. A record with a problem is not among them. */
   readonly rows: readonly { readonly line: number; readonly cells: readonly string[] }[];
   readonly problems: readonly DelimitedProblem[];
   /** Whether a number may be written with a comma: not where the comma stands between cells. */
@@ -53,7 +54,7 @@ export function readDelimited(text: string, known?: KnownHeaders): Delimited {
   const isHeaded = found >= 0 || known?.mayBeBare !== true;
   const [head, ...below] = all.slice(Math.max(0, found));
   const firstLine = head?.cells.map((cell) => cell.trim()) ?? [];
-  const headers = isHeaded ? firstLine : firstLine.map((_, index) => known.headers[index] ?? '');
+  const headers = isHeaded ? firstLine : bareHeaders(all, known.headers);
   const records = isHeaded || head === undefined ? below : [head, ...below];
   const headProblems = problemsOfHead(head, headers);
   const headerLine = head?.line ?? 1;
@@ -65,13 +66,21 @@ export function readDelimited(text: string, known?: KnownHeaders): Delimited {
   for (const { line, cells, isQuoteOpen } of records) {
     if (isQuoteOpen) {
       problems.push({ code: 'openQuote', line });
-    } else if (cells.length !== headers.length) {
+    } else if (cells.slice(headers.length).some((cell) => cell.trim() !== '')) {
       problems.push({ code: 'raggedLine', line, expected: headers.length, found: cells.length });
     } else {
-      rows.push({ line, cells });
+      rows.push({ line, cells: headers.map((_, index) => cells[index] ?? '') });
     }
   }
   return { headers, headerLine, isHeaded, rows, problems, decimalComma };
+}
+
+/** The first line may have more columns than are known, and a later one more than the first. */
+function bareHeaders(records: readonly FileRecord[], known: readonly string[]): string[] {
+  const [first = 0, ...widths] = records.map(({ cells }) => cells.length);
+  const longest = widths.reduce((most, width) => Math.max(most, width), first);
+  const length = Math.max(first, Math.min(longest, known.length));
+  return Array.from({ length }, (_, index) => known[index] ?? '');
 }
 
 function isAmong(cell: string, names: readonly string[]): boolean {

@@ -191,7 +191,7 @@ describe('a daily record', () => {
   test('far bigger than a record is refused', async () => {
     const { code, warned } = await plan(new Uint8Array(20_000_001));
     expect(code).toBe(2);
-    expect(warned[0]).toMatch(/far more than a plan/);
+    expect(warned[0]).toMatch(/far larger than a list of plots or a record of days/);
   });
 
   test('that is no text is refused', async () => {

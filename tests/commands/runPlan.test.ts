@@ -162,9 +162,9 @@ describe('a plot to mend spoils nothing else and is named by line, with what to 
       'line 2, A, Plants: No row fits: the plot is 2 ft wide and each row needs 5 ft. Give a smaller row spacing; or, for one row along a fence or bed, write a formula of your own with the edge "onedge".',
     ],
     [
-      'too few cells',
-      'A',
-      'line 2: the line has 1 cell and the header has 4. Mend the separators: one inside a name or a number makes two cells of one. The line was left out.',
+      'too many cells',
+      'A,slicing cucumber,1,000,20',
+      'line 2: the line has 5 cells for 4 columns. Mend the separators: one inside a name or a number makes two cells of one. The line was left out.',
     ],
     [
       'a name in use',
@@ -413,7 +413,7 @@ describe('a file far bigger than a plan', () => {
   test('is refused before it is read, a list of too many lines before it is filled', async () => {
     const huge = await plan('', { readBytes: () => new Uint8Array(20_000_001) });
     expect(huge.code).toBe(2);
-    expect(huge.warned.join()).toMatch(/far more than a plan/);
+    expect(huge.warned.join()).toMatch(/far larger than a list of plots.*delete the others, save it as CSV/);
     const long = await plan(`Plot,Crop\n${'a,gourd\n'.repeat(10_001)}`);
     expect(long.code).toBe(2);
     expect(long.warned.join()).toMatch(/has 10001 lines, and a plan takes at most 10000\. Divide it/);

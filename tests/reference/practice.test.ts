@@ -3,7 +3,8 @@ import { practice } from '../../src/reference/practice';
 import { sources, unsourcedGrounds } from '../../src/reference/sources';
 
 test('waits in days, shares of all plants and of the stand, hives an acre, each with its ground', () => {
-  // 7 and 14 days, one plant in ten: common practice, no source. 1 to 3: University of Delaware, pollenizers.
+  // 7 and 14 days, one plant in ten: common practice, no source. A leap year between frosts, no wait at a risk of a
+  // tenth: judgement. 1 to 3: University of Delaware, pollenizers.
   // 1 hive an acre of cucumbers: North Carolina Beekeeping Note 7B. Three quarters of a stand: judgement.
   // The ranges of the growing notes: common practice, no source. 25 plants looked at: judgement. 120 and 90 days
   // after raw manure: 7 CFR 205.203(c)(1). 2 to 3 seasons between cucurbits: North Carolina AG-552. Curing: Alabama
@@ -15,6 +16,8 @@ test('waits in days, shares of all plants and of the stand, hives an acre, each 
   ).toEqual({
     setOutWait: 14,
     sowingWait: 7,
+    noWaitRisk: 0.1,
+    mostSeasonDays: 366,
     gynoeciousPollenizers: 0.1,
     triploidPollenizers: 1 / (1 + 3),
     hives: 1,

@@ -43,7 +43,7 @@ function createFakeDesk(found: Started['found'] = 'nothing'): FakeDesk {
     shown,
     kept: null,
     aside: null,
-    hasAside: () => desk.aside !== null,
+    countAside: () => (desk.aside === null ? 0 : 1),
     asideText: () => desk.aside?.text ?? '',
     async openAside() {
       const opens = desk.aside?.opens ?? null;
@@ -191,7 +191,7 @@ describe('a page that opens and keeps plans', () => {
     const click = vi.spyOn(HTMLAnchorElement.prototype, 'click').mockImplementation(() => undefined);
     desk.aside = { text: '{"version":2}', opens: null };
     await open();
-    expect(said()).toContain(plan.aside.there);
+    expect(said()).toContain('1 plan kept in this browser could not be opened and is put aside.');
     button(plan.aside.save).click();
     await until(() => expect(said()).toContain(plan.saved));
     expect((click.mock.contexts[0] as HTMLAnchorElement).download).toBe('cucurbit-plan-put-aside.json');
@@ -203,7 +203,9 @@ describe('a page that opens and keeps plans', () => {
     button(plan.aside.open).click();
     await until(() => expect(said()).toContain(plan.aside.opened));
     expect(desk.shown.at(-1)).toBe(again);
-    const hints = [...root.querySelectorAll('p')].filter((one) => one.textContent === plan.aside.there);
+    const hints = [...root.querySelectorAll('p')].filter((one) =>
+      one.textContent?.includes('could not be opened and'),
+    );
     expect(hints.map((hint) => hint.parentElement?.hidden)).toEqual([true]);
   });
 
@@ -243,6 +245,8 @@ describe('a page that opens and keeps plans', () => {
     files.read = () => Promise.reject(new Error('must not be read'));
     choose('huge.xlsx', 1e9);
     await until(() => expect(said()).toContain('holds far more than a plan'));
+    choose('huge.csv', 1e9);
+    await until(() => expect(said()).toContain('far larger than a list of plots'));
     expect(desk.shown).toHaveLength(1);
   });
 

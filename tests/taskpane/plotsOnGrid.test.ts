@@ -62,6 +62,17 @@ describe('the list', () => {
   });
 });
 
+it('names the functions near one that there is not, as the command does', async () => {
+  const near = 'There is no function CUCURBIT.SEED.NEDED. Near it: CUCURBIT.SEED.NEEDED.';
+  await type(0, await columnIndex('Days to spare'), { f: '=CUCURBIT.SEED.NEDED(100,0.8)' });
+  await until(() => expect(pane.section('To look at').textContent).toContain(`Days to spare: ${near}`));
+  const { area } = await table();
+  await pane.type('Scratch', 0, 0, { f: '=CUCURBIT.SEED.NEDED(100,0.8)' });
+  await workbook.settle(20_000);
+  await workbook.reveal({ ...area, sheet: 'Scratch', row: 0, column: 0, rows: 1, columns: 1 });
+  await until(() => expect(pane.spoken()).toContain(`Selected cell A1: ${near}`));
+});
+
 describe('what stands in for a blank', () => {
   it('is said beside the field, for the crop and the layout chosen, and not written', async () => {
     pane.button('New plot').click();
@@ -223,6 +234,32 @@ describe('a plot', () => {
     expect(await whole(0)).toEqual(creek);
   });
 
+  it('moves no further than the ends, which the buttons show without losing the focus', async () => {
+    const barred = (): (string | null)[] =>
+      ['Move up', 'Move down'].map((text) => pane.button(text).getAttribute('aria-disabled'));
+    choose(0);
+    expect(barred()).toEqual(['true', 'false']);
+    await press('Move up', '"Creek" is the first line already.');
+    choose(1);
+    expect(barred()).toEqual(['false', 'false']);
+    pane.button('Move down').focus();
+    await press('Move down', '"Hill" is line 3 of 3 now.');
+    expect(barred()).toEqual(['false', 'true']);
+    expect(document.activeElement).toBe(pane.button('Move down'));
+    expect(pane.button('Move down').disabled).toBe(false);
+  });
+
+  it('is said to be changed until it is undone, or something else is done', async () => {
+    choose(0);
+    await press('Duplicate', '"Creek" was duplicated');
+    await workbook.undo();
+    await until(() => expect(pane.spoken()).not.toContain('was duplicated'));
+    choose(0);
+    await press('Move down', '"Creek" is line 2 of 3 now.');
+    await press('Refresh the sheets', 'Refreshed:');
+    expect(pane.spoken()).not.toContain('is line 2 of 3 now');
+  });
+
   it('leaves, removed, a blank line at the end, which the next plot takes', async () => {
     choose(0);
     pane.button('Remove').click();
@@ -260,19 +297,18 @@ describe('pasted rows', () => {
     ].join('\n');
     enter(pane.field(label), text);
     const section = pane.section('Plots').textContent ?? '';
-    expect(section).toContain('4 plots can be put into the sheet');
+    expect(section).toContain('5 plots can be put into the sheet');
     expect(section).toContain('The sheet computes these itself, so they are left out: Plants.');
     expect(section).toContain('In the sheet already: Creek.');
     expect(section).toContain('Line 3, column Crop: "zuchini" is not known. Near it: zucchini');
     expect(section).toContain('Line 4, column Length: "forty" is not a number.');
-    expect(section).toContain('Line 5: the line has 2 cells and the header has 6.');
     expect(section).toContain('Line 6, column Germination: 85 is 8500 %. Write 85 percent as 85% or 0.85.');
-    await press('Put 4 plots into the sheet', '4 plots were put into the sheet.');
-    expect(await names()).toEqual(['Creek', 'Hill', '007', 'East', 'West', 'Creek', 'South']);
+    await press('Put 5 plots into the sheet', '5 plots were put into the sheet.');
+    expect(await names()).toEqual(['Creek', 'Hill', '007', 'East', 'West', 'Creek', 'North', 'South']);
     expect((await column('Germination'))[3]).toBe(0.85);
     expect((await column('Taken as'))[3]).toBe('summer squash');
     // What could not be read stays as it was typed.
-    expect((await column('Length')).slice(3)).toEqual([40, 40, 'forty', 40]);
+    expect((await column('Length')).slice(3)).toEqual([40, 40, 'forty', null, 40]);
     expect(pane.field(label).value).toBe('');
     await workbook.undo();
     expect(await names()).toEqual(['Creek', 'Hill', '007']);

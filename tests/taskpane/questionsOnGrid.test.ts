@@ -65,6 +65,29 @@ describe('a question', () => {
     expect(answer(row)).toBe('');
   });
 
+  it('says beside its answer when the sheets have changed since, while that makes another', async () => {
+    const fits = question('What still fits before frost?');
+    const row = question('How much row for a weekly harvest?');
+    enter(field(fits, 'Sown outdoors on'), '2027-07-01');
+    pane.button('List the crops').click();
+    enter(field(row, 'Wanted each week'), '50');
+    enter(field(row, 'Crop'), 'slicing cucumber');
+    pane.button('Work out the row').click();
+    const old = 'The sheets have changed since, and the answer with them. Press "List the crops" again.';
+    expect(fits.textContent).not.toContain(old);
+    const frost = await pane.workbook.locate('FIRST_FROST');
+    if (frost === null) throw new Error('no first frost');
+    await pane.type('Season', frost.row, frost.column, { v: serial('2027-09-20') });
+    await until(() => expect(fits.textContent).toContain(old));
+    expect(row.textContent).not.toContain('The sheets have changed since');
+    pane.button('List the crops').click();
+    expect(fits.textContent).not.toContain(old);
+    await pane.type('Season', frost.row, frost.column, { v: serial('2027-10-10') });
+    await until(() => expect(fits.textContent).toContain(old));
+    await pane.type('Season', frost.row, frost.column, { v: serial('2027-09-20') });
+    await until(() => expect(fits.textContent).not.toContain(old));
+  });
+
   it('about seed for a stand is answered at the assurance of the season, with the weight', () => {
     const seed = question('How much seed for a stand?');
     enter(field(seed, 'Plants wanted'), '100');

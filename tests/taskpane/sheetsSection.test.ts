@@ -28,6 +28,16 @@ describe('filling the sheets', () => {
     expect(pane.button('Refresh the sheets')).toBeDefined();
   });
 
+  it('without frosts says that they are next', async () => {
+    const pane = await openPane();
+    pane.button('Fill the sheets').click();
+    await until(() =>
+      expect(pane.spoken()).toContain(
+        'without them: Last frost of spring, First frost of fall. Then type a line for each plot in Plots.',
+      ),
+    );
+  });
+
   it('asks before it renews more plots than the engine bears, and lets go on or leave', async () => {
     const plots = Array.from({ length: 1501 }, (_, i) => ({ Plot: `Lot ${i}` }));
     const pane = await openPane((workbook) => fillFake(workbook, plots));

@@ -97,13 +97,29 @@ describe('readDelimited', () => {
     expect(read.rows[0]?.cells).toEqual(['A', '0,85']);
   });
 
-  it('names a line with too few or too many cells and does not take it', () => {
-    const read = readDelimited('Plot,Length\nA\nB,2\nC,3,4\n');
-    expect(read.problems).toEqual([
-      { code: 'raggedLine', line: 2, expected: 2, found: 1 },
-      { code: 'raggedLine', line: 4, expected: 2, found: 3 },
-    ]);
+  it('names a line with too many cells and does not take it', () => {
+    const read = readDelimited('Plot,Length\nB,2\nC,3,4\n');
+    expect(read.problems).toEqual([{ code: 'raggedLine', line: 3, expected: 2, found: 3 }]);
     expect(read.rows.map((row) => row.cells[0])).toEqual(['B']);
+  });
+
+  it('takes a line that stops before its last blank cells, or has more of them', () => {
+    const read = readDelimited('Plot,Crop,Length\nA\nB,gourd\nC,gourd,3,,\n');
+    expect(read.problems).toEqual([]);
+    expect(read.rows.map((row) => row.cells)).toEqual([
+      ['A', '', ''],
+      ['B', 'gourd', ''],
+      ['C', 'gourd', '3'],
+    ]);
+  });
+
+  it('takes such lines without a header too: the longest says how many of the known columns there are', () => {
+    const known = { headers: ['Plot', 'Crop', 'Length'], mayBeBare: true };
+    expect(readDelimited('A,gourd\nB,gourd,20\nC\nD,gourd,5,more\n', known)).toMatchObject({
+      headers: known.headers,
+      rows: [{ cells: ['A', 'gourd', ''] }, { cells: ['B', 'gourd', '20'] }, { cells: ['C', '', ''] }],
+      problems: [{ code: 'raggedLine', line: 4, expected: 3, found: 4 }],
+    });
   });
 
   it.each(['', '\n \n', '\uFEFF'])('says that %j is empty', (text) => {

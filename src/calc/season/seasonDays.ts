@@ -1,9 +1,7 @@
+import { practice } from '../../reference/practice';
 import { checkDay } from '../dates/dayLimits';
 import { refuse } from '../errors';
 import type { Recorder } from '../working';
-
-/** A leap year. Two frosts of one season cannot be further apart. */
-const mostDays = 366;
 
 /**
  * Days from the last frost of spring to the first frost of fall.
@@ -23,7 +21,7 @@ export function seasonDays(lastFrost: number, firstFrost: number, record?: Recor
   checkDay('first_frost', firstFrost);
   const days = firstFrost - lastFrost;
   if (days <= 0) refuse({ code: 'frostDatesReversed', lastFrost, firstFrost });
-  if (days > mostDays) refuse({ code: 'frostYearsApart', lastFrost, firstFrost, days });
+  if (days > practice.mostSeasonDays.value) refuse({ code: 'frostYearsApart', lastFrost, firstFrost, days });
   record?.({
     step: 'seasonDays',
     inputs: { first_frost: firstFrost, last_frost: lastFrost },

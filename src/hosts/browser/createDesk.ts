@@ -117,9 +117,10 @@ export function createDesk(parts: DeskParts): PageDesk {
     try {
       return await open(kept);
     } catch {
-      aside = kept;
+      // The same again where nothing could be kept in its place the last time.
+      if (aside?.snapshot !== kept.snapshot) aside = { ...kept, ...(aside && { earlier: aside }) };
       // Whoever cannot put it aside may not write over it either.
-      if (!(await write({ aside: kept }))) store = null;
+      if (!(await write({ aside }))) store = null;
       return null;
     }
   }
@@ -156,15 +157,18 @@ export function createDesk(parts: DeskParts): PageDesk {
     replace: async (filling) => swap(await fill(filling)),
     hasBefore: () => before !== null,
     bringBack: () => swap(before ?? ''),
-    hasAside: () => aside !== null,
+    countAside: () => asideOnes(aside).length,
     asideText: () => JSON.stringify(aside),
     async openAside() {
-      const shown = aside === null ? null : await open(aside).catch(() => null);
-      if (shown !== null) {
-        aside = null;
+      const all = asideOnes(aside);
+      for (const one of all) {
+        const shown = await open(one).catch(() => null);
+        if (shown === null) continue;
+        aside = asOneAside(all.filter((other) => other !== one));
         await write({ aside });
+        return { workbook: shown, isOpened: true };
       }
-      return { workbook: shown ?? (workbook as BrowserWorkbook), isOpened: shown !== null };
+      return { workbook: workbook as BrowserWorkbook, isOpened: false };
     },
     async takeOver() {
       if (opened === null || parts.lock === null) return null;
@@ -188,6 +192,17 @@ export function createDesk(parts: DeskParts): PageDesk {
 
 function isOurVersion({ version }: Kept): boolean {
   return version <= snapshotVersion;
+}
+
+/** The latest first. */
+function asideOnes(aside: Kept | null): Kept[] {
+  return aside === null ? [] : [aside, ...asideOnes(aside.earlier ?? null)];
+}
+
+function asOneAside(ones: readonly Kept[]): Kept | null {
+  return ones.reduceRight<Kept | null>((earlier, { version, snapshot, at }) => {
+    return { version, snapshot, at, ...(earlier && { earlier }) };
+  }, null);
 }
 
 function isFull(cause: unknown): boolean {

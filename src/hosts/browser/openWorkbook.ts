@@ -16,6 +16,7 @@ import { HostError, type Area, type LiveWorkbook } from '../../workbook/port';
 import { applyChange } from './applyChange';
 import { watchCalculation } from './calculation';
 import type { Engine } from './engine';
+import { findFormulaFault } from './findFormulaFault';
 import { FreshNames } from './freshNames';
 import { growTables } from './growTables';
 import { SetMarkMutation } from './markSteps';
@@ -135,6 +136,7 @@ export function openWorkbook(engine: Engine, hooks: WorkbookHooks): BrowserWorkb
       hooks.scrollTo(range);
     },
 
+    findFault: (formula) => findFormulaFault(engine.accessor, formula),
     undo: () => commands.executeCommand(UndoCommand.id),
     redo: () => commands.executeCommand(RedoCommand.id),
     snapshot: () => snapshotWorkbook(engine),

@@ -10,6 +10,8 @@ export interface Kept {
   readonly snapshot: string;
   /** In milliseconds since 1970. */
   readonly at: number;
+  /** Of one that is put aside: what was put aside before it. */
+  readonly earlier?: Kept;
 }
 
 /** 1 had each formula written out; it can still be read. */

@@ -4,11 +4,14 @@ import { mostColumns, mostRows, placeOf, spanOf } from './cellPlace';
 import type { Package } from './readPackage';
 import { readRelations } from './readRelations';
 import { textCollector, unescapeCharacters } from './readTexts';
-import { readXml } from './readXml';
-import { damaged, tooBig } from './refusals';
+import { readXml, type XmlReader } from './readXml';
+import { damaged, emptyRows, tooBig } from './refusals';
 
 /** With something in them, of one sheet. */
 export const mostCells = 400_000;
+
+/** Under the last filled one, where reading had to stop: they are what makes the file big. Source: judgement. */
+const manyEmptyRows = 1000;
 
 export interface SheetTable extends Span {
   readonly name: string;
@@ -54,7 +57,7 @@ export function readSheetCells(parts: Package, part: string, texts: readonly str
     formulas.set(row, (formulas.get(row) ?? new Map<number, string>()).set(column, formula));
   }
 
-  readXml(parts, part, {
+  const reader: XmlReader = {
     open(name, attribute) {
       inline.open(name);
       if (name === 'row') {
@@ -92,7 +95,15 @@ export function readSheetCells(parts: Package, part: string, texts: readonly str
       if (name === 'c')
         put(type === 'inlineStr' ? inline.end() : valueOf(type, raw, formula !== null, texts));
     },
-  });
+  };
+  try {
+    readXml(parts, part, reader);
+  } catch (cause) {
+    const empty = row - lastRow;
+    throw empty > manyEmptyRows
+      ? emptyRows(`${part}: ${empty} empty rows up to row ${row + 1}`, cause)
+      : cause;
+  }
   return { values, formulas, tables: readTables(parts, part, tableIds), lastRow, lastColumn };
 }
 

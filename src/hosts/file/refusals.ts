@@ -9,6 +9,10 @@ export function tooBig(detail: string): HostError {
   return new HostError({ code: 'fileTooBig' }, { cause: new Error(detail) });
 }
 
+export function emptyRows(detail: string, cause?: unknown): HostError {
+  return new HostError({ code: 'fileEmptyRows' }, { cause: new Error(detail, { cause }) });
+}
+
 export function isEncrypted(): HostError {
   return new HostError({ code: 'fileEncrypted' });
 }

@@ -92,7 +92,7 @@ export const pane = {
     notTaken: 'Another tab has it open again, and keeps it.',
     aside: {
       there:
-        'A plan kept in this browser could not be opened and is put aside. Try it again once this page has been renewed, or save it as it is kept, for somebody who can mend it.',
+        '{count} {count|plan|plans} kept in this browser could not be opened and {count|is|are} put aside. Try again once this page has been renewed, or save {count|it|them} as {count|it is|they are} kept, for somebody who can mend {count|it|them}.',
       save: 'Save what was put aside',
       fileName: 'cucurbit-plan-put-aside.json',
       open: 'Try to open it again',
@@ -174,6 +174,8 @@ export const pane = {
     workedPercent: 'Working on the sheets: {percent} % done.',
     made: 'Made: {sheets}.',
     madeNext: 'Next: type a line for each plot in {sheet}.',
+    madeNextDates:
+      'Next: give these above, for no date can be worked out without them: {labels}. Then type a line for each plot in {sheet}.',
     refreshed: 'Refreshed: {sheets}.',
     kept: '{count} {count|cell holds|cells hold} something typed over a formula and {count|was|were} left alone.',
     gone: 'No longer there: {rows}. If they are wanted, undo what removed them; or delete the sheet and fill the sheets again.',
@@ -287,6 +289,10 @@ export const pane = {
       'The file cannot be read: it is damaged, or not whole. Open it in a spreadsheet program, save it as .xlsx under another name, and try that.',
     fileTooBig:
       'The file holds far more than a plan, so it was not read to its end. Copy the sheets of the plan into a workbook of their own, and try that.',
+    fileLongList:
+      'The file is far larger than a list of plots or a record of days, so it was not read. Keep the lines and the columns that are wanted, delete the others, save it as CSV, and try that.',
+    fileEmptyRows:
+      'A sheet of the plan in this file goes on far below the last filled row, mostly with empty rows that were given a colour, a border or a format, so it was not read to its end. Open the file in its program, mark all rows below the last filled one, down to the end of the sheet, delete them, save the file, and try again.',
     fileEncrypted:
       'The file is locked with a password. Open it in its program, save it without the password, and try again.',
     fileOtherKind: 'The file is of the kind {kind}. Open it in its program, save it as .xlsx, and try that.',

@@ -71,7 +71,7 @@ export const plotsPane = {
   paste: {
     heading: 'Paste plots from a sheet or a file',
     label: 'Rows copied from a sheet, or the text of a CSV file',
-    help: 'A first line with headers of Plots says which column is which. Without one the columns are those of the sheet, in its order, from Plot on.',
+    help: 'A first line with headers of Plots says which column is which. Without one the columns are those of the sheet, in its order, from Plot on. Where a line stops early, the rest of it is blank.',
     ready: '{count} {count|plot|plots} can be put into the sheet, under the last line.',
     nothing: 'There is no plot in it yet.',
     other:
@@ -107,6 +107,7 @@ export const plotsPane = {
     noSheets: 'The questions open once the sheets are filled.',
     noSeason: 'The Season sheet lacks a figure for this. Fill in its frost dates and assurance.',
     wanted: 'This is needed for an answer.',
+    isOld: 'The sheets have changed since, and the answer with them. Press "{button}" again.',
     crop: { label: 'Crop', help: 'Its figures in the Crops sheet stand in for what is left blank.' },
     row: {
       heading: 'How much row for a weekly harvest?',

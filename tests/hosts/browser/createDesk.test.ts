@@ -204,7 +204,7 @@ describe('the desk of a page', () => {
     expect(await textIn(workbook)).toBe('new');
     expect(await store.read('aside')).toEqual(record);
     expect(await kept()).toContain('new');
-    expect(desk.hasAside()).toBe(true);
+    expect(desk.countAside()).toBe(1);
     expect(JSON.parse(desk.asideText())).toEqual(record);
     expect(await desk.openAside()).toEqual({ workbook, isOpened: false });
     expect(await store.read('aside')).toEqual(record);
@@ -223,8 +223,34 @@ describe('the desk of a page', () => {
     const tried = await desk.openAside();
     expect([tried.isOpened, await textIn(tried.workbook)]).toEqual([true, 'old plan']);
     expect(await kept()).toContain('old plan');
-    expect([desk.hasAside(), await store.read('aside')]).toEqual([false, null]);
+    expect([desk.countAside(), await store.read('aside')]).toEqual([0, null]);
     expect(await textIn(await desk.bringBack())).toBe('new');
+  });
+
+  test('keeps what was put aside before when another cannot be read, and opens whichever can be', async () => {
+    const first = browser.tab();
+    const { workbook } = await first.desk.start(filledWith('old plan'));
+    const old = { version: 1, snapshot: (workbook as BrowserWorkbook).snapshot(), at: 1 };
+    first.close();
+    const damaged = { version: 1, snapshot: '{', at: 2 };
+    const store = await openSnapshotStore('test');
+    await store.write({ current: damaged, aside: old });
+    const { desk } = browser.tab();
+    await desk.start(filledWith('new'));
+    expect(desk.countAside()).toBe(2);
+    expect(await store.read('aside')).toEqual({ ...damaged, earlier: old });
+    expect(JSON.parse(desk.asideText())).toEqual({ ...damaged, earlier: old });
+    const tried = await desk.openAside();
+    expect([tried.isOpened, await textIn(tried.workbook)]).toEqual([true, 'old plan']);
+    expect([desk.countAside(), await store.read('aside')]).toEqual([1, damaged]);
+  });
+
+  test('does not put aside a second time what is there already', async () => {
+    const damaged = { version: 1, snapshot: '{', at: 2 };
+    await (await openSnapshotStore('test')).write({ current: damaged, aside: damaged });
+    const { desk } = browser.tab();
+    await desk.start(filledWith('new'));
+    expect(desk.countAside()).toBe(1);
   });
 
   test('goes on with what is open where the engine fails over what was put aside', async () => {
@@ -245,7 +271,7 @@ describe('the desk of a page', () => {
     await desk.start(filledWith('new'));
     const { workbook, isOpened } = await desk.openAside();
     expect([isOpened, await textIn(workbook)]).toEqual([false, 'new']);
-    expect(desk.hasAside()).toBe(true);
+    expect(desk.countAside()).toBe(1);
   });
 
   test('goes on with what is open when what the other tab kept cannot be read, and puts that aside', async () => {

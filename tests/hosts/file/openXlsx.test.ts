@@ -312,13 +312,32 @@ describe('a hostile file is not read to its end', () => {
   it.each([
     ['a shared text that is not there', '<row><c t="s"><v>7</v></c></row>'],
     ['a shared text before the first', '<row><c t="s"><v>-1</v></c></row>'],
-    ['a row that no sheet has', '<row r="1048577"><c><v>1</v></c></row>'],
     ['a row that is no number', '<row r="x"><c><v>1</v></c></row>'],
     ['a cell that no sheet has', '<row r="1"><c r="XFE1"><v>1</v></c></row>'],
     ['a cell without a row', '<row r="1"><c r="A"><v>1</v></c></row>'],
     ['an entity that is none', '<row><c t="str"><v>&nbsp;</v></c></row>'],
     ['a tag that is not closed', '<row><c>'],
   ])('with %s', (_, rows) => expect(stopped(sheet(rows)).code).toBe('fileDamaged'));
+
+  /** As programs write a colour that was given to whole columns of rows. */
+  const formatted = (rows: number): string =>
+    Array.from(
+      { length: rows },
+      (_, i) => `<row r="${i + 2}" s="3" customFormat="1"><c r="A${i + 2}" s="3"/></row>`,
+    ).join('');
+  const filled = '<row r="1"><c r="A1"><v>1</v></c></row>';
+
+  it.each([
+    // Here they nest too deep; a million of them come to more bytes than are unpacked, which takes a test a minute.
+    ['then something that is not read', filled + formatted(2000) + '<a>'.repeat(mostDepth)],
+    ['more than a sheet has', `${filled}<row r="1048577"><c><v>1</v></c></row>`],
+  ])('with empty rows, %s', (_, rows) => {
+    expect(stopped(sheet(rows)).code).toBe('fileEmptyRows');
+  });
+
+  it('but not one with some empty rows that have a format', async () => {
+    expect(await openXlsx(sheet(filled + formatted(5000))).sheets()).not.toEqual([]);
+  });
 
   it('with another length of a part than the file says', () => {
     const bytes = packBook();
