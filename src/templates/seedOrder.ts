@@ -282,7 +282,7 @@ export const seedPricesTable: TableTemplate = {
       'general',
       20,
     ),
-    priceAsked('lot', 'text', 12),
+    priceAsked('lot', 'text', 17),
   ],
 };
 
