@@ -24,6 +24,7 @@ import { createQuestionsSection } from './questionsSection';
 import { readPlots } from './readPlots';
 import { createRefresher } from './refresher';
 import { findInForms, withoutFollowers } from './seasonFindings';
+import { findInSeedOrder } from './seedFindings';
 import { createSectionLinks } from './sectionLinks';
 import { createSeasonSection, type SeasonState } from './seasonSection';
 import { createSheetsSection } from './sheetsSection';
@@ -157,6 +158,7 @@ export async function mountPane(
     const dates =
       left > 0 ? 'waiting' : await attempt(() => readCalendarState(workbook, tools.calendarTasks));
     const inCalendar = await attempt(() => findInCalendar(workbook, dates));
+    const inSeedOrder = await attempt(() => findInSeedOrder(workbook));
     const selection = await attempt(() => workbook.selection());
     if (!isOpen) return;
     if (there !== 'unreadable') sheets.show(there);
@@ -172,8 +174,8 @@ export async function mountPane(
     ]);
     const inPlots = found === 'unreadable' ? [] : withoutFollowers(found, inForms);
     const isEmpty = form === 'absent' && inPlots.length === 0;
-    const shown = [...inForms, ...inPlots, ...(inCalendar === 'unreadable' ? [] : inCalendar)];
-    findings.show(isEmpty ? null : shown, left);
+    const inOthers = [inCalendar, inSeedOrder].flatMap((each) => (each === 'unreadable' ? [] : each));
+    findings.show(isEmpty ? null : [...inForms, ...inPlots, ...inOthers], left);
     links.update();
     for (const part of waiting) part.hidden = false;
     reading.remove();

@@ -32,6 +32,9 @@ const synonyms = Object.fromEntries(
 );
 const understoodNames = [...cropTypes, ...Object.keys(synonyms)];
 
+/** Of a cell that names a crop. */
+export const namesOfCrops = { choices: understoodNames, takenAs: synonyms };
+
 type ColumnKey = keyof typeof headers;
 const cell = (key: ColumnKey): Expression => column(headers[key].header);
 
@@ -482,7 +485,7 @@ export const plotsTemplate: SheetTemplate = {
       columns: [
         // What every plot is asked first, so that its results stand in sight beside it.
         asked('plot', 'text', 16),
-        asked('crop', 'text', 20, { choices: understoodNames, takenAs: synonyms }),
+        asked('crop', 'text', 20, namesOfCrops),
         asked('layout', 'text', 9, { choices: words.layouts }),
         asked('length', 'general', 9, { ...feet, limits: limits.size, quantity: quantities.length }),
         asked('width', 'general', 9, { ...feet, limits: limits.size, quantity: quantities.width }),

@@ -14,7 +14,7 @@ import { crops, type Crop } from '../reference/crops';
 import { seedLife } from '../reference/seedLife';
 import { seedKinds } from '../reference/seedStandards';
 import { english } from '../texts/english';
-import { plotsTable } from './plots';
+import { namesOfCrops } from './plots';
 
 const words = english.seedOrder;
 const { remarks, units } = words;
@@ -191,11 +191,11 @@ const order: TableTemplate = {
       limits: { atLeast: 1900, atMost: 9999, isWhole: true },
       quantity: quantities.year_packed,
     }),
-    orderColumn('yearsLeft', 'general', 12, { unit: units.years }),
+    orderColumn('yearsLeft', 'general', 11, { unit: units.years }),
     orderColumn('toBuy', 'whole', 9, inSeeds),
-    orderColumn('packs', 'general', 28, { unit: units.packs }),
+    orderColumn('packs', 'general', 24, { unit: units.packs }),
     orderColumn('cost', 'money', 11),
-    orderColumn('remark', 'general', 70),
+    orderColumn('remark', 'general', 62),
   ],
   rows: crops.map((crop): CellContent[] => [
     crop.name,
@@ -225,7 +225,6 @@ const isUsed = native(
   'OR',
   ...(['crop', 'size', 'price'] as const).map((key) => operate(operate(priced(key), '&', ''), '<>', '')),
 );
-const cropOfPlots = plotsTable.columns.find(({ header }) => header === plotHeaders.crop.header);
 
 const priceAsked = (
   key: PriceKey,
@@ -253,10 +252,7 @@ export const seedPricesTable: TableTemplate = {
   grows: true,
   rows: null,
   columns: [
-    priceAsked('crop', 'text', 20, {
-      choices: cropOfPlots?.choices ?? [],
-      takenAs: cropOfPlots?.takenAs ?? {},
-    }),
+    priceAsked('crop', 'text', 20, namesOfCrops),
     priceAsked('size', 'whole', 10, {
       limits: { atLeast: 1, isWhole: true },
       quantity: quantities.pack_size,
@@ -286,7 +282,7 @@ export const seedPricesTable: TableTemplate = {
       'general',
       20,
     ),
-    priceAsked('lot', 'text', 12),
+    priceAsked('lot', 'text', 17),
   ],
 };
 

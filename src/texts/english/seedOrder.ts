@@ -26,7 +26,7 @@ export const seedOrder = {
   noneYet: 'none yet',
   noPriceYet: 'no price yet',
   noStandard: 'none',
-  noLife: 'not published',
+  noLife: 'none listed',
   columns: {
     crop: {
       header: 'Crop',
