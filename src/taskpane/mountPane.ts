@@ -16,6 +16,7 @@ import { createCautionsSection } from './cautionsSection';
 import { element, setText } from './elements';
 import { createFindingsSection } from './findingsSection';
 import type { PaneTools } from './paneTools';
+import { findInPrices } from './priceFindings';
 import { createPlanSection, type PlanPlace } from './planSection';
 import { createPlotsSection } from './plotsSection';
 import { problemSentence } from './problemSentence';
@@ -146,6 +147,7 @@ export async function mountPane(
     const lines = await attempt(() => readPlots(workbook, plotsTable, left === 0));
     const sky = await attempt(() => readWeatherSheet(workbook));
     const found = await attempt(() => findFindings(workbook, plotsTable, notesHeader, causesInPlots));
+    const inPrices = await attempt(() => findInPrices(workbook));
     // Of plots that are still calculated it would say that they changed.
     const dates =
       left > 0 ? 'waiting' : await attempt(() => readCalendarState(workbook, tools.calendarTasks));
@@ -165,7 +167,12 @@ export async function mountPane(
     ]);
     const inPlots = found === 'unreadable' ? [] : withoutFollowers(found, inForms);
     const isEmpty = form === 'absent' && inPlots.length === 0;
-    const shown = [...inForms, ...inPlots, ...(inCalendar === 'unreadable' ? [] : inCalendar)];
+    const shown = [
+      ...inForms,
+      ...inPlots,
+      ...(inCalendar === 'unreadable' ? [] : inCalendar),
+      ...(inPrices === 'unreadable' ? [] : inPrices),
+    ];
     findings.show(isEmpty ? null : shown, left);
     links.update();
     for (const part of waiting) part.hidden = false;
