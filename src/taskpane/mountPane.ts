@@ -17,6 +17,7 @@ import { element, setText } from './elements';
 import { createFindingsSection } from './findingsSection';
 import { explainFindings } from './formulaFaults';
 import type { PaneTools } from './paneTools';
+import { findInPrices } from './priceFindings';
 import { createPlanSection, type PlanPlace } from './planSection';
 import { createPlotsSection } from './plotsSection';
 import { problemSentence } from './problemSentence';
@@ -154,6 +155,7 @@ export async function mountPane(
         tools.nearestNames,
       ),
     );
+    const inPrices = await attempt(() => findInPrices(workbook));
     // Of plots that are still calculated it would say that they changed.
     const dates =
       left > 0 ? 'waiting' : await attempt(() => readCalendarState(workbook, tools.calendarTasks));
@@ -174,7 +176,9 @@ export async function mountPane(
     ]);
     const inPlots = found === 'unreadable' ? [] : withoutFollowers(found, inForms);
     const isEmpty = form === 'absent' && inPlots.length === 0;
-    const inOthers = [inCalendar, inSeedOrder].flatMap((each) => (each === 'unreadable' ? [] : each));
+    const inOthers = [inCalendar, inSeedOrder, inPrices].flatMap((each) =>
+      each === 'unreadable' ? [] : each,
+    );
     findings.show(isEmpty ? null : [...inForms, ...inPlots, ...inOthers], left);
     links.update();
     for (const part of waiting) part.hidden = false;

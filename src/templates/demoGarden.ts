@@ -1,10 +1,11 @@
-/** An invented market garden, for the first look. Nothing in it is anybody's. */
+/** An invented market garden, for the first look. Nothing in it is anybody's. Long because it is one list. */
 import type { FillRequest } from '../workbook/fillSheets';
-import type { InputRow, SheetTemplate } from '../workbook/template';
+import type { InputRow } from '../workbook/template';
+import { withTyped, type TypedCells } from '../workbook/withTyped';
 import { plotsTemplate } from './plots';
 import { seedOrderTemplate } from './seedOrder';
 import { allTemplates } from './sheets';
-import type { CellContent, CellValue } from '../workbook/port';
+import type { CellValue } from '../workbook/port';
 
 /** Serial numbers of 2 May and 10 October 2027. */
 const lastFrost = 46509;
@@ -194,25 +195,67 @@ export const demoSeedPrices: readonly InputRow[] = [
   pack('seedless watermelon', 100, 42),
 ];
 
-/** By the first cell of a row. */
-const demoOnHand: Readonly<Record<string, InputRow>> = {
-  'slicing cucumber': { 'Seed on hand': 120, 'Packed in': 2025 },
-  'winter squash': { 'Seed on hand': 60, 'Packed in': 2021 },
+/** Nobody's prices; 0 where the garden takes none of it. What seed costs is on the Seed order sheet. */
+export const demoPrices: TypedCells = {
+  Prices: {
+    Trays: { First: 1.5 },
+    'Potting mix': { First: 4 },
+    Mulch: { First: 0.04 },
+    'Drip tape': { First: 0.03 },
+    'Row cover': { First: 0.05 },
+    'Trellis netting': { First: 0.12 },
+    'Trellis posts': { First: 0.8 },
+    Water: { First: 0.5 },
+    'Nitrogen fertilizer': { First: 0.6 },
+    Hives: { First: 80 },
+    'Crop protection': { First: 120 },
+    'Fuel and repairs': { First: 90 },
+    'Other costs before harvest': { First: 50 },
+    Wages: { First: 16, Second: 18 },
+    Packages: { First: 1.8 },
+    Hauling: { First: 0.03 },
+    Selling: { First: 0.05 },
+    Interest: { First: 0.03 },
+    Machinery: { First: 150 },
+    Land: { First: 100 },
+    Overhead: { First: 300 },
+    Yield: { Second: 0.8 },
+  },
+  Rates: {
+    'Cells in a tray': { Value: 72 },
+    'Volume of a cell': { Value: 4.38 },
+    'Buried at a row end': { Value: 3 },
+    'Post spacing': { Value: 8 },
+    'Water of the season': { Value: 12 },
+    Nitrogen: { Value: 80 },
+    'Nitrogen in the bag': { Value: 0.1 },
+    Hives: { Value: 1 },
+    'Work before harvest': { Value: 1 },
+    Picking: { Value: 250 },
+  },
+  CropPrices: {
+    'slicing cucumber': { 'Sold by': 'bushel', Price: 38, 'Second price': 34, Mulched: 1, 'On drip': 1 },
+    'pickling cucumber': { 'On drip': 1 },
+    'English cucumber': {
+      'Sold by': 'each',
+      'Weight of one': 0.9,
+      Price: 1.6,
+      'On trellis': 1,
+      'On drip': 1,
+    },
+    'summer squash': { Covered: 1 },
+    muskmelon: { 'Sold by': 'carton', 'Weight of one': 30, Price: 18, Mulched: 1, 'On drip': 1 },
+    watermelon: { Mulched: 1 },
+    'triploid watermelon': { Mulched: 1, 'On drip': 1 },
+  },
 };
 
-const withOnHand = (template: SheetTemplate): SheetTemplate => ({
-  ...template,
-  tables: template.tables.map((table) => ({
-    ...table,
-    rows:
-      table.rows?.map((cells) =>
-        cells.map((cell, index): CellContent => {
-          const header = table.columns[index]?.header ?? '';
-          return demoOnHand[String(cells[0])]?.[header] ?? cell;
-        }),
-      ) ?? null,
-  })),
-});
+const demoOnHand: TypedCells = {
+  SeedOrder: {
+    'slicing cucumber': { 'Seed on hand': 120, 'Packed in': 2025 },
+    'winter squash': { 'Seed on hand': 60, 'Packed in': 2021 },
+  },
+};
 
 const demoRows: Readonly<Record<string, readonly InputRow[]>> = {
   [plotsTemplate.id]: demoPlots,
@@ -221,7 +264,7 @@ const demoRows: Readonly<Record<string, readonly InputRow[]>> = {
 
 /** Every sheet, filled with the invented garden. */
 export const demoFilling: readonly FillRequest[] = allTemplates.map((template) => ({
-  template: template === seedOrderTemplate ? withOnHand(template) : template,
+  template: withTyped(template, { ...demoPrices, ...demoOnHand }),
   inputs: demoRows[template.id] ?? [],
   form: demoSeason,
 }));

@@ -1,8 +1,11 @@
 /** The sheets of our templates. */
 import type { SheetTemplate } from '../workbook/template';
+import { budgetTemplate } from './budget';
+import { byCropTemplate } from './byCrop';
 import { calendarTemplate, weeksTemplate } from './calendar';
 import { cropRangesTemplate, cropsTemplate } from './crops';
 import { plotsTemplate } from './plots';
+import { pricesTemplate } from './prices';
 import { seasonTemplate } from './season';
 import { seedOrderTemplate } from './seedOrder';
 import { weatherRecordTemplate, weatherTemplate } from './weather';
@@ -14,6 +17,9 @@ export const allTemplates: readonly SheetTemplate[] = [
   calendarTemplate,
   weeksTemplate,
   seedOrderTemplate,
+  pricesTemplate,
+  byCropTemplate,
+  budgetTemplate,
   cropsTemplate,
   cropRangesTemplate,
 ];

@@ -5,6 +5,7 @@
 import { calendar } from './english/calendar';
 import { commands } from './english/commands';
 import { grid } from './english/grid';
+import { money } from './english/money';
 import { pane } from './english/pane';
 import { pictures } from './english/pictures';
 import { record } from './english/record';
@@ -31,6 +32,7 @@ export const english = {
   calendar,
   commands,
   grid,
+  money,
   pane,
   pictures,
   record,
@@ -270,6 +272,13 @@ export const english = {
     kgPer100M: 'kg per 100 m',
     perLb: 'per lb',
     perKg: 'per kg',
+    perFt: 'per ft',
+    perM: 'per m',
+    perCuFt: 'per cu ft',
+    perLitre: 'per L',
+    perThousandGallons: 'per 1,000 gal',
+    perCuM: 'per cu m',
+    inOfWater: 'in',
     beetlesPerPlant: 'a plant',
     lbPerAcre: 'lb per acre',
     kgPerHectare: 'kg per hectare',

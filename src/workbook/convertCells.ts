@@ -1,5 +1,6 @@
 /** The numbers that people typed into tables, as they are in other units: in inputs, and over our formulas. */
 import type { Area, Change, WorkbookPort } from './port';
+import { textOf } from './readInputs';
 import type { SheetTemplate } from './template';
 
 export interface Converted {
@@ -28,12 +29,17 @@ export async function convertCells(
       const at = headers.indexOf(header);
       if (converts === undefined || at < 0) continue;
       for (let row = 1; row < area.rows; row++) {
+        const unit =
+          typeof converts === 'string'
+            ? converts
+            : converts.units[textOf(values[row]?.[headers.indexOf(converts.by)] ?? null)];
+        if (unit === undefined) continue;
         const place = { sheet: area.sheet, row: area.row + row, column: area.column + at };
         const value = values[row]?.[at];
         if (formulas[row]?.[at] != null) {
           if (kind === 'input') left.push({ ...place, rows: 1, columns: 1 });
         } else if (typeof value === 'number') {
-          cells.push({ ...place, contents: [[convert(value, converts)]] });
+          cells.push({ ...place, contents: [[convert(value, unit)]] });
         }
       }
     }

@@ -188,10 +188,10 @@ function contentsOf(table: TableTemplate, row: readonly ReadValue[]): readonly C
   return table.rows.find((own) => nameOf(own).every((cell, column) => cell === row[column])) ?? [];
 }
 
-/** A row is known by the cells before the first that computes. */
+/** A row is known by the cells before the first that is typed or computes. */
 function nameOf(row: readonly CellContent[]): readonly CellContent[] {
-  const computed = row.findIndex(isComputed);
-  return computed < 0 ? row : row.slice(0, computed);
+  const end = row.findIndex((cell) => cell === null || isComputed(cell));
+  return end < 0 ? row : row.slice(0, end);
 }
 
 function isComputed(content: CellContent): boolean {

@@ -4,7 +4,7 @@ import { isUnfit, textOf } from './readInputs';
 import type { TableColumn, TableTemplate } from './template';
 
 export interface Finding {
-  /** A stray row stands under the table and is no part of it. */
+  /** A stray row stands under a table that grows and is no part of it. */
   readonly kind: 'error' | 'remark' | 'stray';
   /** The row's name: its first column. */
   readonly row: string;
@@ -67,7 +67,7 @@ export async function findFindings(
     });
     found.push(...causesAmong(errors));
   });
-  return [...found, ...(await findStrays(port, table.area))];
+  return [...found, ...(template.grows ? await findStrays(port, table.area) : [])];
 }
 
 interface UnfitInput {

@@ -24,6 +24,13 @@ export interface FormLine {
   readonly follows?: string;
 }
 
+export interface ConvertsByRow {
+  /** The header of that column. */
+  readonly by: string;
+  /** A row that stands for none of these is left as it is. */
+  readonly units: Readonly<Record<string, string>>;
+}
+
 export interface TableColumn {
   readonly header: string;
   /** Made: an action of ours puts its values there, of all rows at once. */
@@ -44,8 +51,11 @@ export interface TableColumn {
   readonly dated?: DatedColumn;
   /** Of a last column: its texts run on over the free cells to its right. */
   readonly runsOn?: boolean;
-  /** What a change of units makes of the column's numbers, by the name that the converter knows; absent: nothing. */
-  readonly converts?: string;
+  /**
+   * What a change of units makes of the column's numbers, by the name that the converter knows; where rows differ, by
+   * what stands in another column of the row. Absent: nothing.
+   */
+  readonly converts?: string | ConvertsByRow;
   /** As those of a form's line. */
   readonly limits?: Limits;
   /** What our functions call an input where they refuse it. */

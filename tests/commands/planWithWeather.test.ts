@@ -196,9 +196,7 @@ describe('a daily record', () => {
 
   test('that is no text is refused', async () => {
     const { warned } = await plan(Uint8Array.from([0x44, 0xb0, 0x43]));
-    expect(warned[0]).toBe(
-      'The text of record.csv is neither UTF-8 nor UTF-16. Save it as "CSV UTF-8".',
-    );
+    expect(warned[0]).toBe('The text of record.csv is neither UTF-8 nor UTF-16. Save it as "CSV UTF-8".');
   });
 
   test('in UTF-16, with its mark or without, is read as in UTF-8', async () => {

@@ -145,7 +145,9 @@ describe('a record in the sheets', () => {
     expect(result('Frost-free days, least')).toBe('174');
     // Before Season's 10 October it froze in one fall of three.
     expect(result("Frost before Season's first frost")).toBe('33.3 %');
-    expect(result('slicing cucumber')).toMatch(/^\d+ °C days over \d+ days, above [\d.]+ \(HortTechnology 6\(1\):27-30\)$/);
+    expect(result('slicing cucumber')).toMatch(
+      /^\d+ °C days over \d+ days, above [\d.]+ \(HortTechnology 6\(1\):27-30\)$/,
+    );
     // From Season's day to sow outdoors, by the last year of the record. Days of 25 °C over the base of 15.5 from June
     // on: 14 of them in midsummer are 133 degree days, so the second sowing is 14 days after the first of June.
     expect(section().textContent).toContain('By the heat of 2023: 2027-05-09, 2027-06-15, 2027-06-29.');

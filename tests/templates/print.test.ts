@@ -10,8 +10,11 @@ const sheets = allTemplates.map((template) => layOut(template, template.sheet, [
 const leastPt = 6;
 const pointsPerInch = 72;
 const marginsInches = 0.8;
-/** Long sides of letter and A4. */
-const paperInches = [11, 11.69];
+/** Of letter and A4. */
+const papers = [
+  { name: 'letter', long: 11, short: 8.5 },
+  { name: 'A4', long: 11.69, short: 8.27 },
+];
 
 /** As .xlsx stores widths: a digit of the usual font has 7 pixels, a cell 5 beside its text; 96 pixels an inch. */
 const pointsOf = (characters: number): number => ((characters * 7 + 5) * pointsPerInch) / 96;
@@ -31,12 +34,12 @@ function pagesWide(widths: readonly number[], repeated: number, room: number): n
 }
 
 describe.each(sheets.map((sheet) => [sheet.name, sheet] as const))('%s', (_, sheet) => {
-  test.each(paperInches)('is legible on paper %d inches long', (inches) => {
+  test.each(papers)('is legible on $name', ({ long, short }) => {
     const widths = sheet.widths.map(pointsOf);
     const repeated = sheet.page.repeatColumns === null ? 0 : (widths[0] ?? 0);
     const scale = leastPt / looks.plain.sizePt;
-    const room = ((inches - marginsInches) * pointsPerInch) / scale;
-    expect(sheet.page.landscape).toBe(true);
+    const side = sheet.page.landscape ? long : short;
+    const room = ((side - marginsInches) * pointsPerInch) / scale;
     expect(pagesWide(widths, repeated, room)).toBeLessThanOrEqual(sheet.page.pagesWide);
   });
 

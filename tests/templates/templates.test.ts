@@ -3,8 +3,9 @@ import { describe, expect, it } from 'vitest';
 import { inMetric } from '../../src/calc/units/inMetric';
 import type { Unit } from '../../src/calc/units/units';
 import { functions } from '../../src/functions';
-import { demoPlots, demoSeason } from '../../src/templates/demoGarden';
+import { demoPlots, demoPrices, demoSeason } from '../../src/templates/demoGarden';
 import { plotsTemplate } from '../../src/templates/plots';
+import { pricesTemplate } from '../../src/templates/prices';
 import { allTemplates, knownTemplates } from '../../src/templates/sheets';
 import type { Expression } from '../../src/workbook/port';
 import type { SheetTemplate, TableColumn, TableTemplate } from '../../src/workbook/template';
@@ -57,8 +58,19 @@ describe.each(knownTemplates.map((template) => [template.sheet, template] as con
 
     it('converts by units that the converter tells apart', () => {
       for (const { header, converts } of template.tables.flatMap(({ columns }) => columns)) {
-        if (converts === undefined) continue;
-        expect(inMetric(1, converts as Unit).unit, header).not.toBe(converts);
+        const asked = typeof converts === 'object' ? Object.values(converts.units) : [converts ?? []].flat();
+        for (const unit of asked) expect(inMetric(1, unit as Unit).unit, header).not.toBe(unit);
+      }
+    });
+
+    it('converts by a column that stands in the table, and by rows or choices that are there', () => {
+      for (const { columns, rows } of template.tables) {
+        for (const { converts } of columns) {
+          if (typeof converts !== 'object') continue;
+          const by = columns.findIndex(({ header }) => header === converts.by);
+          const known = ['', ...(columns[by]?.choices ?? []), ...(rows ?? []).map((row) => row[by])];
+          expect(known).toEqual(expect.arrayContaining(Object.keys(converts.units)));
+        }
       }
     });
 
@@ -170,6 +182,13 @@ describe('the invented garden', () => {
   it('fills only columns and cells that are asked for', () => {
     const asked = plots.columns.filter(({ kind }) => kind === 'input').map(({ header }) => header);
     for (const row of demoPlots) expect(asked).toEqual(expect.arrayContaining(Object.keys(row)));
+    for (const [name, rows] of Object.entries(demoPrices)) {
+      const table = pricesTemplate.tables.find((one) => one.name === name);
+      const typed = table?.columns.filter(({ kind }) => kind === 'input').map(({ header }) => header);
+      expect(table?.rows?.map(([row]) => row)).toEqual(expect.arrayContaining(Object.keys(rows)));
+      for (const cells of Object.values(rows))
+        expect(typed).toEqual(expect.arrayContaining(Object.keys(cells)));
+    }
     const lines = allTemplates.flatMap(({ form }) => form).map(({ name }) => name);
     expect(lines).toEqual(expect.arrayContaining(Object.keys(demoSeason)));
   });

@@ -38,9 +38,7 @@ describe('an open daily record', () => {
     });
     // It begins on 1 January 2012 and ends on 31 December 2015, each in the middle of a winter: of the fall of 2011 and
     // the spring of 2016, years that it does not have, nothing is said.
-    expect(doubts).toEqual([
-      { code: 'fewSeasons', line: 1462, springs: 4, falls: 4, enough: 20 },
-    ]);
+    expect(doubts).toEqual([{ code: 'fewSeasons', line: 1462, springs: 4, falls: 4, enough: 20 }]);
   });
 
   test('is read the same when it is told to be in Celsius, and refused when told to be in Fahrenheit', () => {

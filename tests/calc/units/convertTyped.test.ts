@@ -14,6 +14,12 @@ const units: readonly Unit[] = [
   'seedsPerOz',
   'lbPer100Ft',
   'perAcre',
+  'perFt',
+  'perCuFt',
+  'perThousandGallons',
+  'inOfWater',
+  'cuIn',
+  'lbPerAcre',
   'days',
 ];
 

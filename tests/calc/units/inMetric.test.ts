@@ -35,6 +35,22 @@ describe('inMetric', () => {
     expect(inMetric(1, 'perAcre').unit).toBe('perHectare');
   });
 
+  test.each([
+    // A foot of 0.3048 m, a pound of 0.45359237 kg, a gallon of 231 cu in, an acre of 0.40468564224 ha.
+    [0.3048, 'perFt', 1, 'perM'],
+    [28.316846592, 'perCuFt', 1, 'perLitre'],
+    [3.785411784, 'perThousandGallons', 1, 'perCuM'],
+    [1, 'inOfWater', 25.4, 'mm'],
+    [1, 'cuIn', 16.387064, 'ml'],
+    [0.40468564224, 'lbPerAcre', 0.45359237, 'kgPerHectare'],
+  ] as const)(
+    '%d %s are %d %s (hand computed from NIST Handbook 44, appendix C)',
+    (value, unit, metric, metricUnit) => {
+      expect(inMetric(value, unit).value).toBeCloseTo(metric, 12);
+      expect(inMetric(value, unit).unit).toBe(metricUnit);
+    },
+  );
+
   test('zero and NaN pass through', () => {
     expect(inMetric(0, 'ft').value).toBe(0);
     expect(inMetric(NaN, 'ft').value).toBeNaN();

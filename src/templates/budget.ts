@@ -1,0 +1,581 @@
+/**
+ * The Budget sheet: income, costs and returns of the garden or a crop, for two scenarios, and each crop's own.
+ * Longer than most because every cell is declared here.
+ */
+import type {
+  CellContent,
+  Expression,
+  FormLine,
+  Format,
+  SheetTemplate,
+  TableColumn,
+  TableTemplate,
+} from '../workbook/template';
+import { allOf, call, column, input, lookUp, native, operate, when } from '../workbook/expressions';
+import { crops } from '../reference/crops';
+import { english } from '../texts/english';
+import { priceUsed, rateUsed, type Scenario } from './prices';
+
+const words = english.money.budget;
+const { columns: headers, parts, rows: rowNames, lacks } = words;
+const priceWords = english.money.prices;
+const { columns: sums } = english.money.byCrop;
+const { plots: plotWords } = english.sheets;
+const { units } = english;
+
+const isMetric = operate(input('UNITS'), '=', 'metric');
+const inUnits = (us: string, metric: string): CellContent => ({ compute: when(isMetric, metric, us) });
+const weightUnit = when(isMetric, units.kg, units.lb);
+const lengths = inUnits(units.ft, units.m);
+const weights: CellContent = { compute: weightUnit };
+
+const isGiven = (figure: Expression): Expression => native('ISNUMBER', figure);
+const orNone = (figure: Expression): Expression => native('MAX', 0, figure);
+const isSome = (figure: Expression): Expression => operate(figure, '>', 0);
+const sum = (...terms: readonly Expression[]): Expression =>
+  terms.reduce((left, right) => operate(left, '+', right));
+const product = (...factors: readonly Expression[]): Expression =>
+  factors.reduce((left, right) => operate(left, '*', right));
+const less = (from: Expression, what: Expression): Expression => operate(from, '-', what);
+const divide = (what: Expression, by: Expression): Expression => operate(what, '/', by);
+/** Of money for one: a lb of squash costs less than a cent is worth showing. */
+const short = (figure: Expression): Expression => native('ROUND', figure, 4);
+
+type SumKey = keyof typeof sums;
+const isGarden = native(
+  'OR',
+  operate(operate(input('BUDGET_FOR'), '&', ''), '=', ''),
+  operate(input('BUDGET_FOR'), '=', words.wholeGarden),
+);
+const chosen = when(isGarden, '*', input('BUDGET_FOR'));
+const ofSums = (key: SumKey): Expression => allOf('CropSums', sums[key].header);
+const of = (key: SumKey): Expression => native('SUMIFS', ofSums(key), ofSums('crop'), chosen);
+const countOf = (key: SumKey, criterion: string): Expression =>
+  native('COUNTIFS', ofSums('crop'), chosen, ofSums(key), criterion);
+
+const isPlanted = isSome(input('BUDGET_PLOTS'));
+const land = divide(of('area'), input('LAND_AREA'));
+
+const names: Readonly<Record<Scenario, Readonly<Record<'quantity' | 'price' | 'amount' | 'total', string>>>> =
+  {
+    first: {
+      quantity: headers.quantity,
+      price: headers.price,
+      amount: headers.amount,
+      total: headers.total,
+    },
+    second: {
+      quantity: headers.secondQuantity,
+      price: headers.secondPrice,
+      amount: headers.secondAmount,
+      total: headers.secondTotal,
+    },
+  };
+const scenarios = ['first', 'second'] as const;
+
+type PriceKey = Parameters<typeof priceUsed>[0];
+type Figures = Partial<Record<'quantity' | 'price' | 'amount' | 'total', Expression>>;
+
+interface Line {
+  readonly name: string;
+  readonly part: string;
+  readonly unit: CellContent;
+  readonly figures: (scenario: Scenario) => Figures;
+  readonly lacks: Expression;
+}
+
+const nothing: Expression = { value: '' };
+const share = (scenario: Scenario): Expression => orNone(priceUsed('yield', scenario));
+const soldWeight = (scenario: Scenario): Expression => product(of('yield'), share(scenario));
+const sold = (scenario: Scenario): Expression => divide(soldWeight(scenario), input('BUDGET_UNIT_WEIGHT'));
+const income = (scenario: Scenario): Expression => of(scenario === 'first' ? 'income' : 'secondIncome');
+
+const soldUnit: CellContent = { compute: input('BUDGET_UNIT') };
+
+/** A figure of the line in the same row. */
+const own = (scenario: Scenario, figure: keyof Figures): Expression => column(names[scenario][figure]);
+
+/** So much of what has its price on the Prices sheet. */
+const priced = (
+  key: PriceKey,
+  part: string,
+  quantity: (scenario: Scenario) => Expression,
+  {
+    unit = null,
+    name = priceWords.prices[key][0],
+    meant,
+  }: { unit?: CellContent; name?: string; meant?: Expression } = {},
+): Line => ({
+  name,
+  part,
+  unit,
+  figures: (scenario) => ({
+    quantity: quantity(scenario),
+    price: priceUsed(key, scenario),
+    amount: when(
+      isGiven(own(scenario, 'price')),
+      product(own(scenario, 'quantity'), own(scenario, 'price')),
+      '',
+    ),
+  }),
+  lacks: when(
+    native('AND', isSome(own('first', 'quantity')), operate(isGiven(own('first', 'price')), '=', false)),
+    lacks.price,
+    meant === undefined
+      ? nothing
+      : when(native('AND', isSome(meant), operate(own('first', 'quantity'), '=', 0)), lacks.rate, ''),
+  ),
+});
+
+const before = (
+  key: PriceKey,
+  sumKey: SumKey,
+  more: { unit?: CellContent; name?: string; meant?: Expression } = {},
+): Line => priced(key, parts.before, () => of(sumKey), more);
+const perLand = (key: PriceKey, part: string): Line =>
+  priced(key, part, () => land, { unit: inUnits(units.acre, units.hectare) });
+
+/** An amount that is summed over the crops; its price is their mean. */
+const summed = (
+  name: string,
+  part: string,
+  unit: CellContent,
+  quantity: (scenario: Scenario) => Expression,
+  amount: (scenario: Scenario) => Expression,
+  lacking: Expression,
+): Line => ({
+  name,
+  part,
+  unit,
+  figures: (scenario) => ({
+    quantity: quantity(scenario),
+    price: when(
+      isSome(own(scenario, 'quantity')),
+      short(divide(own(scenario, 'amount'), own(scenario, 'quantity'))),
+      '',
+    ),
+    amount: amount(scenario),
+  }),
+  lacks: lacking,
+});
+
+const sayCount = (count: Expression, what: string): Expression =>
+  when(isSome(count), operate(operate(what, '&', count), '&', '. '), '');
+
+const amounts = (scenario: Scenario): Expression => allOf('BudgetLines', names[scenario].amount);
+const partSum = (part: string, scenario: Scenario): Expression =>
+  native('SUMIFS', amounts(scenario), allOf('BudgetLines', headers.part), part);
+/** Of another line. */
+const figureOf = (name: string, figure: keyof Figures, scenario: Scenario): Expression =>
+  orNone(lookUp({ value: name }, 'BudgetLines', headers.line, names[scenario][figure]));
+
+const interest = (scenario: Scenario): Expression =>
+  product(partSum(parts.before, scenario), orNone(priceUsed('interest', scenario)));
+const variable = (scenario: Scenario): Expression =>
+  sum(partSum(parts.before, scenario), partSum(parts.harvest, scenario), interest(scenario));
+const fixed = (scenario: Scenario): Expression => partSum(parts.fixed, scenario);
+const allCosts = (scenario: Scenario): Expression => sum(variable(scenario), fixed(scenario));
+
+const total = (name: string, compute: (scenario: Scenario) => Expression): Line => ({
+  name,
+  part: parts.none,
+  unit: null,
+  figures: (scenario) => ({ total: compute(scenario) }),
+  lacks: nothing,
+});
+
+const totalOf = (name: string, scenario: Scenario): Expression => figureOf(name, 'total', scenario);
+const selling = (scenario: Scenario): Expression => orNone(priceUsed('selling', scenario));
+
+const breakEven = (
+  name: string,
+  figure: 'price' | 'quantity',
+  compute: (scenario: Scenario) => Expression,
+  lacking: Expression,
+): Line => ({
+  name,
+  part: parts.none,
+  unit: soldUnit,
+  figures: (scenario) => ({ [figure]: compute(scenario) }),
+  lacks: when(isSome(sold('first')), lacking, lacks.noYield),
+});
+
+/** The share for selling falls with the price: what is left of the price must pay the rest. */
+const breakEvenPrice = (name: string, costs: string): Line =>
+  breakEven(
+    name,
+    'price',
+    (scenario) =>
+      when(
+        native(
+          'AND',
+          isSome(sold(scenario)),
+          operate(selling(scenario), '<', 1),
+          isSome(totalOf(costs, scenario)),
+        ),
+        short(
+          call(
+            'BUDGET.BREAKEVENPRICE',
+            divide(
+              less(totalOf(costs, scenario), figureOf(priceWords.prices.selling[0], 'amount', scenario)),
+              less({ value: 1 }, selling(scenario)),
+            ),
+            sold(scenario),
+          ),
+        ),
+        '',
+      ),
+    when(isSome(totalOf(costs, 'first')), '', lacks.noCosts),
+  );
+
+/** Picking by the hour follows the row and its picks, not the yield. */
+const tiedToYield = (scenario: Scenario): Expression =>
+  less(totalOf(rowNames.harvestTotal, scenario), figureOf(rowNames.picking, 'amount', scenario));
+const breakEvenYield = (name: string, costs: string): Line => {
+  const notTied = (scenario: Scenario): Expression => less(totalOf(costs, scenario), tiedToYield(scenario));
+  const left = (scenario: Scenario): Expression => less(income(scenario), tiedToYield(scenario));
+  return breakEven(
+    name,
+    'quantity',
+    (scenario) =>
+      when(
+        native('AND', isSome(sold(scenario)), isSome(left(scenario)), isSome(notTied(scenario))),
+        call(
+          'BUDGET.BREAKEVENYIELD',
+          notTied(scenario),
+          divide(income(scenario), sold(scenario)),
+          divide(tiedToYield(scenario), sold(scenario)),
+        ),
+        '',
+      ),
+    when(isSome(notTied('first')), when(isSome(left('first')), '', lacks.noneBreaksEven), lacks.noCosts),
+  );
+};
+
+const lines: readonly Line[] = [
+  summed(
+    rowNames.income,
+    parts.income,
+    soldUnit,
+    sold,
+    income,
+    operate(
+      sayCount(of('noYield'), lacks.plotsWithoutYield),
+      '&',
+      sayCount(of('noPrice'), lacks.plotsWithoutPrice),
+    ),
+  ),
+  summed(
+    rowNames.seed,
+    parts.before,
+    words.seeds,
+    () => of('seeds'),
+    () => of('seedCost'),
+    sayCount(less(countOf('seeds', '>0'), countOf('seedCost', '>=0')), lacks.cropsWithoutSeedPrice),
+  ),
+  before('tray', 'trays', { unit: units.trays, meant: of('cells') }),
+  before('mix', 'mix', { unit: inUnits(units.cuFt, units.litre), meant: of('cells') }),
+  before('mulch', 'mulch', { unit: lengths }),
+  before('drip', 'drip', { unit: lengths }),
+  before('cover', 'cover', { unit: lengths }),
+  before('netting', 'netting', { unit: lengths }),
+  before('post', 'posts', { unit: units.posts, meant: of('netting') }),
+  before('water', 'water', {
+    unit: inUnits(english.money.byCrop.perMany.us, english.money.byCrop.perMany.metric),
+  }),
+  before('nitrogen', 'nitrogen', { unit: weights }),
+  before('phosphate', 'phosphate', { unit: weights }),
+  before('potash', 'potash', { unit: weights }),
+  before('hive', 'hives', { unit: units.hives }),
+  perLand('protection', parts.before),
+  perLand('fuel', parts.before),
+  perLand('other', parts.before),
+  before('wage', 'work', { unit: units.hours, name: rowNames.work }),
+  total(rowNames.beforeTotal, (scenario) => partSum(parts.before, scenario)),
+  {
+    ...priced('wage', parts.harvest, () => of('picking'), { unit: units.hours, name: rowNames.picking }),
+    lacks: when(
+      native('AND', isSome(own('first', 'quantity')), operate(isGiven(own('first', 'price')), '=', false)),
+      lacks.price,
+      when(
+        isGiven(rateUsed('pickingRate')),
+        sayCount(less(countOf('plots', '>0'), countOf('picks', '>=0')), lacks.cropsWithoutInterval),
+        '',
+      ),
+    ),
+  },
+  summed(
+    rowNames.picked,
+    parts.harvest,
+    soldUnit,
+    sold,
+    (scenario) => product(of('picked'), share(scenario)),
+    nothing,
+  ),
+  priced('package', parts.harvest, (scenario) => product(of('sold'), share(scenario)), {
+    unit: priceWords.units.each,
+  }),
+  priced('hauling', parts.harvest, soldWeight, { unit: weights }),
+  priced('selling', parts.harvest, income, { unit: words.ofIncome }),
+  total(rowNames.harvestTotal, (scenario) => partSum(parts.harvest, scenario)),
+  {
+    ...total(priceWords.prices.interest[0], interest),
+    unit: priceWords.units.share,
+    figures: (scenario) => ({
+      price: priceUsed('interest', scenario),
+      total: interest(scenario),
+    }),
+  },
+  total(rowNames.variable, variable),
+  total(rowNames.aboveVariable, (scenario) => less(income(scenario), variable(scenario))),
+  perLand('machinery', parts.fixed),
+  perLand('land', parts.fixed),
+  priced('overhead', parts.fixed, () => divide(of('area'), native('SUM', ofSums('area'))), {
+    unit: priceWords.units.perGarden,
+  }),
+  total(rowNames.fixedTotal, fixed),
+  total(rowNames.all, allCosts),
+  total(rowNames.aboveAll, (scenario) => less(income(scenario), allCosts(scenario))),
+  breakEvenPrice(rowNames.priceVariable, rowNames.variable),
+  breakEvenPrice(rowNames.priceAll, rowNames.all),
+  breakEvenYield(rowNames.yieldVariable, rowNames.variable),
+  breakEvenYield(rowNames.yieldAll, rowNames.all),
+];
+
+const columnOf = (header: string, width: number, more: Partial<TableColumn> = {}): TableColumn => ({
+  header,
+  kind: 'computed',
+  compute: null,
+  format: 'general',
+  width,
+  choices: [],
+  note: '',
+  unit: null,
+  ...more,
+});
+const money: { readonly format: Format } = { format: 'money' };
+
+const figureNames = ['quantity', 'price', 'amount', 'total'] as const;
+const linesTable: TableTemplate = {
+  name: 'BudgetLines',
+  heading: words.tables.lines,
+  grows: false,
+  columns: [
+    columnOf(headers.line, 30),
+    columnOf(headers.part, 13),
+    columnOf(headers.unit, 10),
+    ...scenarios.flatMap((scenario) => [
+      columnOf(names[scenario].quantity, 10, { format: 'hundredth' }),
+      columnOf(names[scenario].price, 9),
+      columnOf(names[scenario].amount, 10, money),
+      columnOf(names[scenario].total, 10, money),
+    ]),
+    columnOf(headers.lacks, 10, { runsOn: true }),
+  ],
+  rows: lines.map(({ name, part, unit, figures, lacks: lacking }) => [
+    name,
+    part,
+    unit,
+    ...scenarios.flatMap((scenario) => {
+      const made = figures(scenario);
+      return figureNames.map((figure): CellContent => {
+        const compute = made[figure];
+        return compute === undefined ? null : { compute: when(isPlanted, compute, '') };
+      });
+    }),
+    { compute: when(isPlanted, lacking, '') },
+  ]),
+};
+
+const crop = column(words.byCrop.crop);
+const ofCrop = (key: SumKey): Expression => lookUp(crop, 'CropSums', sums.crop.header, sums[key].header);
+const ownCell = (key: keyof typeof words.byCrop): Expression => column(words.byCrop[key]);
+const price = (key: PriceKey): Expression => orNone(priceUsed(key, 'first'));
+const cropCosts = sum(ownCell('before'), ownCell('harvest'), ownCell('interest'), ownCell('fixed'));
+const cropSelling = product(ownCell('income'), price('selling'));
+/** What the harvest costs without what is paid by the hour. */
+const cropTied = less(ownCell('harvest'), product(ofCrop('picking'), price('wage')));
+
+interface CropColumn {
+  readonly key: keyof typeof words.byCrop;
+  readonly compute: Expression;
+  readonly format: Format;
+  readonly note?: string;
+  readonly unit?: CellContent;
+}
+const cropColumns: readonly CropColumn[] = [
+  { key: 'area', compute: ofCrop('area'), format: 'whole', unit: inUnits(units.sqFt, units.sqM) },
+  { key: 'yield', compute: product(ofCrop('yield'), price('yield')), format: 'whole', unit: weights },
+  { key: 'income', compute: ofCrop('income'), format: 'money' },
+  { key: 'before', compute: ofCrop('before'), format: 'money' },
+  { key: 'harvest', compute: ofCrop('harvest'), format: 'money' },
+  { key: 'interest', compute: product(ownCell('before'), price('interest')), format: 'money' },
+  {
+    key: 'aboveVariable',
+    compute: less(ownCell('income'), sum(ownCell('before'), ownCell('harvest'), ownCell('interest'))),
+    format: 'money',
+  },
+  {
+    key: 'fixed',
+    compute: sum(
+      product(divide(ownCell('area'), input('LAND_AREA')), sum(price('machinery'), price('land'))),
+      divide(product(price('overhead'), ownCell('area')), native('SUM', ofSums('area'))),
+    ),
+    format: 'money',
+    note: words.notes.byArea,
+  },
+  { key: 'aboveAll', compute: less(ownCell('aboveVariable'), ownCell('fixed')), format: 'money' },
+  {
+    key: 'price',
+    compute: when(
+      native('AND', isSome(ownCell('yield')), operate(price('selling'), '<', 1), isSome(cropCosts)),
+      short(
+        call(
+          'BUDGET.BREAKEVENPRICE',
+          divide(less(cropCosts, cropSelling), less({ value: 1 }, price('selling'))),
+          ownCell('yield'),
+        ),
+      ),
+      '',
+    ),
+    format: 'general',
+    note: words.notes.price,
+    unit: { compute: when(isMetric, units.perKg, units.perLb) },
+  },
+  {
+    key: 'breakEvenYield',
+    compute: when(
+      native(
+        'AND',
+        isSome(ownCell('yield')),
+        isSome(less(ownCell('income'), cropTied)),
+        isSome(less(cropCosts, cropTied)),
+      ),
+      call(
+        'BUDGET.BREAKEVENYIELD',
+        less(cropCosts, cropTied),
+        divide(ownCell('income'), ownCell('yield')),
+        divide(cropTied, ownCell('yield')),
+      ),
+      '',
+    ),
+    format: 'whole',
+    note: words.notes.yield,
+    unit: weights,
+  },
+];
+
+const byCropTable: TableTemplate = {
+  name: 'BudgetByCrop',
+  heading: words.tables.byCrop,
+  grows: false,
+  columns: [
+    columnOf(words.byCrop.crop, 30),
+    ...cropColumns.map(({ key, format, note = '', unit = null }) =>
+      columnOf(words.byCrop[key], 10, { format, note, unit }),
+    ),
+  ],
+  rows: crops.map(({ name }) => [
+    name,
+    ...cropColumns.map(({ compute }) => ({
+      compute: when(isSome(native('SUM', ofCrop('plots'))), compute, ''),
+    })),
+  ]),
+};
+
+/** Under the crops, and made of them: what the lines say of the whole garden comes another way. */
+const totalTable: TableTemplate = {
+  name: 'BudgetTotal',
+  heading: words.tables.total,
+  grows: false,
+  columns: byCropTable.columns.filter(
+    ({ header }) => header !== words.byCrop.price && header !== words.byCrop.breakEvenYield,
+  ),
+  rows: [
+    [
+      words.wholeGarden,
+      ...cropColumns
+        .filter(({ key }) => key !== 'price' && key !== 'breakEvenYield')
+        .map(({ key }) => ({ compute: native('SUM', allOf('BudgetByCrop', words.byCrop[key])) })),
+    ],
+  ],
+};
+
+const soldByChosen = lookUp(
+  input('BUDGET_FOR'),
+  'CropPrices',
+  priceWords.columns.crop,
+  priceWords.columns.soldBy,
+);
+const weightOfChosen = lookUp(
+  input('BUDGET_FOR'),
+  'CropPrices',
+  priceWords.columns.crop,
+  priceWords.columns.weightUsed,
+);
+const isPacked = native(
+  'IFERROR',
+  native(
+    'AND',
+    isGiven(weightOfChosen),
+    operate(operate(soldByChosen, '&', ''), '<>', ''),
+    operate(soldByChosen, '<>', priceWords.soldBy[0]),
+  ),
+  false,
+);
+
+const plotCells = allOf('Plots', plotWords.columns.plot.header);
+const cropCells = allOf('Plots', plotWords.columns.crop.header);
+const takenAs = allOf('Plots', plotWords.columns.takenAs.header);
+const notCounted = when(
+  isGarden,
+  less(
+    sum(native('COUNTIFS', cropCells, '<>'), native('COUNTIFS', plotCells, '<>', cropCells, '')),
+    input('BUDGET_PLOTS'),
+  ),
+  less(native('COUNTIFS', takenAs, input('BUDGET_FOR')), input('BUDGET_PLOTS')),
+);
+
+const computed = (
+  key: keyof typeof words.lines,
+  name: string,
+  compute: Expression,
+  format: Format,
+): FormLine => ({ ...words.lines[key], name, kind: 'computed', content: { compute }, format, choices: [] });
+
+export const budgetTemplate: SheetTemplate = {
+  id: 'budget',
+  version: 1,
+  sheet: words.sheet,
+  title: words.title,
+  lead: words.lead,
+  cautions: words.cautions,
+  form: [
+    {
+      ...words.lines.for,
+      name: 'BUDGET_FOR',
+      kind: 'input',
+      content: words.wholeGarden,
+      format: 'text',
+      choices: [words.wholeGarden, ...crops.map(({ name }) => name)],
+    },
+    computed('unit', 'BUDGET_UNIT', when(isPacked, soldByChosen, weightUnit), 'general'),
+    computed('unitWeight', 'BUDGET_UNIT_WEIGHT', when(isPacked, weightOfChosen, 1), 'general'),
+    computed('plots', 'BUDGET_PLOTS', of('plots'), 'whole'),
+    computed('notCounted', 'BUDGET_NOT_COUNTED', notCounted, 'whole'),
+    computed(
+      'lacking',
+      'BUDGET_LACKING',
+      native('COUNTIFS', allOf('BudgetLines', headers.lacks), '?*'),
+      'whole',
+    ),
+    computed(
+      'landArea',
+      'LAND_AREA',
+      call('AREA.FROM', 1, when(isMetric, 'hectare', 'acre'), input('UNITS')),
+      'whole',
+    ),
+  ],
+  tables: [linesTable, byCropTable, totalTable],
+  page: { landscape: false, pagesWide: 1, repeatFirstColumn: false },
+};

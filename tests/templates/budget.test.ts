@@ -1,0 +1,542 @@
+/** The sheets of money over every host: a published budget, sums over plots, a second scenario, and what goes wrong. */
+import fc from 'fast-check';
+import { afterEach, describe, expect, it, test } from 'vitest';
+import { functions } from '../../src/functions';
+import { openHeadless } from '../../src/hosts/browser/openHeadless';
+import { openExcelWorkbook } from '../../src/hosts/excel/openExcelWorkbook';
+import { createMemoryWorkbook } from '../../src/hosts/file/createMemoryWorkbook';
+import { demoFilling, demoPlots, demoPrices, demoSeason } from '../../src/templates/demoGarden';
+import { plotsTemplate } from '../../src/templates/plots';
+import { pricesTemplate } from '../../src/templates/prices';
+import { allTemplates, functionNamespace } from '../../src/templates/sheets';
+import { fillSheets } from '../../src/workbook/fillSheets';
+import { isCellError, type ReadValue, type WorkbookPort } from '../../src/workbook/port';
+import { readFilling } from '../../src/workbook/readFilling';
+import type { InputRow } from '../../src/workbook/template';
+import { findInPrices } from '../../src/taskpane/priceFindings';
+import { withTyped, type TypedCells } from '../../src/workbook/withTyped';
+import { watermelon1999 } from '../calc/budget/publishedBudget';
+import { change } from '../contract/contractWorkbook';
+import { openStandIn } from '../excelStandIn/openStandIn';
+
+const registered = [...functions.values()];
+const settleMs = 120_000;
+const open: (() => void)[] = [];
+afterEach(() => {
+  for (const close of open.splice(0)) close();
+});
+
+const memory = (): WorkbookPort => createMemoryWorkbook({ functions: registered });
+const hosts: readonly (readonly [string, () => WorkbookPort])[] = [
+  ['file', memory],
+  [
+    'browser',
+    () => {
+      const workbook = openHeadless({
+        functions: registered,
+        namespace: functionNamespace,
+        firstSheet: 'Notepad',
+      });
+      open.push(() => workbook.dispose());
+      return workbook;
+    },
+  ],
+  [
+    'excel',
+    () => {
+      const standIn = openStandIn({ firstSheet: 'Notepad', functions: registered });
+      open.push(() => standIn.close());
+      return openExcelWorkbook({ ...standIn, namespace: functionNamespace });
+    },
+  ],
+];
+
+interface Plan {
+  readonly plots: readonly InputRow[];
+  readonly prices: TypedCells;
+  readonly form?: Readonly<Record<string, string>>;
+}
+
+async function filled(port: WorkbookPort, { plots, prices, form = {} }: Plan): Promise<WorkbookPort> {
+  const requests = allTemplates.map((template) => ({
+    template: template === pricesTemplate ? withTyped(template, prices) : template,
+    inputs: template === plotsTemplate ? plots : [],
+    form: { ...demoSeason, ...form },
+  }));
+  await fillSheets(port, requests, 'test');
+  expect(await port.settle(settleMs)).toEqual([]);
+  return port;
+}
+
+/** The rows of a table by their first cell, each by header. */
+async function rowsOf(port: WorkbookPort, name: string) {
+  const table = await port.readTable(name);
+  if (table === null) throw new Error(`no table ${name}`);
+  return new Map(
+    table.rows.map((cells) => [
+      String(cells[0]),
+      Object.fromEntries(table.headers.map((header, index) => [header, cells[index] ?? null])),
+    ]),
+  );
+}
+
+async function named(port: WorkbookPort, name: string): Promise<ReadValue | undefined> {
+  const area = await port.locate(name);
+  if (area === null) throw new Error(`no cell ${name}`);
+  return (await port.read(area)).values[0]?.[0];
+}
+
+async function put(
+  port: WorkbookPort,
+  table: string,
+  row: string,
+  header: string,
+  value: string | number | null,
+): Promise<void> {
+  const there = await port.readTable(table);
+  if (there === null) throw new Error(`no table ${table}`);
+  const index = there.rows.findIndex(([name]) => name === row);
+  expect(index).toBeGreaterThanOrEqual(0);
+  const at = { row: there.area.row + 1 + index, column: there.area.column + there.headers.indexOf(header) };
+  await port.apply(change({ cells: [{ sheet: there.area.sheet, ...at, contents: [[value]] }] }));
+  expect(await port.settle(settleMs)).toEqual([]);
+}
+
+async function choose(port: WorkbookPort, crop: string): Promise<void> {
+  const area = await port.locate('BUDGET_FOR');
+  if (area === null) throw new Error('no BUDGET_FOR');
+  await port.apply(change({ cells: [{ ...area, contents: [[crop]] }] }));
+  expect(await port.settle(settleMs)).toEqual([]);
+}
+
+/**
+ * Texas Agricultural Extension B-1241, an acre of watermelon (tests/calc/budget/publishedBudget), as far as its lines
+ * map: seed by the seed instead of the pound, all sprays in Crop protection, its three lines of labor as hours of work
+ * at a wage of 1, irrigation under Other. A cwt is a "carton" of 100 lb.
+ */
+function publishedPlan(seedsOfPlot: number): Plan {
+  const { beforeHarvest, price, yieldCwt, harvest, interest, fixed } = watermelon1999;
+  const costOf = (...names: readonly string[]): number =>
+    beforeHarvest
+      .filter(([name]) => names.includes(name))
+      .reduce((sum, [, quantity, each]) => sum + quantity * each, 0);
+  const printedBefore = beforeHarvest.reduce((sum, [, quantity, each]) => sum + quantity * each, 0);
+  /** 22 rows of 198 ft, 10 ft apart, are an acre. */
+  const rowFeet = 22 * 198;
+  return {
+    plots: [
+      {
+        Plot: 'acre',
+        Crop: 'watermelon',
+        Length: 198,
+        Width: 220,
+        'Row spacing': 10,
+        'Plant spacing': 36,
+        Germination: 1,
+        'Yield per 100': (yieldCwt * 100 * 100) / rowFeet,
+      },
+    ],
+    prices: {
+      Prices: {
+        'Nitrogen fertilizer': { First: 0.37 },
+        'Phosphate fertilizer': { First: 0.3 },
+        'Potash fertilizer': { First: 0.13 },
+        Hives: { First: 75 },
+        'Crop protection': {
+          First: costOf('herbicide', 'insecticide', 'pesticide application', 'fungicide'),
+        },
+        'Fuel and repairs': { First: costOf('fuel', 'repairs') },
+        'Other costs before harvest': { First: costOf('irrigation') },
+        Wages: { First: 1 },
+        Selling: { First: 0 },
+        Hauling: { First: 0 },
+        Packages: { First: 0 },
+        Interest: { First: interest / printedBefore },
+        Machinery: { First: fixed[0] },
+        Land: { First: fixed[1] },
+        Overhead: { First: 0 },
+      },
+      Rates: {
+        Nitrogen: { Value: 80 },
+        'Nitrogen in the bag': { Value: 1 },
+        Phosphate: { Value: 60 },
+        'Phosphate in the bag': { Value: 1 },
+        Potash: { Value: 20 },
+        'Potash in the bag': { Value: 1 },
+        Hives: { Value: 1 },
+        'Work before harvest': {
+          Value: (100 * costOf('labor, machinery', 'labor, other', 'labor, irrigation')) / rowFeet,
+        },
+      },
+      CropPrices: {
+        watermelon: {
+          'Sold by': 'carton',
+          'Weight of one': 100,
+          Price: price,
+          'Harvest cost': harvest / yieldCwt,
+          'Seed price': (1000 * costOf('seed, lb')) / seedsOfPlot,
+        },
+      },
+    },
+    form: { BUDGET_FOR: 'watermelon' },
+  };
+}
+
+describe.each(hosts)('in the %s host', (_, openHost) => {
+  it(
+    'the budget of Texas Agricultural Extension B-1241 comes to its printed sums',
+    async () => {
+      const { printed, yieldCwt } = watermelon1999;
+      // 22 rows of 66 plants, and seed for them at a germination of 100%.
+      const port = await filled(openHost(), publishedPlan(22 * 66));
+      const lines = await rowsOf(port, 'BudgetLines');
+      const totalOf = (line: string): number => Number(lines.get(line)?.['Total']);
+      expect(lines.get('Fruit sold')).toMatchObject({ Unit: 'carton', Price: 7.25 });
+      expect(lines.get('Fruit sold')?.['Quantity']).toBeCloseTo(yieldCwt, 9);
+      expect(lines.get('Fruit sold')?.['Amount']).toBeCloseTo(printed.income, 9);
+      // The print is a cent over its own lines before harvest, and takes off 0.02 that no line of ours is for.
+      expect(totalOf('Costs before harvest')).toBeCloseTo(printed.beforeHarvest - 0.01, 9);
+      expect(totalOf('Harvest and marketing')).toBeCloseTo(watermelon1999.harvest, 9);
+      const { adjustment } = watermelon1999;
+      expect(totalOf('Variable costs')).toBeCloseTo(printed.variable - adjustment, 9);
+      expect(totalOf('Return above variable costs')).toBeCloseTo(printed.aboveVariable + adjustment, 9);
+      expect(totalOf('Fixed costs')).toBeCloseTo(printed.fixed, 9);
+      expect(totalOf('All costs')).toBeCloseTo(printed.all - adjustment, 9);
+      // 1,062.83 / 150 and 1,209.49 / 150, by hand; shown to four decimals.
+      expect(lines.get('Break-even price, variable costs')?.['Price']).toBe(7.0855);
+      expect(lines.get('Break-even price, all costs')?.['Price']).toBe(8.0633);
+      // (524.95 + 12.88) / (7.25 - 3.50), by hand.
+      expect(lines.get('Break-even yield, variable costs')?.['Quantity']).toBeCloseTo(143.4213, 4);
+      expect(await named(port, 'BUDGET_LACKING')).toBe(0);
+    },
+    2 * settleMs,
+  );
+
+  it(
+    'a plan without plots and prices says what is missing, and has no error',
+    async () => {
+      const port = await filled(openHost(), { plots: [], prices: {} });
+      expect(await named(port, 'BUDGET_PLOTS')).toBe(0);
+      expect(await named(port, 'BUDGET_NOT_COUNTED')).toBe(0);
+      for (const name of ['Prices', 'Rates', 'CropPrices', 'CropSums', 'BudgetLines', 'BudgetByCrop']) {
+        const cells = [...(await rowsOf(port, name)).values()].flatMap((row) => Object.values(row));
+        expect(cells.filter(isCellError)).toEqual([]);
+      }
+    },
+    2 * settleMs,
+  );
+});
+
+/** Invented, as all prices of the garden. */
+const seedPrices: Readonly<Record<string, number>> = {
+  'slicing cucumber': 18,
+  'summer squash': 22,
+  'winter squash': 15,
+  'English cucumber': 450,
+  watermelon: 25,
+};
+const withSeedPrices: TypedCells = {
+  ...demoPrices,
+  CropPrices: Object.fromEntries(
+    Object.entries(seedPrices).map(([crop, price]) => [
+      crop,
+      { ...demoPrices['CropPrices']?.[crop], 'Seed price': price },
+    ]),
+  ),
+};
+
+describe('sums over plots', () => {
+  const crops = ['slicing cucumber', 'zucchini', 'winter squash', 'English cucumber', 'watermelon'] as const;
+  const plot = fc.record({
+    Crop: fc.constantFrom(...crops, 'no such crop'),
+    Length: fc.integer({ min: 20, max: 300 }),
+    Width: fc.integer({ min: 1, max: 80 }),
+    Start: fc.constantFrom('seed', 'transplant'),
+    'Yield per 100': fc.integer({ min: 1, max: 300 }),
+    Price: fc.option(fc.integer({ min: 1, max: 300 }), { nil: null }),
+  });
+
+  it('agree with sums made of the Plots table by hand, whatever the plots', async () => {
+    await fc.assert(
+      fc.asyncProperty(fc.array(plot, { minLength: 1, maxLength: 8 }), async (drawn) => {
+        const plots = drawn.map((row, index) => ({ ...row, Plot: `plot ${index}` }));
+        const port = await filled(memory(), { plots, prices: withSeedPrices });
+        const there = [...(await rowsOf(port, 'Plots')).values()];
+        const isNumber = (value: unknown): value is number => typeof value === 'number';
+        const good = there.filter(({ Rows, ...row }) =>
+          [Rows, row['Row length'], row['Seed to sow']].every(isNumber),
+        );
+        const sum = (header: string, of = good): number =>
+          of.reduce((total, row) => total + (isNumber(row[header]) ? row[header] : 0), 0);
+        const price = (name: string): number => Number(demoPrices['Prices']?.[name]?.['First'] ?? 0);
+        const acres = sum('Area') / 43560;
+        const ofCrop = (crop: string) => good.filter((row) => row['Taken as'] === crop);
+        const planted = [...new Set(good.map((row) => String(row['Taken as'])))];
+        const cropPrice = (crop: string, header: string): number =>
+          Number(withSeedPrices['CropPrices']?.[crop]?.[header] ?? 0);
+        const cellsOf = (crop: string): number =>
+          sum(
+            'Seed to sow',
+            ofCrop(crop).filter(({ Start }) => Start === 'transplant'),
+          );
+        /** Of a bushel the federal canning guide's 48 lb (USDA AIB 539). */
+        const weightOf = (crop: string): number =>
+          ({ bushel: 48, each: 0.9 })[String(demoPrices['CropPrices']?.[crop]?.['Sold by'])] ?? 1;
+        const each = (of: (crop: string) => number): number =>
+          planted.reduce((total, crop) => total + of(crop), 0);
+        const income = each((crop) =>
+          cropPrice(crop, 'Price') > 0
+            ? (sum('Yield', ofCrop(crop)) * cropPrice(crop, 'Price')) / weightOf(crop)
+            : sum('Income', ofCrop(crop)),
+        );
+        const rows = (crop: string, share: string): number =>
+          cropPrice(crop, share) * (sum('Row length', ofCrop(crop)) + 6 * sum('Rows', ofCrop(crop)));
+        const bare = (crop: string, share: string): number =>
+          cropPrice(crop, share) * sum('Row length', ofCrop(crop));
+        const hiveAcres =
+          sum(
+            'Area',
+            good.filter((row) => row['Taken as'] !== 'English cucumber'),
+          ) / 43560;
+        const before =
+          each((crop) => (sum('Seed to sow', ofCrop(crop)) * cropPrice(crop, 'Seed price')) / 1000) +
+          each((crop) => Math.ceil(cellsOf(crop) / 72)) * price('Trays') +
+          ((each(cellsOf) * 4.38) / 1728) * price('Potting mix') +
+          each((crop) => rows(crop, 'Mulched')) * price('Mulch') +
+          each((crop) => bare(crop, 'On drip')) * price('Drip tape') +
+          each((crop) => rows(crop, 'Covered')) * price('Row cover') +
+          each((crop) => bare(crop, 'On trellis')) * price('Trellis netting') +
+          // A gallon is 231 cu in (NIST Handbook 44).
+          ((acres * 12 * 43560 * 144) / 231 / 1000) * price('Water') +
+          acres * 800 * price('Nitrogen fertilizer') +
+          Math.ceil(hiveAcres) * price('Hives') +
+          acres *
+            (price('Crop protection') + price('Fuel and repairs') + price('Other costs before harvest')) +
+          (sum('Row length') / 100) * price('Wages');
+        const lines = await rowsOf(port, 'BudgetLines');
+        const posts = Number(lines.get('Trellis posts')?.['Amount'] || 0);
+        const total = (line: string): number => Number(lines.get(line)?.['Total'] || 0);
+        expect(await named(port, 'BUDGET_PLOTS')).toBe(good.length);
+        expect(await named(port, 'BUDGET_NOT_COUNTED')).toBe(there.length - good.length);
+        if (good.length === 0) return;
+        expect(Number(lines.get('Fruit sold')?.['Amount'])).toBeCloseTo(income, 6);
+        expect(total('Costs before harvest') - posts).toBeCloseTo(before, 6);
+        const fixed = acres * (price('Machinery') + price('Land')) + price('Overhead');
+        expect(total('Fixed costs')).toBeCloseTo(fixed, 6);
+
+        // The crops, summed another way, come to the same.
+        const whole = (await rowsOf(port, 'BudgetTotal')).get('whole garden');
+        expect(whole?.['Before harvest']).toBeCloseTo(total('Costs before harvest'), 6);
+        expect(whole?.['Harvest']).toBeCloseTo(total('Harvest and marketing'), 6);
+        expect(whole?.['Above variable']).toBeCloseTo(total('Return above variable costs'), 6);
+        expect(whole?.['Above all']).toBeCloseTo(total('Return above all costs'), 6);
+      }),
+      { seed: 20261126, numRuns: 12 },
+    );
+  }, 300_000);
+
+  it('of one crop are its row of the crops', async () => {
+    const port = await filled(memory(), { plots: demoPlots, prices: demoPrices });
+    for (const crop of ['slicing cucumber', 'summer squash', 'gourd']) {
+      await choose(port, crop);
+      const lines = await rowsOf(port, 'BudgetLines');
+      const row = (await rowsOf(port, 'BudgetByCrop')).get(crop);
+      const pairs = [
+        ['Costs before harvest', 'Before harvest'],
+        ['Harvest and marketing', 'Harvest'],
+        ['Interest', 'Interest'],
+        ['Fixed costs', 'Fixed'],
+        ['Return above all costs', 'Above all'],
+      ] as const;
+      for (const [line, header] of pairs) {
+        expect(lines.get(line)?.['Total'], `${crop}, ${line}`).toBeCloseTo(Number(row?.[header]), 9);
+      }
+    }
+  });
+});
+
+it('a blank seed price takes what the packs of Seed order cost', async () => {
+  const port = memory();
+  await fillSheets(port, demoFilling, 'fill');
+  const seed = (await rowsOf(port, 'BudgetLines')).get('Seed');
+  expect(seed?.['Amount']).toBeCloseTo(Number(await named(port, 'SEED_ORDER_COST')), 9);
+  // Gourd and whatever else has no pack.
+  const orders = [...(await rowsOf(port, 'SeedOrder')).values()];
+  const without = orders.filter((row) => Number(row['To buy'] || 0) > 0 && row['Cost'] === '').length;
+  expect(without).toBeGreaterThan(0);
+  expect(seed?.['Lacks']).toBe(`Crops without a price of seed, in Seed order or Prices: ${without}. `);
+});
+
+describe('the second scenario', () => {
+  it('is the first where nothing is said of it', async () => {
+    const port = await filled(memory(), {
+      plots: demoPlots,
+      prices: { ...demoPrices, Prices: firstAlone() },
+    });
+    await put(port, 'CropPrices', 'slicing cucumber', 'Second price', null);
+    for (const row of (await rowsOf(port, 'BudgetLines')).values()) {
+      for (const figure of ['Quantity', 'Price', 'Amount', 'Total']) {
+        expect(row[`Second ${figure.toLowerCase()}`]).toEqual(row[figure]);
+      }
+    }
+  });
+
+  it('leaves the first as it is, and moves by its own price and yield', async () => {
+    const port = await filled(memory(), {
+      plots: demoPlots,
+      prices: { ...demoPrices, Prices: firstAlone() },
+    });
+    const before = await rowsOf(port, 'BudgetLines');
+    await put(port, 'Prices', 'Hauling', 'Second', 0.1);
+    await put(port, 'Prices', 'Yield', 'Second', 0.5);
+    const after = await rowsOf(port, 'BudgetLines');
+    for (const [name, row] of after) {
+      for (const figure of ['Quantity', 'Price', 'Amount', 'Total']) {
+        expect(row[figure]).toEqual(before.get(name)?.[figure]);
+      }
+    }
+    const hauling = after.get('Hauling');
+    expect(hauling?.['Second quantity']).toBeCloseTo(Number(hauling?.['Quantity']) / 2, 9);
+    expect(hauling?.['Second amount']).toBeCloseTo(Number(hauling?.['Quantity']) * 0.05, 9);
+  });
+
+  function firstAlone() {
+    return Object.fromEntries(
+      Object.entries(demoPrices['Prices'] ?? {}).map(([name, cells]) => [
+        name,
+        { First: cells['First'] ?? null },
+      ]),
+    );
+  }
+});
+
+describe('what goes wrong is said, and led to', () => {
+  const found = findInPrices;
+  const place = async (port: WorkbookPort, table: string, row: string, header: string) => {
+    const there = await port.readTable(table);
+    return {
+      row: (there?.area.row ?? 0) + 1 + (there?.rows.findIndex(([name]) => name === row) ?? -1),
+      column: (there?.area.column ?? 0) + (there?.headers.indexOf(header) ?? -1),
+    };
+  };
+
+  test.each([
+    ['Prices', 'Land', 'First', '$1,200', /^First: type a number of 0 or more in digits alone, such as 1200/],
+    ['Prices', 'Wages', 'Second', -5, /^Second: type a number of 0 or more/],
+    ['Prices', 'Selling', 'First', 5, /^First: type a share from 0 to 100%/],
+    ['Rates', 'Cells in a tray', 'Value', 7.5, /^Value: type a whole number of 1 or more/],
+    ['Rates', 'Picking', 'Value', 0, /^Value: type a number above 0/],
+    ['Rates', 'Nitrogen in the bag', 'Value', 10, /^Value: type a share above 0, up to 100%/],
+    ['CropPrices', 'pumpkin', 'Seed price', '12 or so', /^Seed price: type a number of 0 or more/],
+    ['CropPrices', 'pumpkin', 'Mulched', 80, /^Mulched: type a share from 0 to 100%/],
+    ['CropPrices', 'pumpkin', 'Sold by', 'dozen', /^Sold by: choose weight, bushel, carton or each/],
+  ] as const)('%s, %s, %s: %s', async (table, row, header, value, says) => {
+    const port = await filled(memory(), { plots: demoPlots, prices: demoPrices });
+    expect(await found(port)).toEqual([]);
+    await put(port, table, row, header, value);
+    const findings = await found(port);
+    expect(findings).toMatchObject([{ kind: 'error', row, header, text: says }]);
+    expect(findings[0]?.area).toMatchObject(await place(port, table, row, header));
+    for (const name of ['CropSums', 'BudgetLines', 'BudgetByCrop', 'BudgetTotal']) {
+      const cells = [...(await rowsOf(port, name)).values()].flatMap((cellsOf) => Object.values(cellsOf));
+      expect(cells.filter(isCellError)).toEqual([]);
+    }
+  });
+
+  it('a price that is no number counts as none, and its line says so', async () => {
+    const port = await filled(memory(), { plots: demoPlots, prices: demoPrices });
+    const lacking = Number(await named(port, 'BUDGET_LACKING'));
+    await put(port, 'Prices', 'Land', 'First', '$1,200');
+    expect((await rowsOf(port, 'BudgetLines')).get('Land')).toMatchObject({
+      Price: '',
+      Amount: '',
+      Lacks: 'No price: see Prices.',
+    });
+    expect(await named(port, 'BUDGET_LACKING')).toBe(lacking + 1);
+  });
+
+  it('a bushel of a crop that is not sold by it wants its weight', async () => {
+    const port = await filled(memory(), { plots: demoPlots, prices: demoPrices });
+    await put(port, 'CropPrices', 'pumpkin', 'Sold by', 'bushel');
+    expect(await found(port)).toMatchObject([{ row: 'pumpkin', header: 'Weight of one' }]);
+    // 48 lb: USDA AIB 539.
+    expect((await rowsOf(port, 'CropPrices')).get('slicing cucumber')?.['Weight used']).toBeCloseTo(48, 9);
+  });
+
+  it('a plot with an error is not counted, and the others are', async () => {
+    const spoiled: InputRow = { Plot: 'bad', Crop: 'pumpkin', Length: 150, Width: -80, Price: 1 };
+    const nameless: InputRow = { Plot: 'no crop', Length: 50, Width: 20 };
+    const good = await filled(memory(), { plots: demoPlots, prices: demoPrices });
+    const bad = await filled(memory(), { plots: [spoiled, ...demoPlots, nameless], prices: demoPrices });
+    expect(await named(bad, 'BUDGET_NOT_COUNTED')).toBe(2);
+    expect(await named(bad, 'BUDGET_PLOTS')).toBe(demoPlots.length);
+    expect((await rowsOf(bad, 'CropSums')).get('pumpkin')?.['Not counted']).toBe(1);
+    expect(await rowsOf(bad, 'BudgetTotal')).toEqual(await rowsOf(good, 'BudgetTotal'));
+  });
+
+  it('nothing sold, and a harvest as dear as the price', async () => {
+    const port = await filled(memory(), {
+      plots: demoPlots,
+      prices: demoPrices,
+      form: { BUDGET_FOR: 'pumpkin' },
+    });
+    await put(port, 'CropPrices', 'pumpkin', 'Price', 0.3);
+    await put(port, 'CropPrices', 'pumpkin', 'Harvest cost', 0.3);
+    const dear = (await rowsOf(port, 'BudgetLines')).get('Break-even yield, all costs');
+    expect(dear).toMatchObject({ Quantity: '', Lacks: expect.stringMatching(/^No yield breaks even/) });
+    await put(port, 'Prices', 'Yield', 'First', 0);
+    const none = await rowsOf(port, 'BudgetLines');
+    expect(none.get('Break-even price, all costs')).toMatchObject({ Price: '', Lacks: 'No yield is sold.' });
+    expect(none.get('Fruit sold')).toMatchObject({ Amount: 0 });
+  });
+
+  it('plots without a yield, a price or a seed price are counted and named', async () => {
+    const plots = [
+      { Plot: 'a', Crop: 'gourd', Layout: 'hills', Length: 32, Width: 32, Germination: 0.7 },
+      { Plot: 'b', Crop: 'pumpkin', Layout: 'hills', Length: 150, Width: 80 },
+    ];
+    const lines = await rowsOf(await filled(memory(), { plots, prices: {} }), 'BudgetLines');
+    expect(lines.get('Fruit sold')?.['Lacks']).toBe(
+      'Plots without a yield: 1. Plots without a price, in Plots or Prices: 1. ',
+    );
+    expect(lines.get('Seed')?.['Lacks']).toBe('Crops without a price of seed, in Seed order or Prices: 2. ');
+  });
+});
+
+it('in metric units an area, a depth and a grade come to what functions.md has of them', async () => {
+  // 250 m x 40 m are a hectare; 25 mm on it are 250,000 L; 50 kg of a nutrient are 1,000 kg at 5%.
+  const port = await filled(memory(), {
+    plots: [{ Plot: 'ha', Crop: 'pumpkin', Length: 250, Width: 40, 'Row spacing': 4, 'Plant spacing': 100 }],
+    prices: {
+      Prices: { Water: { First: 2 }, 'Nitrogen fertilizer': { First: 0.5 } },
+      Rates: {
+        'Water of the season': { Value: 25 },
+        Nitrogen: { Value: 50 },
+        'Nitrogen in the bag': { Value: 0.05 },
+      },
+    },
+    form: { UNITS: 'metric' },
+  });
+  const lines = await rowsOf(port, 'BudgetLines');
+  expect(lines.get('Water')).toMatchObject({ Unit: 'cu m', Quantity: 250, Amount: 500 });
+  expect(lines.get('Nitrogen fertilizer')).toMatchObject({ Unit: 'kg', Quantity: 1000, Amount: 500 });
+  expect((await rowsOf(port, 'Prices')).get('Mulch')?.['Unit']).toBe('per m');
+});
+
+it('what was typed into Prices comes back out of the workbook, a formula as what it gives', async () => {
+  const port = memory();
+  await fillSheets(port, demoFilling, 'fill');
+  const there = await port.readTable('Prices');
+  const at = { row: (there?.area.row ?? 0) + 1, column: (there?.area.column ?? 0) + 3 };
+  const formula = { compute: { operator: '*', left: { value: 3 }, right: { value: 0.5 } } } as const;
+  await port.apply(change({ cells: [{ sheet: 'Prices', ...at, contents: [[formula]] }] }));
+  await put(port, 'CropPrices', 'pumpkin', 'Sold by', 'each');
+  const filling = await readFilling({ ...port, daysToAdd: 0 }, allTemplates, memory);
+  expect(filling?.typedOver).toBe(0);
+  const again = memory();
+  await fillSheets(again, filling?.requests ?? [], 'again');
+  expect((await rowsOf(again, 'Prices')).get('Trays')).toMatchObject({ First: 1.5, 'First used': 1.5 });
+  for (const table of ['Rates', 'CropPrices', 'BudgetTotal']) {
+    expect(await rowsOf(again, table)).toEqual(await rowsOf(port, table));
+  }
+});
