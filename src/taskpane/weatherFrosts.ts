@@ -3,7 +3,7 @@ import { isCellError, type ReadValue } from '../workbook/port';
 import { readForm, writeForm, type FormRead } from '../workbook/readForm';
 import type { FormLine } from '../workbook/template';
 import { seasonTemplate } from '../templates/season';
-import { followWeather } from '../templates/weather';
+import { enoughSeasons, followWeather } from '../templates/weather';
 import { english } from '../texts/english';
 import { fill } from '../texts/fill';
 import { element, setText } from './elements';
@@ -56,6 +56,7 @@ export function createWeatherFrosts(desk: WeatherDesk): WeatherFrosts {
   );
   const follow = element('button', { type: 'button' }, words.follow);
   const follows = element('p', { class: 'help', hidden: true }, words.follows);
+  const caution = element('p', { class: 'hint', hidden: true });
   desk.addButton(follow);
   let weather: FormRead | null = null;
 
@@ -81,6 +82,7 @@ export function createWeatherFrosts(desk: WeatherDesk): WeatherFrosts {
       element('h3', {}, words.heading),
       lead,
       table,
+      caution,
       follows,
       element('div', { class: 'buttons' }, follow),
     ),
@@ -95,11 +97,20 @@ export function createWeatherFrosts(desk: WeatherDesk): WeatherFrosts {
         showDate(record, line, nextWeather.values[line.follows ?? ''] ?? null);
         showDate(cell, line, season?.values[line.name] ?? null);
       }
+      const said = sayCaution(nextWeather.values['SEASONS_COUNTED'] ?? null);
+      setText(caution, said);
+      caution.hidden = said === '';
       const isFollowing = followers.every(({ name }) => season?.following.has(name) === true);
       follows.hidden = !isFollowing;
       follow.hidden = isFollowing || season === null;
     },
   };
+}
+
+/** Of no season at all the dates themselves say why they are none. */
+function sayCaution(seasons: ReadValue): string {
+  if (typeof seasons !== 'number' || seasons < 1 || seasons >= enoughSeasons) return '';
+  return seasons === 1 ? words.one : fill(words.few, { count: seasons });
 }
 
 function showDate(cell: HTMLElement, line: FormLine, value: ReadValue): void {

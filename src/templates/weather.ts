@@ -43,6 +43,9 @@ export interface WeatherRecord {
   readonly days: readonly WeatherDay[];
 }
 
+/** With fewer one more year can move a frost date by a week: judgement. */
+export const enoughSeasons = 20;
+
 type LineKey = keyof typeof labels;
 
 const typed = (
@@ -82,6 +85,11 @@ const middleOf = (list: Expression): Expression =>
 /** Programs pass on the code of an error, not its sentence: a record too short for a line says so in words. */
 const ifNumber = (cell: string, then: Expression, otherwise: string): Expression =>
   when(operate(native('COUNT', input(cell)), '=', 0), otherwise, then);
+
+const seasons = input('SEASONS_COUNTED');
+/** Springs, or falls, that count: with a frost, or none at all. */
+const seasonsOf = (list: string): Expression =>
+  operate(native('COUNT', input(list)), '+', native('COUNTIF', input(list), words.none));
 
 const sowing = input('SOWING_COMPARED');
 /** Days to maturity are meant for warm weather, so that their heat is that of a sowing in midsummer: judgement. */
@@ -156,6 +164,22 @@ const form: readonly FormLine[] = [
     'whole',
   ),
   computed('seasons', 'YEARS_WITH_FROSTS', native('COUNT', input('FREE_DAYS_OF_YEARS')), 'whole'),
+  computed(
+    'counted',
+    'SEASONS_COUNTED',
+    native('MIN', seasonsOf('LAST_FROSTS'), seasonsOf('FIRST_FROSTS')),
+    'whole',
+  ),
+  computed(
+    'caution',
+    'FROST_CAUTION',
+    when(
+      operate(seasons, '<', 2),
+      when(operate(seasons, '=', 1), words.trust.one, words.trust.none),
+      when(operate(seasons, '<', enoughSeasons), words.trust.few, words.trust.enough),
+    ),
+    'text',
+  ),
   computed(
     'lastFrost',
     'WEATHER_LAST_FROST',

@@ -130,6 +130,13 @@ describe('a record in the sheets', () => {
     );
   });
 
+  it('goes on saying that few seasons stand behind the dates', async () => {
+    await until(() =>
+      expect(section().textContent).toContain('Out of 3 seasons: under 20 one more can move'),
+    );
+    expect(result('How far to trust the dates')).toBe('few seasons');
+  });
+
   it('gives other dates for another risk', async () => {
     await pane.press('Have Season follow the record', 'Season follows the record now');
     enter(pane.field('Risk those dates carry'), '10');
@@ -163,6 +170,15 @@ describe('a record in the sheets', () => {
     );
     expect(await named('HEAT_SOWING')).toBe(46520);
     expect(await named('HEAT_CROP')).toBe('slicing cucumber');
+  });
+
+  it('tells sources apart where a crop stands twice', async () => {
+    await until(() => expect(result('slicing cucumber')).toMatch(/degrees|days/));
+    const said = [...section().querySelectorAll('dt')]
+      .filter((one) => one.textContent === 'slicing cucumber')
+      .map((one) => /\((.*)\)$/.exec(one.nextElementSibling?.textContent ?? '')?.[1]);
+    expect(said).toHaveLength(2);
+    expect(new Set(said).size).toBe(2);
   });
 
   it('gives way to another only when that is said, whole, shorter or longer', async () => {

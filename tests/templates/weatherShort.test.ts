@@ -1,11 +1,12 @@
 /** The Weather sheet over records too short for what it computes: every cell says in words why there is no figure. */
 import { afterEach, describe, expect, it } from 'vitest';
+import { enoughSeasons as enoughOfFunctions } from '../../src/calc/frost/frostDateAtRisk';
 import { functions } from '../../src/functions';
 import { openHeadless } from '../../src/hosts/browser/openHeadless';
 import { createMemoryWorkbook } from '../../src/hosts/file/createMemoryWorkbook';
 import { demoSeason } from '../../src/templates/demoGarden';
 import { allTemplates, functionNamespace } from '../../src/templates/sheets';
-import { requestWeather, weatherTemplate } from '../../src/templates/weather';
+import { enoughSeasons, requestWeather, weatherTemplate } from '../../src/templates/weather';
 import { english } from '../../src/texts/english';
 import { fillSheets } from '../../src/workbook/fillSheets';
 import { isCellError, type ReadValue, type WorkbookPort } from '../../src/workbook/port';
@@ -26,6 +27,10 @@ const inBrowser = () => {
   open.push(workbook);
   return workbook;
 };
+
+it('counts as few what the functions count as few', () => {
+  expect(enoughSeasons).toBe(enoughOfFunctions);
+});
 
 /** By the calendar of JavaScript alone: 1899-12-30 is serial 0 of dates from March 1900 on. */
 const serial = (iso: string): number => (Date.parse(iso) - Date.parse('1899-12-30')) / 86_400_000;
@@ -95,6 +100,20 @@ describe.each([
     expect(await listed(port, 'HEAT_YEARS')).toBe(noYear.start);
     expect(await listed(port, 'PICK_YEARS')).toBe(weather.picks.noHeat);
     expect(await listed(port, 'HEAT_SOWINGS')).toBe(weather.sowings.notInRecord);
+  });
+
+  it.each([
+    // From 24 July to 23 July a cold season is whole: Utah Climate Center, freeze table.
+    ['2021-07-01', '2021-07-31', 0, weather.trust.none],
+    ['2021-07-20', '2022-07-30', 1, weather.trust.one],
+    ['2021-07-20', '2023-07-30', 2, weather.trust.few],
+    ['2001-07-24', '2020-07-23', 19, weather.trust.few],
+    ['2001-07-24', '2021-07-23', 20, weather.trust.enough],
+  ])('says how far to trust its dates: %s to %s', async (first, last, count, said) => {
+    const port = make();
+    await fill(port, first, last);
+    const values = (await readForm(port, weatherTemplate))?.values;
+    expect([values?.['SEASONS_COUNTED'], values?.['FROST_CAUTION']]).toEqual([count, said]);
   });
 
   it('lists no season in words: a winter', async () => {

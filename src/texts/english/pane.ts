@@ -73,7 +73,7 @@ export const pane = {
     save: 'Save as .xlsx',
     fileName: 'cucurbit-plan.xlsx',
     fileHelp:
-      'The file holds the season, the plots, and the crop figures that you typed over ours, all computed anew. It does not hold sheets of your own, nor what you typed over a formula in Plots.',
+      'The file holds the season, the plots, the daily record with what the Weather sheet asks, and the crop figures that you typed over ours, all computed anew. It does not hold pictures, sheets of your own, nor what you typed over a formula in Plots.',
     saving: 'Writing the file…',
     saved: 'Saved as a file, where this browser puts what it downloads.',
     ownSheets: 'Not in it: {sheets}.',

@@ -56,7 +56,16 @@ export const weather = {
     },
     seasons: {
       label: 'Years with both frost dates',
-      remark: 'Under 20 a date can move by a week with one more year.',
+      remark: 'Their frost-free days are counted below.',
+    },
+    counted: {
+      label: 'Seasons behind the dates',
+      remark: 'Springs, or falls where they are fewer, that are whole; those without a frost count too.',
+    },
+    caution: {
+      label: 'How far to trust the dates',
+      remark:
+        "Under 20 seasons one more can move a date by a week. Of one no risk can be told: the date is that season's.",
     },
     lastFrost: {
       label: 'Last frost of spring',
@@ -188,6 +197,7 @@ export const weather = {
   degreeDays: { us: '°F days', metric: '°C days' },
   none: 'none',
   noTable: 'no table',
+  trust: { none: 'no season', one: 'one season only', few: 'few seasons', enough: 'enough' },
   noYear: 'no year counts',
   noFrostDate: 'no frost date',
   noSeasonDate: 'no date in Season',

@@ -33,6 +33,8 @@ export const weatherPane = {
     frosts: {
       heading: 'Frost dates',
       risk: 'At the risk of {risk} that Season has, for {year}.',
+      one: "Out of one season no risk can be told: these dates are that season's. Give a longer record where there is one.",
+      few: 'Out of {count} seasons: under 20 one more can move a date by a week. Give a longer record where there is one.',
       noRisk: 'Season has no risk or no year yet.',
       record: 'By the record',
       season: 'In Season now',
