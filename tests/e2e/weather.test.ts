@@ -32,7 +32,7 @@ describe('the weather in the page', { timeout: 240_000 }, () => {
       .setInputFiles({ name: 'record.csv', mimeType: 'text/csv', buffer: Buffer.from(text) });
     await says('1095 days, 2021-01-01 to 2023-12-31, in Celsius (as the header says).');
     await says('Line 162: The low (25) is above the high (14).');
-    await says('Line 2: The fall of 2020 does not count');
+    await says('Line 1096: 3 springs count and 3 falls.');
   });
 
   test('pasted, it goes into the sheets, and its frost dates stand beside those of Season', async () => {
