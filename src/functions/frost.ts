@@ -150,7 +150,7 @@ export const fallDate = dateOfSide('FROST.FALLDATE', 'fall', 'first_dates');
  * @param risk Share of springs with a later frost, above 0, below 1, such as 10%
  * @param year Year that the date is for
  * @param [rule] "inc" (default, as PERCENTILE.INC) or "exc" (as PERCENTILE.EXC)
- * @param [hemisphere] "north" or "south"; read off the dates when left out, and then frosts of the wrong season are not noticed
+ * @param [hemisphere] "north" or "south"; left out it is read off the dates, and frosts of the wrong season pass
  * @returns A date, rounded to the later day; #N/A when frost comes in fewer springs than the risk
  */
 export function frostSpringDate(
@@ -170,7 +170,7 @@ export function frostSpringDate(
  * @param risk Share of falls with an earlier frost, above 0, below 1, such as 10%
  * @param year Year that the date is for
  * @param [rule] "inc" (default, as PERCENTILE.INC) or "exc" (as PERCENTILE.EXC)
- * @param [hemisphere] "north" or "south"; read off the dates when left out, and then frosts of the wrong season are not noticed
+ * @param [hemisphere] "north" or "south"; left out it is read off the dates, and frosts of the wrong season pass
  * @returns A date, rounded to the earlier day; #N/A when frost comes in fewer falls than the risk
  */
 export function frostFallDate(first_dates: any[][], risk: any, year: any, rule?: any, hemisphere?: any): any {
@@ -196,7 +196,7 @@ export const chance = define({
  * @param date Date of any year
  * @param frost_dates Range of last frosts (spring) or first frosts (fall), one a season
  * @param season "spring" or "fall"
- * @param [hemisphere] "north" or "south"; read off the dates when left out, and then frosts of the wrong season are not noticed
+ * @param [hemisphere] "north" or "south"; left out it is read off the dates, and frosts of the wrong season pass
  * @returns A share; a frost on the very date does not count
  */
 export function frostChance(date: any, frost_dates: any[][], season: any, hemisphere?: any): any {

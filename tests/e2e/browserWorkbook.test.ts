@@ -148,7 +148,9 @@ describe('the browser workbook', () => {
   test('refreshing says what it did and keeps what was typed', async () => {
     const before = await plots();
     await pane().getByRole('button', { name: 'Refresh the sheets' }).click();
-    await says(/Refreshed: Season, Plots, Crops, Crop ranges/);
+    await says(
+      /Refreshed: Season, Plots, Calendar, Weeks, Seed order, Prices, By crop, Budget, Crops, Crop ranges/,
+    );
     await show('Lane', lane);
     expect(await plots()).toEqual(before);
   });

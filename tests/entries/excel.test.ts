@@ -41,7 +41,10 @@ test('opens on an empty workbook and fills it', async () => {
   const root = await openEntry('Excel');
   await says(root, pane.sheets.missing);
   press(root, pane.sheets.fill);
-  await says(root, /Made: Season, Plots, Crops, Crop ranges\./);
+  await says(
+    root,
+    /Made: Season, Plots, Calendar, Weeks, Seed order, Prices, By crop, Budget, Crops, Crop ranges\./,
+  );
   expect(sheetNames()).toEqual(expect.arrayContaining(['Sheet1', 'Season', 'Plots', 'Crops', 'Crop ranges']));
 });
 

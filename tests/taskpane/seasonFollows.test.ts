@@ -46,7 +46,7 @@ it('shows where the dates come from, and moves them with the risk', async () => 
 it('keeps following through a refresh of the sheets, and gives way to a date that is typed', async () => {
   await pane.press(
     'Refresh the sheets',
-    'Refreshed: Season, Plots, Crops, Crop ranges, Weather, Weather record.',
+    'Refreshed: Season, Plots, Calendar, Weeks, Seed order, Prices, By crop, Budget, Crops, Crop ranges, Weather, Weather record.',
   );
   expect(fieldText('First frost of fall')).toContain('From the Weather sheet');
   const year = valueOf('Year of the last frost');

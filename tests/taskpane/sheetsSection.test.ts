@@ -14,7 +14,11 @@ describe('filling the sheets', () => {
     enter(pane.field('First frost of fall'), '2027-10-10');
     enter(pane.field('Units'), 'metric');
     pane.button('Fill the sheets').click();
-    await until(() => expect(pane.spoken()).toContain('Made: Season, Plots, Crops, Crop ranges.'));
+    await until(() =>
+      expect(pane.spoken()).toContain(
+        'Made: Season, Plots, Calendar, Weeks, Seed order, Prices, By crop, Budget, Crops, Crop ranges.',
+      ),
+    );
     expect(pane.spoken()).toContain('Next: type a line for each plot in Plots.');
     const { workbook } = pane;
     const value = async (name: string): Promise<unknown> =>
@@ -53,13 +57,21 @@ describe('filling the sheets', () => {
     await until(() => expect(document.activeElement).toBe(pane.button('Go on')));
     await until(isIdle(pane));
     pane.button('Go on').click();
-    await until(() => expect(pane.spoken()).toContain('Refreshed: Season, Plots, Crops, Crop ranges.'));
+    await until(() =>
+      expect(pane.spoken()).toContain(
+        'Refreshed: Season, Plots, Calendar, Weeks, Seed order, Prices, By crop, Budget, Crops, Crop ranges.',
+      ),
+    );
   });
 
   it('passes over a name in use', async () => {
     const pane = await openPane(async (workbook) => workbook.addForeignSheet('Plots'));
     pane.button('Fill the sheets').click();
-    await until(() => expect(pane.spoken()).toContain('Made: Season, Plots 2, Crops, Crop ranges.'));
+    await until(() =>
+      expect(pane.spoken()).toContain(
+        'Made: Season, Plots 2, Calendar, Weeks, Seed order, Prices, By crop, Budget, Crops, Crop ranges.',
+      ),
+    );
     expect(pane.section('Sheets').textContent).toContain('in this workbook, called "Plots 2"');
   });
 
@@ -89,7 +101,7 @@ describe('refreshing the sheets', () => {
     pane.button('Refresh the sheets').click();
     await until(() =>
       expect(pane.spoken()).toContain(
-        'Refreshed: Season, Plots, Crops, Crop ranges. 1 cell holds something typed',
+        'Refreshed: Season, Plots, Calendar, Weeks, Seed order, Prices, By crop, Budget, Crops, Crop ranges. 1 cell holds something typed',
       ),
     );
     pane.workbook.type(pane.workbook.cell('Plots', 0, 'Yield'), 300);
@@ -162,7 +174,11 @@ describe('a refusal', () => {
     expect(pane.section('Sheets').querySelector('[role=status]')?.textContent).toBe('');
     await until(isIdle(pane));
     pane.button('Fill the sheets').click();
-    await until(() => expect(pane.spoken()).toContain('Made: Season, Plots, Crops, Crop ranges.'));
+    await until(() =>
+      expect(pane.spoken()).toContain(
+        'Made: Season, Plots, Calendar, Weeks, Seed order, Prices, By crop, Budget, Crops, Crop ranges.',
+      ),
+    );
   });
 
   const problems: readonly HostProblem[] = [

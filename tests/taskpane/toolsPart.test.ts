@@ -69,7 +69,7 @@ describe('a values-only copy', () => {
     pane.button('Make a values-only copy').click();
     await until(() =>
       expect(said(pane, 'status')).toBe(
-        'Made: Season values, Plots values, Crops values, Crop ranges values. Later changes do not reach them. 1 cell holds an error and was copied as such: see "To look at".',
+        'Made: Season values, Plots values, Calendar values, Weeks values, Seed order values, Prices values, By crop values, Budget values, Crops values, Crop ranges values. Later changes do not reach them. 1 cell holds an error and was copied as such: see "To look at".',
       ),
     );
     const { values } = await pane.workbook.read({
