@@ -1,6 +1,6 @@
 /** The price list of seed out of a file of text, for the Seed order sheet. */
 import { listOfSeedPrices, type ListProblem, type NearestNames } from '../templates/sayListProblem';
-import { seedPricesTable } from '../templates/seedOrder';
+import { seedPricesTable } from '../templates/seedPrices';
 import { english } from '../texts/english';
 import { fill } from '../texts/fill';
 import { findFindings } from '../workbook/findFindings';

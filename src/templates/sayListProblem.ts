@@ -6,7 +6,7 @@ import type { InputProblem } from '../workbook/readInputs';
 import type { TableTemplate } from '../workbook/template';
 import { plotsTable } from './plots';
 import { sayLimits } from './sayLimits';
-import { seedPricesTable } from './seedOrder';
+import { seedPricesTable } from './seedPrices';
 
 const words = english.commands.plan;
 
