@@ -1,7 +1,9 @@
-/** What wants mending in a list of plots, as sentences that name the line, and the column or the plot. */
+/** What wants mending in a list, as sentences that name the line, and the column or the row. */
 import {
   lineOfProblem,
+  listOfPlots,
   sayListProblem,
+  type ListKind,
   type ListProblem,
   type NearestNames,
 } from '../templates/sayListProblem';
@@ -23,14 +25,15 @@ export function listToMend(
   problems: readonly ListProblem[],
   errors: readonly FindingOfLine[],
   nearestNames: NearestNames,
+  kind: ListKind = listOfPlots,
 ): readonly string[] {
   const own = errors.filter((error) => !problems.some((problem) => followsFrom(error, problem)));
   return [
     ...problems.map((problem) => ({
       line: lineOfProblem(problem),
-      problem: sayListProblem(problem, nearestNames),
+      problem: sayListProblem(problem, nearestNames, kind),
     })),
-    ...own.map((error) => ({ line: error.line, problem: sayPlace(error) })),
+    ...own.map((error) => ({ line: error.line, problem: sayPlace(error, kind) })),
   ]
     .sort((a, b) => a.line - b.line)
     .map(({ line, problem }) => fill(words.line, { file, line, problem }));
@@ -52,6 +55,6 @@ function followsFrom({ line, header, text }: FindingOfLine, problem: ListProblem
   return problem.code === 'notAChoice' || text.startsWith('#') || header === problem.header;
 }
 
-function sayPlace({ row, header, text }: FindingOfLine): string {
-  return fill(words.finding, { plot: row === '' ? words.noName : row, header, text });
+function sayPlace({ row, header, text }: FindingOfLine, { noName }: ListKind = listOfPlots): string {
+  return fill(words.finding, { plot: row === '' ? noName : row, header, text });
 }

@@ -17,6 +17,8 @@ export interface PlanOptions {
   readonly replace: boolean;
   /** Values of the Season form, by cell name. */
   readonly season: Readonly<Record<string, string | number>>;
+  /** The file with the price list of seed; null for none. */
+  readonly seedPrices: string | null;
   /** The record that the frost dates are out of; null where they are given. */
   readonly weather: WeatherOptions | null;
 }
@@ -48,6 +50,7 @@ const known = {
   units: string,
   assurance: string,
   place: string,
+  'seed-prices': string,
   replace: { type: 'boolean' },
 } as const;
 
@@ -65,6 +68,7 @@ const examples: Readonly<Record<Option, string>> = {
   units: 'metric',
   assurance: '0.9',
   place: 'NAME',
+  'seed-prices': 'seedprices.csv',
   replace: '',
 };
 
@@ -91,6 +95,7 @@ export function readPlanOptions(args: readonly string[]): PlanOptions {
     plots,
     out,
     replace: given.has('replace'),
+    seedPrices: given.get('seed-prices') ?? null,
     weather,
     season: {
       ...(place === undefined ? {} : { PLACE: place }),

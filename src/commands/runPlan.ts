@@ -2,6 +2,7 @@
 import type { CalendarTasks } from '../templates/drawUpCalendar';
 import { makeCalendar, type CalendarMade } from '../templates/makeCalendar';
 import { causesInPlots, plotsTable, plotsTemplate } from '../templates/plots';
+import { seedOrderTemplate } from '../templates/seedOrder';
 import {
   putWeatherPictures,
   readWeatherToDraw,
@@ -21,6 +22,7 @@ import { readPlanOptions, type PlanOptions } from './planOptions';
 import { printTable } from './printTable';
 import { readBytes } from './readList';
 import { readPlan, type PlanRead, type PlanReader } from './readPlan';
+import { readSeedPrices, type SeedPrices } from './readSeedPrices';
 import { UsageError } from './usageError';
 
 const words = english.commands.plan;
@@ -74,7 +76,15 @@ async function planList(options: PlanOptions, tools: PlanTools): Promise<0 | 1> 
   const { weather } = options;
   const frosts =
     weather === null ? null : frostsOfWeather(weather, readBytes(weather.file, tools.readBytes), tools);
-  const { workbook, plots, units, calendar } = await writeWorkbook(options, read, frosts, tools);
+  const prices =
+    options.seedPrices === null
+      ? null
+      : readSeedPrices(
+          options.seedPrices,
+          readBytes(options.seedPrices, tools.readBytes),
+          tools.nearestNames,
+        );
+  const { workbook, plots, units, calendar } = await writeWorkbook(options, read, frosts, prices, tools);
   tools.say(printTable(plots, plotsTable, { units, without: sentences }));
   const found = (await findFindings(workbook, plotsTable, notesHeader, causesInPlots)).map(
     (finding): FindingOfLine => {
@@ -92,11 +102,21 @@ async function planList(options: PlanOptions, tools: PlanTools): Promise<0 | 1> 
   frosts?.said.forEach((line) => tools.say(line));
   frosts?.doubts.forEach((line) => tools.warn(line));
   if (read.typedOver > 0) tools.say(fill(words.typedOver, { count: read.typedOver }));
-  const toMend = listToMend(file, read.problems, ofKind('error'), tools.nearestNames);
-  if (toMend.length === 0) return frosts?.isDoubtful === true ? 1 : 0;
-  tools.warn(fill(words.toMend, { count: toMend.length, file }));
-  toMend.forEach((line) => tools.warn(line));
-  return 1;
+  const plotsToMend = listToMend(file, read.problems, ofKind('error'), tools.nearestNames);
+  const isWell = [
+    frosts?.isDoubtful !== true,
+    sayToMend(file, plotsToMend, tools),
+    prices === null || sayToMend(prices.file, await prices.toMend(workbook), tools),
+  ];
+  return isWell.every(Boolean) ? 0 : 1;
+}
+
+/** @returns whether there is nothing to mend */
+function sayToMend(file: string, lines: readonly string[], { warn }: PlanTools): boolean {
+  if (lines.length === 0) return true;
+  warn(fill(words.toMend, { count: lines.length, file }));
+  lines.forEach((line) => warn(line));
+  return false;
 }
 
 interface Written {
@@ -110,6 +130,7 @@ async function writeWorkbook(
   options: PlanOptions,
   { requests }: PlanRead,
   frosts: WeatherFrosts | null,
+  prices: SeedPrices | null,
   tools: PlanTools,
 ): Promise<Written> {
   const workbook = tools.makeWorkbook();
@@ -118,7 +139,11 @@ async function writeWorkbook(
   const added = frosts?.requests ?? [];
   const isAdded = ({ template }: FillRequest): boolean => added.some((one) => one.template === template);
   const kept = requests.filter((request) => !isAdded(request));
-  const asked = [...kept, ...added].map((request) => ({ ...request, form: { ...request.form, ...season } }));
+  const asked = [...kept, ...added].map((request) => ({
+    ...request,
+    ...(prices !== null && request.template.id === seedOrderTemplate.id && { inputs: prices.inputs }),
+    form: { ...request.form, ...season },
+  }));
   await fillSheets(workbook, asked, plotsTemplate.title);
   const calendar = await makeCalendar(workbook, tools.calendarTasks, english.calendar.title);
   const weather = await readWeatherToDraw(workbook);

@@ -1,5 +1,6 @@
 /** What is wrong in the Seed order sheet. */
-import { seedOrderTable, seedPricesTable } from '../templates/seedOrder';
+import { seedOrderTable } from '../templates/seedOrder';
+import { seedPricesTable } from '../templates/seedPrices';
 import { findFindings, type Finding } from '../workbook/findFindings';
 import type { WorkbookPort } from '../workbook/port';
 

@@ -1,10 +1,12 @@
-/** What is wrong with a line of a list of plots, as the end of a sentence that names the line. */
+/** What is wrong with a line of a list, as the end of a sentence that names the line. */
 import { english } from '../texts/english';
 import { fill } from '../texts/fill';
 import type { DelimitedProblem } from '../workbook/readDelimited';
 import type { InputProblem } from '../workbook/readInputs';
-import { plotsTemplate } from './plots';
+import type { TableTemplate } from '../workbook/template';
+import { plotsTable } from './plots';
 import { sayLimits } from './sayLimits';
+import { seedPricesTable } from './seedPrices';
 
 const words = english.commands.plan;
 
@@ -16,9 +18,22 @@ export type NearestNames = (given: string, names: readonly string[]) => readonly
 /** More choices than these are too many to list. */
 const mostListed = 8;
 
-const inputHeaders = plotsTemplate.tables.flatMap(({ columns }) =>
-  columns.filter(({ kind }) => kind === 'input').map(({ header }) => header),
-);
+/** What is said of a list: its table, and the sentences that only fit it. */
+export interface ListKind {
+  readonly table: TableTemplate;
+  readonly spoiled: string;
+  /** What a row without a name is called. */
+  readonly noName: string;
+  readonly problems: Readonly<Partial<Record<ListProblem['code'], string>>>;
+}
+
+export const listOfPlots: ListKind = {
+  table: plotsTable,
+  spoiled: words.spoiled,
+  noName: words.noName,
+  problems: {},
+};
+export const listOfSeedPrices: ListKind = { table: seedPricesTable, ...words.seedPrices };
 
 /** What is quoted back; a cell can hold a book. */
 const mostQuoted = 100;
@@ -37,16 +52,20 @@ export function lineOfProblem(problem: ListProblem): number {
   return 'line' in problem ? problem.line : 1;
 }
 
-export function sayListProblem(problem: ListProblem, nearestNames: NearestNames): string {
-  return fill(words.problems[problem.code], {
+export function sayListProblem(
+  problem: ListProblem,
+  nearestNames: NearestNames,
+  kind: ListKind = listOfPlots,
+): string {
+  return fill(kind.problems[problem.code] ?? words.problems[problem.code], {
     ...cutShort(problem),
     ...(problem.code === 'outOfRange' && { limits: sayLimits(problem.limits, problem.format) }),
     ...(problem.code === 'percentForShare' && {
       percent: shown(problem.value * 100),
       fraction: shown(problem.value / 100),
     }),
-    advice: advise(problem, nearestNames),
-    spoiled: words.spoiled,
+    advice: advise(problem, nearestNames, kind),
+    spoiled: kind.spoiled,
   });
 }
 
@@ -55,8 +74,10 @@ function shown(value: number): string {
   return String(Number(value.toPrecision(12)));
 }
 
-function advise(problem: ListProblem, nearestNames: NearestNames): string {
+function advise(problem: ListProblem, nearestNames: NearestNames, { table }: ListKind): string {
   if (problem.code === 'unknownHeader') {
+    const inputs = table.columns.filter(({ kind }) => kind === 'input');
+    const inputHeaders = inputs.map(({ header }) => header);
     const near = nearestNames(problem.header, inputHeaders);
     return near.length > 0 ? sayNames(words.near, near) : sayNames(words.columns, inputHeaders);
   }

@@ -1,5 +1,7 @@
-/** The Seed order sheet: the seed of all plots by crop, and the price list that it is bought from. */
-import type { Limits } from '../workbook/limits';
+/**
+ * The Seed order sheet: the seed of all plots by crop, and under it the price list that it is bought from. Long because
+ * every column is declared here.
+ */
 import type {
   CellContent,
   Expression,
@@ -14,30 +16,25 @@ import { crops, type Crop } from '../reference/crops';
 import { seedLife } from '../reference/seedLife';
 import { seedKinds } from '../reference/seedStandards';
 import { english } from '../texts/english';
-import { namesOfCrops } from './plots';
+import { ofPrices, seedPricesTable } from './seedPrices';
 
 const words = english.seedOrder;
 const { remarks, units } = words;
 const { columns: headers } = words;
-const { columns: priceHeaders } = words.prices;
 const { columns: plotHeaders, remarks: plotRemarks } = english.sheets.plots;
 const { quantities } = english;
 
 type OrderKey = keyof typeof headers;
-type PriceKey = keyof typeof priceHeaders;
 const cell = (key: OrderKey): Expression => column(headers[key].header);
-const priced = (key: PriceKey): Expression => column(priceHeaders[key].header);
 const ofPlots = (key: keyof typeof plotHeaders): Expression => allOf('Plots', plotHeaders[key].header);
 const ofOrder = (key: OrderKey): Expression => allOf('SeedOrder', headers[key].header);
-const ofPrices = (key: PriceKey): Expression => allOf('SeedPrices', priceHeaders[key].header);
 
 const isNumber = (of: Expression): Expression => native('ISNUMBER', of);
-const isAbove = (limit: number): string => `>${limit}`;
 const ofCrop = [ofPlots('takenAs'), cell('crop')];
 /** An error meets no comparison: a plot without seed is left out of the sum and told of. */
 const withSeed = [...ofCrop, ofPlots('seedToSow'), '>=0'];
 const counted = native('COUNTIFS', ...withSeed);
-const withGermination = [...ofCrop, ofPlots('germination'), isAbove(0), ofPlots('germination'), '<=1'];
+const withGermination = [...ofCrop, ofPlots('germination'), '>0', ofPlots('germination'), '<=1'];
 
 /** A crop that nobody plants shows blanks. */
 const ifPlanted = (compute: Expression): Expression => when(isBlank(cell('plots')), '', compute);
@@ -120,7 +117,7 @@ const remarkOnHand = (crop: Crop): Expression =>
     ),
   );
 
-const pollenizers = native('SUMIFS', ofPlots('pollenizers'), ...ofCrop, ofPlots('pollenizers'), isAbove(0));
+const pollenizers = native('SUMIFS', ofPlots('pollenizers'), ...ofCrop, ofPlots('pollenizers'), '>0');
 const uncounted = operate(cell('plots'), '-', counted);
 
 const remark = (crop: Crop): Expression =>
@@ -171,7 +168,7 @@ const orderColumn = (
 
 const inSeeds = { unit: units.seeds };
 
-const order: TableTemplate = {
+export const seedOrderTable: TableTemplate = {
   name: 'SeedOrder',
   heading: '',
   grows: false,
@@ -220,72 +217,6 @@ const order: TableTemplate = {
   ]),
 };
 
-/** A line on which something stands. */
-const isUsed = native(
-  'OR',
-  ...(['crop', 'size', 'price'] as const).map((key) => operate(operate(priced(key), '&', ''), '<>', '')),
-);
-
-const priceAsked = (
-  key: PriceKey,
-  format: Format,
-  width: number,
-  more: Partial<TableColumn> = {},
-): TableColumn => ({
-  ...priceHeaders[key],
-  kind: 'input',
-  compute: null,
-  format,
-  width,
-  choices: [],
-  unit: null,
-  ...more,
-});
-const priceComputed = (key: PriceKey, compute: Expression, format: Format, width: number): TableColumn =>
-  priceAsked(key, format, width, { kind: 'computed', compute: when(isUsed, compute, '') });
-
-const above0: Limits = { above: 0 };
-
-export const seedPricesTable: TableTemplate = {
-  name: 'SeedPrices',
-  heading: words.prices.heading,
-  grows: true,
-  rows: null,
-  columns: [
-    priceAsked('crop', 'text', 20, namesOfCrops),
-    priceAsked('size', 'whole', 10, {
-      limits: { atLeast: 1, isWhole: true },
-      quantity: quantities.pack_size,
-    }),
-    priceAsked('price', 'money', 10, { limits: above0, quantity: quantities.pack_price }),
-    priceComputed(
-      'perThousand',
-      operate(
-        operate(
-          1000,
-          '*',
-          call('SEED.PACKCOST', 1, priced('crop'), priced('crop'), priced('size'), priced('price')),
-        ),
-        '/',
-        priced('size'),
-      ),
-      'money',
-      11,
-    ),
-    priceComputed(
-      'takenAs',
-      native(
-        'IFERROR',
-        lookUp(priced('crop'), 'CropNames', 'Name', 'Crop'),
-        call('CROP.NAME', priced('crop')),
-      ),
-      'general',
-      20,
-    ),
-    priceAsked('lot', 'text', 17),
-  ],
-};
-
 const total = (
   key: keyof typeof words.lines,
   name: string,
@@ -301,7 +232,7 @@ const total = (
 });
 
 const isNoneCounted = operate(native('COUNT', ofOrder('seedsNeeded')), '=', 0);
-const cropsToBuy = native('COUNTIF', ofOrder('toBuy'), isAbove(0));
+const cropsToBuy = native('COUNTIF', ofOrder('toBuy'), '>0');
 const cropsPriced = native('COUNT', ofOrder('cost'));
 
 export const seedOrderTemplate: SheetTemplate = {
@@ -324,7 +255,7 @@ export const seedOrderTemplate: SheetTemplate = {
       when(
         native('AND', operate(cropsPriced, '=', 0), native('OR', isNoneCounted, operate(cropsToBuy, '>', 0))),
         words.noPriceYet,
-        native('SUMIFS', ofOrder('cost'), ofOrder('cost'), isAbove(0)),
+        native('SUMIFS', ofOrder('cost'), ofOrder('cost'), '>0'),
       ),
       'money',
     ),
@@ -344,8 +275,6 @@ export const seedOrderTemplate: SheetTemplate = {
       'whole',
     ),
   ],
-  tables: [order, seedPricesTable],
+  tables: [seedOrderTable, seedPricesTable],
   page: { landscape: true, pagesWide: 1, repeatFirstColumn: false },
 };
-
-export const seedOrderTable = order;

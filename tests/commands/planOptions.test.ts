@@ -19,6 +19,7 @@ describe('readPlanOptions', () => {
       plots: 'plots.csv',
       out: 'a.xlsx',
       replace: false,
+      seedPrices: null,
       weather: null,
       season: {
         SEASON_YEAR: 2026,

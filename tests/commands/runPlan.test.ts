@@ -19,7 +19,7 @@ const frosts = ['--last-frost', '2026-05-02', '--first-frost', '2026-10-10'];
 
 interface Setting {
   readonly options?: readonly string[];
-  readonly readBytes?: () => Uint8Array;
+  readonly readBytes?: (file: string) => Uint8Array;
   readonly file?: string;
   readonly refusal?: HostProblem;
   readonly seeWorkbook?: (workbook: WorkbookPort) => void;
@@ -102,6 +102,70 @@ describe('a list that is read', () => {
     const { code, said } = await plan(`${header},Harvest days\n\nA,slicing cucumber,100,20,90\n`);
     expect(code).toBe(0);
     expect(said).toContain('\nTo look at:\nplots.csv, line 3, A, Notes: Sown after the last date');
+  });
+});
+
+describe('a price list of seed', () => {
+  const withPrices = (prices: string, given: readonly string[] = []) =>
+    plan('', {
+      options: [...frosts, '--seed-prices', 'seed.csv', ...given],
+      readBytes: (file) => Buffer.from(file === 'seed.csv' ? prices : `${header}\n${good}\n`),
+    });
+  const costIn = async (workbook: WorkbookPort | undefined) => {
+    const table = await workbook?.readTable('SeedOrder');
+    const line = table?.rows.find(([crop]) => crop === 'slicing cucumber') ?? [];
+    return ['To buy', 'Packs to buy', 'Cost'].map((column) => line[table?.headers.indexOf(column) ?? -1]);
+  };
+
+  test('goes into the Seed order sheet', async () => {
+    const list = 'Price of a pack;Crop;Seeds in a pack;Lot or note\n4,5;Cucumber;250;007\n8;gourd;100;\n';
+    const { code, warned, written } = await withPrices(list);
+    expect([code, warned]).toEqual([0, []]);
+    const [toBuy, packs, cost] = await costIn(written);
+    // 400 plants and a bit more seed at the standard of 80 %, in packs of 250: three of them at 4.50.
+    expect(toBuy).toBeGreaterThan(500);
+    expect([packs, cost]).toEqual(['3 of 250', 13.5]);
+    const prices = await written?.readTable('SeedPrices');
+    expect(prices?.rows.map((row) => row.at(-1))).toEqual(['007', null]);
+  });
+
+  test('has each line to mend named once by number and column, and the others count', async () => {
+    const lines = [
+      'cucumber,250,4.50',
+      'cucumbr,250,4',
+      'gourd,100,$5',
+      'gourd,0,5',
+      'pumpkin,100',
+      'pumpkin,100,',
+      ',5,5',
+    ];
+    const { code, warned, written } = await withPrices(
+      `Crop,Seeds in a pack,Price of a pack\n${lines.join('\n')}\n`,
+    );
+    expect(code).toBe(1);
+    expect(warned).toEqual([
+      '6 things to mend in seed.csv:',
+      expect.stringMatching(
+        /^seed\.csv, line 3, column Crop: "cucumbr" is not known\. Near it: .*cucumber.* Only this pack is spoiled\.$/,
+      ),
+      'seed.csv, line 4, column Price of a pack: take the currency sign out of "$5" and leave the digits. Only this pack is spoiled.',
+      'seed.csv, line 5, column Seeds in a pack: 0 does not fit. It must be at least 1. Only this pack is spoiled.',
+      'seed.csv, line 6, pumpkin, Per 1,000 seeds: The price of a pack is missing. Fill it in.',
+      'seed.csv, line 7, pumpkin, Per 1,000 seeds: The price of a pack is missing. Fill it in.',
+      expect.stringMatching(/^seed\.csv, line 8, pack without a crop, /),
+    ]);
+    expect((await costIn(written))[1]).toBe('3 of 250');
+  });
+
+  test('that has no pack, or cannot be read, is refused before anything is written', async () => {
+    for (const [list, said] of [
+      ['', /^seed\.csv, line 1: the file is empty\. Give a header line and a line for each pack\.$/],
+      ['Crop,Seeds in a pack\n', /^seed\.csv has no packs/],
+    ] as const) {
+      const { code, warned, saved } = await withPrices(list);
+      expect([code, saved]).toEqual([2, []]);
+      expect(warned[0]).toMatch(said);
+    }
   });
 });
 

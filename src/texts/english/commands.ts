@@ -26,6 +26,7 @@ export const commands = {
       '  --units us         us or metric\n' +
       '  --assurance 0.9    the chance that the seed given is enough\n' +
       '  --place NAME       printed on the Season sheet\n' +
+      '  --seed-prices FILE a price list of seed (Crop, Seeds in a pack, Price of a pack) for the Seed order sheet\n' +
       '  --replace          write over an existing file\n' +
       'A plan.xlsx of this tool can stand where plots.csv does; its season holds where no option says otherwise.',
     unknownOption: 'There is no option {option}. npm run -s plan -- --help lists them.',
@@ -102,6 +103,17 @@ export const commands = {
       notADate: ', column {header}: "{given}" is not a date such as 2026-05-02. {spoiled}',
     },
     spoiled: 'Only this plot is spoiled.',
+    emptyPriceList: '{file} has no packs: give a header line and at least one line under it.',
+    /** In place of what is said of a list of plots. */
+    seedPrices: {
+      spoiled: 'Only this pack is spoiled.',
+      noName: 'pack without a crop',
+      problems: {
+        empty: ': the file is empty. Give a header line and a line for each pack.',
+        unknownHeader: ': the column "{header}" is not one of the price list and was left out. {advice}',
+        missingHeader: ': the column "{header}" is missing. Give each pack its crop.',
+      },
+    },
     near: 'Near it: {names}.',
     choose: 'Choose one of: {names}.',
     columns: 'Columns: {names}.',
