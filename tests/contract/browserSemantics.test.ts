@@ -17,6 +17,9 @@ const deviations: Readonly<Record<string, ReadValue>> = {
   // A text as a condition is true, or passed over.
   '=IF("x",1,2)': 1,
   '=AND("x",TRUE)': true,
+  // The least of no number. Ask with COUNTIFS first.
+  '=MINIFS(Sample[Nothing],Sample[Plot],"*")': Infinity,
+  '=MINIFS(Sample[Plot],Sample[Length],">0")': Infinity,
   // Column names with parentheses, brackets, # or ' are not understood; names are told apart by case.
   '=Sample[[#This Row],[Row (ft)]]': '#VALUE!',
   "=Sample[[#This Row],[It''s '[1'] '#2]]": '#VALUE!',
