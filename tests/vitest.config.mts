@@ -20,7 +20,8 @@ const ofTheBuild = [
 /** Where dates occur; run again where days begin long before, and at half an hour after, those of UTC. */
 const ofDates = [
   'tests/timeZones.test.ts',
-  'tests/calc/{dates,season,frost,heat}/*.test.ts',
+  'tests/calc/{calendar,dates,season,frost,heat}/*.test.ts',
+  'tests/commands/calendarFile.test.ts',
   'tests/calc/record/readRecord.test.ts',
   'tests/functions/{date,dateSuccession,dateWaits,season,seattle,stand,weather}.test.ts',
   'tests/workbook/{serialDate,readInputs}.test.ts',

@@ -14,6 +14,8 @@ const words = english.commands.plan;
 export interface PlanOptions {
   readonly plots: string;
   readonly out: string;
+  /** Where the calendar goes as a file of its own; null: nowhere. */
+  readonly calendar: string | null;
   readonly replace: boolean;
   /** Values of the Season form, by cell name. */
   readonly season: Readonly<Record<string, string | number>>;
@@ -40,6 +42,7 @@ function refuse(sentence: string, values: Readonly<Record<string, string>> = {})
 const string = { type: 'string' } as const;
 const known = {
   out: string,
+  calendar: string,
   'last-frost': string,
   'first-frost': string,
   weather: string,
@@ -58,6 +61,7 @@ type Option = keyof typeof known;
 
 const examples: Readonly<Record<Option, string>> = {
   out: 'plan.xlsx',
+  calendar: 'plan.ics',
   'last-frost': '2026-05-02',
   'first-frost': '2026-10-10',
   weather: 'record.csv',
@@ -77,6 +81,8 @@ export function readPlanOptions(args: readonly string[]): PlanOptions {
   const { plots, given } = readArguments(args);
   const out = given.get('out') ?? refuseMissing('out');
   if (!/\.xlsx$/i.test(out)) refuse(words.outExtension, { given: out });
+  const calendar = given.get('calendar') ?? null;
+  if (calendar !== null && !/\.ics$/i.test(calendar)) refuse(words.calendarExtension, { given: calendar });
   const weather = weatherOptions(given);
   // A plan brings its season along; a record brings the frost dates.
   const isAsked = (option: Option): boolean =>
@@ -94,6 +100,7 @@ export function readPlanOptions(args: readonly string[]): PlanOptions {
   return {
     plots,
     out,
+    calendar,
     replace: given.has('replace'),
     seedPrices: given.get('seed-prices') ?? null,
     weather,

@@ -16,6 +16,7 @@ import { findFindings } from '../workbook/findFindings';
 import { fillSheets, type FillRequest } from '../workbook/fillSheets';
 import { HostError, type ReadValue, type TableRead, type WorkbookPort } from '../workbook/port';
 import type { NearestNames } from '../templates/sayListProblem';
+import { calendarFile } from './calendarFile';
 import { frostsOfWeather, type WeatherFrosts, type WeatherTools } from './frostsOfWeather';
 import { listRemarks, listToMend, type FindingOfLine } from './listToMend';
 import { readPlanOptions, type PlanOptions } from './planOptions';
@@ -38,6 +39,8 @@ interface SavedWorkbook extends WorkbookPort {
 
 export interface PlanTools extends PlanReader, WeatherTools {
   readonly calendarTasks: CalendarTasks;
+  /** Whole or not at all; an existing file only with replace. @throws HostError */
+  saveText(path: string, text: string, options: { replace: boolean }): Promise<void>;
   /** The pictures of the weather, as many as can be drawn. */
   drawForSheet(weather: WeatherToDraw): Promise<readonly SheetPicture[]>;
   /** @throws Error with the machine's code */
@@ -84,6 +87,7 @@ async function planList(options: PlanOptions, tools: PlanTools): Promise<0 | 1> 
           readBytes(options.seedPrices, tools.readBytes),
           tools.nearestNames,
         );
+  refuseTaken(options, tools);
   const { workbook, plots, units, calendar } = await writeWorkbook(options, read, frosts, prices, tools);
   tools.say(printTable(plots, plotsTable, { units, without: sentences }));
   const found = (await findFindings(workbook, plotsTable, notesHeader, causesInPlots)).map(
@@ -98,12 +102,14 @@ async function planList(options: PlanOptions, tools: PlanTools): Promise<0 | 1> 
   remarks.forEach((line) => tools.say(line));
   tools.say(`\n${fill(words.written, { file: options.out, count: read.inputs.length })}`);
   if (calendar !== null) sayCalendar(calendar).forEach((line) => tools.say(line));
+  const isWhole = await writeCalendar(options, workbook, tools);
   if (read.leftOut.length > 0) tools.say(fill(words.leftOut, { headers: read.leftOut.join(', ') }));
   frosts?.said.forEach((line) => tools.say(line));
   frosts?.doubts.forEach((line) => tools.warn(line));
   if (read.typedOver > 0) tools.say(fill(words.typedOver, { count: read.typedOver }));
   const plotsToMend = listToMend(file, read.problems, ofKind('error'), tools.nearestNames);
   const isWell = [
+    isWhole,
     frosts?.isDoubtful !== true,
     sayToMend(file, plotsToMend, tools),
     prices === null || sayToMend(prices.file, await prices.toMend(workbook), tools),
@@ -117,6 +123,40 @@ function sayToMend(file: string, lines: readonly string[], { warn }: PlanTools):
   warn(fill(words.toMend, { count: lines.length, file }));
   lines.forEach((line) => warn(line));
   return false;
+}
+
+/** Before anything is written: a plan without the calendar that was asked for is half of it. */
+function refuseTaken({ calendar, replace }: PlanOptions, { readBytes: read }: PlanTools): void {
+  if (calendar === null || replace) return;
+  try {
+    read(calendar);
+  } catch {
+    return;
+  }
+  throw new HostError({ code: 'fileExists', file: calendar });
+}
+
+/** Whether all that was asked for is written. */
+async function writeCalendar(
+  { calendar: file, replace }: PlanOptions,
+  workbook: WorkbookPort,
+  { saveText, say, warn }: PlanTools,
+): Promise<boolean> {
+  if (file === null) return true;
+  const text = await calendarFile(workbook, new Date());
+  if (text === null) {
+    warn(fill(words.calendarEmpty, { file }));
+    return false;
+  }
+  try {
+    await saveText(file, text, { replace });
+  } catch (error) {
+    if (!(error instanceof HostError)) throw error;
+    warn(fill(words.calendarNotWritten, { problem: sayHostError(error) }));
+    return false;
+  }
+  say(fill(words.calendarWritten, { file }));
+  return true;
 }
 
 interface Written {

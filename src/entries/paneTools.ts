@@ -4,6 +4,7 @@ import { convertTyped } from '../calc/units/convertTyped';
 import type { Unit } from '../calc/units/units';
 import { calendarTasks } from '../functions/calendarTasks';
 import { answers } from '../functions/answers';
+import { calendarWhenAsked } from './calendarWhenAsked';
 import { picturesWhenAsked } from './picturesWhenAsked';
 import type { PaneTools } from '../taskpane/paneTools';
 import { weatherTools } from './weatherTools';
@@ -13,6 +14,7 @@ export const paneTools: PaneTools = {
   ...picturesWhenAsked,
   ...weatherTools,
   calendarTasks,
+  calendarFile: calendarWhenAsked,
   nearestNames,
   convert: (value, converts, to) => convertTyped(value, converts as Unit, to),
 };

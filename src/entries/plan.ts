@@ -2,6 +2,7 @@
 import { readFileSync } from 'node:fs';
 import { functions } from '../functions';
 import { createFileWorkbook } from '../hosts/file/createFileWorkbook';
+import { saveWhole } from '../hosts/file/saveWhole';
 import { openXlsx } from '../hosts/file/openXlsx';
 import { nearestNames } from '../calc/crops/nearestNames';
 import { runPlan } from '../commands/runPlan';
@@ -13,6 +14,7 @@ void runPlan(process.argv.slice(2), {
   nearestNames,
   ...weatherTools,
   calendarTasks,
+  saveText: (path, text, { replace }) => saveWhole(path, Buffer.from(text), replace),
   openXlsx,
   drawForSheet: async (weather) => {
     const [{ drawForSheet }, { pngParts }] = await Promise.all([
@@ -24,6 +26,4 @@ void runPlan(process.argv.slice(2), {
   makeWorkbook: () => createFileWorkbook({ functions: [...functions.values()] }),
   say: (line) => process.stdout.write(`${line}\n`),
   warn: (line) => process.stderr.write(`${line}\n`),
-}).then((code) => {
-  process.exitCode = code;
-});
+}).then((code) => (process.exitCode = code));

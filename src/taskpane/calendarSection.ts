@@ -10,6 +10,7 @@ import { english } from '../texts/english';
 import { fill } from '../texts/fill';
 import type { Actions } from './actions';
 import { element, section, setText } from './elements';
+import { handOut } from './handOut';
 import { nameCells } from './nameCells';
 import { createNotice } from './notice';
 import { failureSentence } from './problemSentence';
@@ -22,6 +23,9 @@ const settleMs = 15000;
 /** null: one of its sheets is missing. */
 export type CalendarRead = CalendarState | null | 'unreadable';
 
+/** The calendar as an iCalendar file; null where no task stands in it. @throws HostError */
+export type CalendarFile = (workbook: LiveWorkbook) => Promise<string | null>;
+
 export interface CalendarSection {
   readonly element: HTMLElement;
   show(state: CalendarRead): void;
@@ -31,18 +35,31 @@ export interface CalendarParts {
   readonly workbook: LiveWorkbook;
   readonly actions: Actions;
   readonly calendarTasks: CalendarTasks;
+  readonly calendarFile: CalendarFile;
   readonly refresh: () => Promise<void>;
 }
 
 export function createCalendarSection(parts: CalendarParts): CalendarSection {
-  const { workbook, actions, calendarTasks, refresh } = parts;
+  const { workbook, actions, calendarTasks, calendarFile, refresh } = parts;
   const { element: all } = section('calendar', words.heading);
   const state = element('p', { class: 'hint' });
   const make = element('button', { type: 'button' }, words.make);
   const notice = createNotice(actions);
+  const save = element('button', { type: 'button' }, words.file.button);
+  const help = element('p', { class: 'help' }, words.file.help);
   actions.add(make);
+  actions.add(save);
 
-  const run = async (): Promise<void> => {
+  const start = (action: () => Promise<void>): void =>
+    void actions.run(() => action().catch((cause: unknown) => notice.warn(failureSentence(cause))));
+  const saveFile = async (): Promise<void> => {
+    notice.say(words.file.working);
+    const text = await calendarFile(workbook);
+    if (text === null) return notice.warn(words.notMade);
+    handOut(words.file.name, text, 'text/calendar');
+    notice.say(words.file.saved);
+  };
+  const makeNow = async (): Promise<void> => {
     notice.say(words.working);
     const unsettled = await workbook.settle(settleMs);
     if (unsettled.length > 0) {
@@ -54,14 +71,13 @@ export function createCalendarSection(parts: CalendarParts): CalendarSection {
     await refresh();
     notice.say(sayCalendar(made).join(' '));
   };
-  make.addEventListener(
-    'click',
-    () => void actions.run(() => run().catch((cause: unknown) => notice.warn(failureSentence(cause)))),
-  );
+  make.addEventListener('click', () => start(makeNow));
+  save.addEventListener('click', () => start(saveFile));
   all.append(
     element('p', { class: 'lead' }, words.lead),
     state,
-    element('div', { class: 'buttons' }, make),
+    element('div', { class: 'buttons' }, make, save),
+    help,
     notice.element,
   );
   return {
@@ -69,6 +85,8 @@ export function createCalendarSection(parts: CalendarParts): CalendarSection {
     show(read) {
       setText(state, sayState(read));
       make.hidden = typeof read !== 'object' || read === null;
+      save.hidden = typeof read !== 'object' || read?.isMade !== true;
+      help.hidden = save.hidden;
       setText(make, typeof read === 'object' && read?.isMade === true ? words.again : words.make);
     },
   };

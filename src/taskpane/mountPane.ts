@@ -79,6 +79,7 @@ export async function mountPane(
     workbook,
     actions,
     calendarTasks: tools.calendarTasks,
+    calendarFile: tools.calendarFile,
     refresh: refresher.now,
   });
   const findings = createFindingsSection(workbook, actions, tools.nearestNames);

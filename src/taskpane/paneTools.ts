@@ -2,6 +2,7 @@
 import type { CalendarTasks } from '../templates/drawUpCalendar';
 import type { NearestNames } from '../templates/sayListProblem';
 import type { ReadWeather } from '../templates/weatherTools';
+import type { CalendarFile } from './calendarSection';
 import type { PictureTools } from './weatherPictures';
 
 export type UnitSystem = 'us' | 'metric';
@@ -15,6 +16,7 @@ export interface PaneTools extends PictureTools {
   readonly nearestNames: NearestNames;
   readonly readWeather: ReadWeather;
   readonly calendarTasks: CalendarTasks;
+  readonly calendarFile: CalendarFile;
   /** ROW.FORDEMAND */
   rowForDemand(wantedPerWeek: number, yieldPer100: number, weeks: number): Answer<number>;
   /** SEED.NEEDED */

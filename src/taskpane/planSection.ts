@@ -9,6 +9,7 @@ import { english } from '../texts/english';
 import { fill } from '../texts/fill';
 import type { Actions } from './actions';
 import { element, section, setText } from './elements';
+import { handOut } from './handOut';
 import { createNotice } from './notice';
 import { plotName } from './plotRow';
 import { failureSentence } from './problemSentence';
@@ -221,12 +222,4 @@ function saySome(sentences: readonly string[]): string {
 
 function sayMoment(at: number): string {
   return new Intl.DateTimeFormat('en-US', { dateStyle: 'medium', timeStyle: 'short' }).format(at);
-}
-
-/** To where the browser puts what is downloaded. */
-function handOut(name: string, content: BlobPart, type: string): void {
-  const address = URL.createObjectURL(new Blob([content], { type }));
-  element('a', { href: address, download: name }).click();
-  // Some browsers take the bytes a moment later.
-  setTimeout(() => URL.revokeObjectURL(address), 60_000);
 }

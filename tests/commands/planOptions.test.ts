@@ -18,6 +18,7 @@ describe('readPlanOptions', () => {
     expect(readPlanOptions(complete)).toEqual({
       plots: 'plots.csv',
       out: 'a.xlsx',
+      calendar: null,
       replace: false,
       seedPrices: null,
       weather: null,

@@ -27,6 +27,7 @@ async function plan(text: string | Uint8Array, options: readonly string[] = []) 
     nearestNames,
     ...weatherTools,
     calendarTasks,
+    saveText: async () => undefined,
     drawForSheet: (weather) => drawForSheet(weather, pngParts()),
     openXlsx,
     makeWorkbook: () => {

@@ -22,23 +22,29 @@ interface Setting {
   readonly readBytes?: (file: string) => Uint8Array;
   readonly file?: string;
   readonly refusal?: HostProblem;
+  readonly textRefusal?: HostProblem;
   readonly seeWorkbook?: (workbook: WorkbookPort) => void;
 }
 
 /** Runs the command over a text; the file is kept in mind only. */
 async function plan(
   csv: string,
-  { options = frosts, readBytes, refusal, file = 'plots.csv', seeWorkbook }: Setting = {},
+  { options = frosts, readBytes, refusal, textRefusal, file = 'plots.csv', seeWorkbook }: Setting = {},
 ) {
   const said: string[] = [];
   const warned: string[] = [];
   const saved: string[] = [];
+  const texts: (readonly [path: string, text: string])[] = [];
   const made: WorkbookPort[] = [];
   const code = await runPlan([file, ...options, '--out', 'plan.xlsx'], {
     readBytes: readBytes ?? (() => Buffer.from(csv)),
     nearestNames,
     ...weatherTools,
     calendarTasks,
+    saveText: async (path, text) => {
+      if (textRefusal !== undefined) throw new HostError(textRefusal);
+      texts.push([path, text]);
+    },
     drawForSheet: (weather) => drawForSheet(weather, pngParts()),
     openXlsx,
     makeWorkbook: () => {
@@ -56,7 +62,7 @@ async function plan(
     say: (line) => said.push(line),
     warn: (line) => warned.push(line),
   });
-  return { code, said: said.join('\n'), warned, saved, written: made.at(-1) };
+  return { code, said: said.join('\n'), warned, saved, texts, written: made.at(-1) };
 }
 
 const header = 'Plot,Crop,Length,Width';
@@ -486,5 +492,59 @@ describe('a file far bigger than a plan', () => {
   test('and what it says is quoted short', async () => {
     const { warned } = await plan(`${'x'.repeat(1_000_000)}\n1\n`);
     expect(warned.join('\n').length).toBeLessThan(2000);
+  });
+});
+
+describe('a calendar as a file of its own', () => {
+  const options = [...frosts, '--calendar', 'plan.ics'];
+  const plots = `${header}\n${good}\n`;
+  /** A folder with the list alone, or with other files too. */
+  const folder =
+    (...names: readonly string[]) =>
+    (file: string): Uint8Array => {
+      if (!names.includes(file)) throw Object.assign(new Error(file), { code: 'ENOENT' });
+      return Buffer.from(plots);
+    };
+
+  test('is written beside the plan', async () => {
+    const { code, saved, texts, said } = await plan('', { options, readBytes: folder('plots.csv') });
+    expect([code, saved]).toEqual([0, ['plan.xlsx']]);
+    expect(texts.map(([path]) => path)).toEqual(['plan.ics']);
+    expect(texts[0]?.[1]).toMatch(/^BEGIN:VCALENDAR\r\n/);
+    expect(said).toContain('Wrote plan.ics for a phone');
+  });
+
+  test('is not asked for without the option', async () => {
+    expect((await plan(plots)).texts).toEqual([]);
+  });
+
+  test('is refused before anything is written where there is such a file, but for --replace', async () => {
+    const readBytes = folder('plots.csv', 'plan.ics');
+    const { code, warned, saved, texts } = await plan('', { options, readBytes });
+    expect([code, saved, texts]).toEqual([2, [], []]);
+    expect(warned[0]).toContain('There is a file plan.ics already.');
+    const again = await plan('', { options: [...options, '--replace'], readBytes });
+    expect([again.code, again.saved, again.texts.length]).toEqual([0, ['plan.xlsx'], 1]);
+  });
+
+  test('that cannot be written is told of, with the plan written', async () => {
+    const textRefusal = { code: 'fileNotWritable', file: 'plan.ics' } as const;
+    const { code, warned, saved } = await plan('', { options, readBytes: folder('plots.csv'), textRefusal });
+    expect([code, saved]).toEqual([1, ['plan.xlsx']]);
+    expect(warned.join()).toContain('The plan is written, but not its calendar.');
+  });
+
+  test('of no plot that can be counted has nothing to hold', async () => {
+    const { code, warned, texts } = await plan(`${header}\nEast,no such crop,50,20\n`, {
+      options: [...options, '--replace'],
+    });
+    expect([code, texts]).toEqual([1, []]);
+    expect(warned.join()).toContain('plan.ics was not written');
+  });
+
+  test('is called .ics', async () => {
+    const wrong = [...frosts, '--calendar', 'plan.txt'];
+    const { code, warned } = await plan(plots, { options: wrong });
+    expect([code, warned[0]]).toEqual([2, '--calendar is "plan.txt". Give a name that ends in .ics.']);
   });
 });

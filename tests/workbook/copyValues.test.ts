@@ -81,6 +81,8 @@ describe.each(Object.entries(hosts))('in the %s host', (_, open) => {
       const width = copied[0]?.length ?? 0;
       // Where every page repeats the first column, texts stand beside it.
       expected.splice(1, 0, requests[i]?.template.page.repeatFirstColumn ? [null, line] : [line]);
+      // A table without rows has a blank one, which the copy does not need.
+      while (expected.at(-1)?.every((value) => value === null)) expected.pop();
       expect(copied).toEqual(
         expected.map((row) => Array.from({ length: width }, (__, column) => row[column] ?? null)),
       );

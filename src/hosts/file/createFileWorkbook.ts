@@ -17,9 +17,8 @@ export interface FileWorkbook extends WorkbookPort {
 /** A workbook that starts empty and ends as a file. */
 export function createFileWorkbook(options: FileWorkbookOptions): FileWorkbook {
   const { bytes, ...port } = createMemoryWorkbook(options);
-  const beforeStep: BeforeSaveStep = options.beforeSaveStep ?? (() => undefined);
   return {
     ...port,
-    save: async (path, { replace }) => saveWhole(path, await bytes(), replace, beforeStep),
+    save: async (path, { replace }) => saveWhole(path, await bytes(), replace, options.beforeSaveStep),
   };
 }

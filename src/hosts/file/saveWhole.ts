@@ -16,7 +16,7 @@ export async function saveWhole(
   path: string,
   bytes: Uint8Array,
   replace: boolean,
-  beforeStep: BeforeSaveStep,
+  beforeStep: BeforeSaveStep = () => undefined,
 ): Promise<void> {
   const asked = resolve(path);
   // A link stays a link: what it points at is replaced.

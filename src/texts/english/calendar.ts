@@ -65,6 +65,8 @@ export const calendar = {
     noCrop: 'no known crop',
     noDates: '{header} is no date',
   },
+  /** In the file for a phone. */
+  file: { name: 'Calendar of {place}', summary: '{plot}: {task}' },
   said: {
     made: 'In the calendar: {tasks} {tasks|task|tasks} of {plots} {plots|plot|plots}.',
     leftOut: 'Not in the calendar: {plots}',

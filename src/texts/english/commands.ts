@@ -27,6 +27,7 @@ export const commands = {
       '  --assurance 0.9    the chance that the seed given is enough\n' +
       '  --place NAME       printed on the Season sheet\n' +
       '  --seed-prices FILE a price list of seed (Crop, Seeds in a pack, Price of a pack) for the Seed order sheet\n' +
+      '  --calendar FILE    the tasks as an .ics that a phone takes in, besides\n' +
       '  --replace          write over an existing file\n' +
       'A plan.xlsx of this tool can stand where plots.csv does; its season holds where no option says otherwise.',
     unknownOption: 'There is no option {option}. npm run -s plan -- --help lists them.',
@@ -56,6 +57,10 @@ export const commands = {
     weatherDates:
       'Frost at a risk of {risk}: last {last}, first {first}, out of {springs} {springs|spring|springs} and {falls} {falls|fall|falls}.',
     yearTaken: 'For {year}, the year after the record ends; --year gives another.',
+    calendarExtension: '--calendar is "{given}". Give a name that ends in .ics.',
+    calendarWritten: 'Wrote {file} for a phone: taken in again, a task replaces itself.',
+    calendarEmpty: 'The calendar has no task, so {file} was not written.',
+    calendarNotWritten: 'The plan is written, but not its calendar. {problem}',
     outExtension: '--out is "{given}". Give a name that ends in .xlsx.',
     notUtf8: 'The text of {file} is neither UTF-8 nor UTF-16. Save it as "CSV UTF-8".',
     /** By the machine's code. */

@@ -221,6 +221,13 @@ export const pane = {
     make: 'Make the calendar',
     again: 'Make the calendar anew',
     working: 'Making the calendar…',
+    file: {
+      button: 'Calendar file for a phone (.ics)',
+      help: 'Send it to your phone or open it in a calendar program. Taken in again later, a task replaces itself. Inside a spreadsheet program not every window lets a page hand out a file: then open the plan in a browser.',
+      working: 'Writing the calendar file…',
+      saved: 'The file is where your browser puts what it downloads.',
+      name: 'calendar.ics',
+    },
     unsettled:
       'Nothing was made, because {cells} {count|is|are} still being calculated. Wait until {count|it is|they are} done, then try again.',
   },
