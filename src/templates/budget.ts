@@ -47,7 +47,8 @@ const isGarden = native(
   operate(operate(input('BUDGET_FOR'), '&', ''), '=', ''),
   operate(input('BUDGET_FOR'), '=', words.wholeGarden),
 );
-const chosen = when(isGarden, '*', input('BUDGET_FOR'));
+/** In a cell of its own: nearly every other asks for it. */
+const chosen = input('BUDGET_CROPS');
 const ofSums = (key: SumKey): Expression => allOf('CropSums', sums[key].header);
 const of = (key: SumKey): Expression => native('SUMIFS', ofSums(key), ofSums('crop'), chosen);
 const countOf = (key: SumKey, criterion: string): Expression =>
@@ -559,6 +560,7 @@ export const budgetTemplate: SheetTemplate = {
       format: 'text',
       choices: [words.wholeGarden, ...crops.map(({ name }) => name)],
     },
+    computed('crops', 'BUDGET_CROPS', when(isGarden, '*', input('BUDGET_FOR')), 'general'),
     computed('unit', 'BUDGET_UNIT', when(isPacked, soldByChosen, weightUnit), 'general'),
     computed('unitWeight', 'BUDGET_UNIT_WEIGHT', when(isPacked, weightOfChosen, 1), 'general'),
     computed('plots', 'BUDGET_PLOTS', of('plots'), 'whole'),

@@ -190,6 +190,7 @@ export const money = {
     wholeGarden: 'whole garden',
     lines: {
       for: { label: 'Budget for', remark: 'The whole garden, or one crop.' },
+      crops: { label: 'Crops in it', remark: '*: all that are planted.' },
       unit: { label: 'Counted by', remark: 'Yield, its price and what breaks even.' },
       unitWeight: { label: 'Weight of one', remark: '' },
       plots: { label: 'Plots counted', remark: '0: nothing is planted yet. Fill in Plots.' },
