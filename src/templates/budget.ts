@@ -502,6 +502,53 @@ const totalTable: TableTemplate = {
   ],
 };
 
+const steps = [0.6, 0.8, 1, 1.2, 1.4] as const;
+const { priceByYield } = words;
+const stepNames = priceByYield.steps;
+const meanPrice = divide(income('first'), sold('first'));
+const sellingAmount = figureOf(priceWords.prices.selling[0], 'amount', 'first');
+/** Where nothing is sold there is no price to start from. */
+const whereSold = (figure: Expression): Expression =>
+  when(native('AND', isPlanted, isSome(sold('first')), isSome(income('first'))), figure, '');
+
+/** The share for selling moves with the price, so it stands with the income. */
+const byPriceTable: TableTemplate = {
+  name: 'PriceByYield',
+  heading: words.tables.priceByYield,
+  grows: false,
+  columns: [
+    columnOf(priceByYield.row, 30, { note: priceByYield.note }),
+    columnOf(priceByYield.yield, 13, { format: 'whole', unit: soldUnit }),
+    columnOf(priceByYield.costs, 10, { ...money, note: priceByYield.costsNote }),
+    ...steps.map((step) =>
+      columnOf(stepNames[step].price, 10, {
+        ...money,
+        unit: { compute: whereSold(short(product(meanPrice, { value: step }))) },
+      }),
+    ),
+  ],
+  rows: steps.map((rowStep) => [
+    stepNames[rowStep].yield,
+    { compute: whereSold(product(sold('first'), { value: rowStep })) },
+    {
+      compute: whereSold(
+        sum(
+          less(totalOf(rowNames.all, 'first'), tiedToYield('first')),
+          product(less(tiedToYield('first'), sellingAmount), { value: rowStep }),
+        ),
+      ),
+    },
+    ...steps.map((step) => ({
+      compute: whereSold(
+        less(
+          product(income('first'), { value: rowStep }, { value: step }, less({ value: 1 }, selling('first'))),
+          column(priceByYield.costs),
+        ),
+      ),
+    })),
+  ]),
+};
+
 const soldByChosen = lookUp(
   input('BUDGET_FOR'),
   'CropPrices',
@@ -578,6 +625,6 @@ export const budgetTemplate: SheetTemplate = {
       'whole',
     ),
   ],
-  tables: [linesTable, byCropTable, totalTable],
+  tables: [linesTable, byPriceTable, byCropTable, totalTable],
   page: { landscape: false, pagesWide: 1, repeatFirstColumn: false },
 };

@@ -208,6 +208,10 @@ describe.each(hosts)('in the %s host', (_, openHost) => {
       // (524.95 + 12.88) / (7.25 - 3.50), by hand.
       expect(lines.get('Break-even yield, variable costs')?.['Quantity']).toBeCloseTo(143.4213, 4);
       expect(await named(port, 'BUDGET_LACKING')).toBe(0);
+      const byYield = await rowsOf(port, 'PriceByYield');
+      expect(byYield.get('as planned')?.['Price as planned']).toBeCloseTo(1087.5 - 1209.49, 9);
+      // 1.4 x 150 x 1.4 x 7.25 - (1,209.49 - 525.00 + 1.4 x 525.00), by hand.
+      expect(byYield.get('40% over plan')?.['Price 40% over']).toBeCloseTo(712.01, 9);
     },
     2 * settleMs,
   );
@@ -218,7 +222,15 @@ describe.each(hosts)('in the %s host', (_, openHost) => {
       const port = await filled(openHost(), { plots: [], prices: {} });
       expect(await named(port, 'BUDGET_PLOTS')).toBe(0);
       expect(await named(port, 'BUDGET_NOT_COUNTED')).toBe(0);
-      for (const name of ['Prices', 'Rates', 'CropPrices', 'CropSums', 'BudgetLines', 'BudgetByCrop']) {
+      for (const name of [
+        'Prices',
+        'Rates',
+        'CropPrices',
+        'CropSums',
+        'BudgetLines',
+        'PriceByYield',
+        'BudgetByCrop',
+      ]) {
         const cells = [...(await rowsOf(port, name)).values()].flatMap((row) => Object.values(row));
         expect(cells.filter(isCellError)).toEqual([]);
       }
@@ -353,6 +365,35 @@ describe('sums over plots', () => {
       }
     }
   });
+});
+
+test('the table by price and yield is what BUDGET.SENSITIVITY makes of the same figures', async () => {
+  const port = await filled(memory(), {
+    plots: demoPlots,
+    prices: { ...withSeedPrices, Prices: { ...withSeedPrices['Prices'], Selling: { First: 0.1 } } },
+  });
+  const lines = await rowsOf(port, 'BudgetLines');
+  const figure = (line: string, header: string): number => Number(lines.get(line)?.[header]);
+  const sold = figure('Fruit sold', 'Quantity');
+  const price = figure('Fruit sold', 'Amount') / sold;
+  const tied =
+    figure('Harvest and marketing', 'Total') -
+    figure('Picking by the hour', 'Amount') -
+    figure('Selling', 'Amount');
+  const notTied = figure('All costs', 'Total') - tied - figure('Selling', 'Amount');
+  const steps = [0.6, 0.8, 1, 1.2, 1.4];
+  const outcome = functions.get('BUDGET.SENSITIVITY')?.run([
+    // What is left of each price after a tenth for selling.
+    [steps.map((step) => step * price * 0.9)],
+    steps.map((step) => [step * sold]),
+    notTied,
+    tied / sold,
+  ]);
+  const expected = (outcome as { value: number[][] }).value.slice(1).map((row) => row.slice(1));
+  const table = await port.readTable('PriceByYield');
+  const got = table?.rows.map((row) => row.slice(3).map(Number)) ?? [];
+  expect(got).toHaveLength(5);
+  got.forEach((row, i) => row.forEach((value, j) => expect(value).toBeCloseTo(expected[i]?.[j] ?? NaN, 6)));
 });
 
 it('a blank seed price takes what the packs of Seed order cost', async () => {

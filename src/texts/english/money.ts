@@ -200,6 +200,7 @@ export const money = {
     },
     tables: {
       lines: 'Income, costs and returns',
+      priceByYield: 'Return above all costs, by price and by yield (First)',
       byCrop: 'Crop by crop (First)',
       total: 'All crops (First)',
     },
@@ -249,6 +250,20 @@ export const money = {
       noYield: 'No yield is sold.',
       noCosts: 'No costs.',
       noneBreaksEven: 'No yield breaks even: harvest and marketing cost as much as it brings.',
+    },
+    priceByYield: {
+      row: 'At a yield',
+      yield: 'Yield',
+      costs: 'Costs then',
+      note: 'A yield a row, a price a column. CUCURBIT.BUDGET.SENSITIVITY makes one for prices of your own.',
+      costsNote: 'All but the share for selling, which moves with the price.',
+      steps: {
+        0.6: { yield: '40% under plan', price: 'Price 40% under' },
+        0.8: { yield: '20% under plan', price: 'Price 20% under' },
+        1: { yield: 'as planned', price: 'Price as planned' },
+        1.2: { yield: '20% over plan', price: 'Price 20% over' },
+        1.4: { yield: '40% over plan', price: 'Price 40% over' },
+      },
     },
     byCrop: {
       crop: 'Crop',
