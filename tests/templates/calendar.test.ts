@@ -327,7 +327,7 @@ describe('what people put in', () => {
     await type(port, 'Calendar', ['Slope', 'Sow'].slice(0, 1), 'My note', '=7');
     const before = [await rowsOf(port, 'Calendar'), await rowsOf(port, 'Weeks')];
     const read = await readFilling({ ...port, daysToAdd: 0 }, allTemplates, file);
-    expect(read).toMatchObject({ problems: [], inputs: demoPlots });
+    expect(read?.requests.flatMap(({ problems }) => problems)).toEqual([]);
     const other = file();
     await fillSheets(other, demand(read).requests, 'open');
     expect([await rowsOf(other, 'Calendar'), await rowsOf(other, 'Weeks')]).toEqual(before);
