@@ -13,7 +13,8 @@ import { element, section, setText } from './elements';
 import { handOut } from './handOut';
 import { nameCells } from './nameCells';
 import { createNotice } from './notice';
-import { failureSentence } from './problemSentence';
+import { failureSentence, problemSentence } from './problemSentence';
+import { createTaskList } from './taskList';
 
 const { pane } = english;
 const words = pane.calendar;
@@ -47,6 +48,12 @@ export function createCalendarSection(parts: CalendarParts): CalendarSection {
   const notice = createNotice(actions);
   const save = element('button', { type: 'button' }, words.file.button);
   const help = element('p', { class: 'help' }, words.file.help);
+  const tasks = createTaskList((cell) => {
+    workbook.reveal(cell).then(
+      () => notice.say(''),
+      (cause: unknown) => notice.warn(fill(pane.findings.goneThere, { problem: problemSentence(cause) })),
+    );
+  });
   actions.add(make);
   actions.add(save);
 
@@ -79,15 +86,18 @@ export function createCalendarSection(parts: CalendarParts): CalendarSection {
     element('div', { class: 'buttons' }, make, save),
     help,
     notice.element,
+    tasks.element,
   );
   return {
     element: all,
     show(read) {
       setText(state, sayState(read));
+      const isMade = typeof read === 'object' && read?.isMade === true;
       make.hidden = typeof read !== 'object' || read === null;
-      save.hidden = typeof read !== 'object' || read?.isMade !== true;
-      help.hidden = save.hidden;
-      setText(make, typeof read === 'object' && read?.isMade === true ? words.again : words.make);
+      save.hidden = !isMade;
+      help.hidden = !isMade;
+      setText(make, isMade ? words.again : words.make);
+      tasks.show(isMade ? read.read : null);
     },
   };
 }

@@ -70,6 +70,8 @@ export interface CalendarState {
   readonly isMade: boolean;
   /** Whether it is what would be made of Plots now. */
   readonly isCurrent: boolean;
+  /** What stands in it. */
+  readonly read: LinesRead;
 }
 
 /** null where one of the sheets is missing. @throws HostError */
@@ -83,6 +85,7 @@ export async function readCalendarState(
   return {
     isMade: calendar.read.lines.some(({ isBlank: isFree }) => !isFree),
     isCurrent: !calendar.isNew && !bars.isNew,
+    read: calendar.read,
   };
 }
 

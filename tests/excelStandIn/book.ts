@@ -19,6 +19,7 @@ export interface Table {
   readonly sheet: Sheet;
   span: Span;
   showTotals: boolean;
+  showFilterButton: boolean;
   style: string;
 }
 
@@ -201,7 +202,15 @@ export function addTable(book: Book, sheet: Sheet, span: Span): Table {
     setCell(sheet, span.row, column, { constant: header });
   }
   const id = `{${book.nextId++}}`;
-  const table = { id, name: `Table${id.slice(1, -1)}`, sheet, span, showTotals: false, style: '' };
+  const table = {
+    id,
+    name: `Table${id.slice(1, -1)}`,
+    sheet,
+    span,
+    showTotals: false,
+    showFilterButton: true,
+    style: '',
+  };
   book.tables.push(table);
   book.version += 1;
   return table;

@@ -106,6 +106,7 @@ describe('the stand-in refuses', () => {
       sheet: standIn.book.active,
       span: { row: 0, column: 0, rows: 2, columns: 1 },
       showTotals: false,
+      showFilterButton: true,
       style: '',
     });
     expect(await send(standIn, (workbook) => workbook.tables.getItem('T').resize('A1:A3'))).toBe(

@@ -105,6 +105,7 @@ export function tableModel(stage: Stage, table: Table): Model {
     get: { Id: () => table.id, Name: () => table.name, ShowTotals: () => table.showTotals },
     put: {
       Name: (name) => renameTable(book, table, String(name)),
+      ShowFilterButton: (isShown) => void (table.showFilterButton = isShown === true),
       Style: (style) => void (table.style = String(style)),
     },
     call: {

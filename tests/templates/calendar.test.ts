@@ -1,4 +1,5 @@
 /** The Calendar and Weeks sheets in every host: made from Plots, made anew, and what people put into them. */
+import { strFromU8, unzipSync } from 'fflate';
 import { afterEach, describe, expect, test } from 'vitest';
 import { calendarTasks } from '../../src/functions/calendarTasks';
 import { functions } from '../../src/functions';
@@ -10,6 +11,7 @@ import { makeCalendar, readCalendarState, type CalendarMade } from '../../src/te
 import { plotsTemplate } from '../../src/templates/plots';
 import { sayCalendar } from '../../src/templates/sayCalendar';
 import { allTemplates, functionNamespace } from '../../src/templates/sheets';
+import { cellAddress } from '../../src/workbook/cellAddress';
 import { fillSheets } from '../../src/workbook/fillSheets';
 import type { CellContent, CellValue, ReadValue, TableRead, WorkbookPort } from '../../src/workbook/port';
 import { readFilling } from '../../src/workbook/readFilling';
@@ -116,10 +118,10 @@ describe.each(Object.entries(hosts))('in the %s host', (_, openHost) => {
     async () => {
       const port = openHost();
       await fill(port);
-      expect(await readCalendarState(port, calendarTasks)).toEqual({ isMade: false, isCurrent: false });
+      expect(await readCalendarState(port, calendarTasks)).toMatchObject({ isMade: false, isCurrent: false });
       const made = await make(port);
       expect(made).toMatchObject({ plots: few.length, leftOut: [], kept: [] });
-      expect(await readCalendarState(port, calendarTasks)).toEqual({ isMade: true, isCurrent: true });
+      expect(await readCalendarState(port, calendarTasks)).toMatchObject({ isMade: true, isCurrent: true });
 
       // Last frost 2 May 2027, a mean date. Creek 1: set out 14 days later (common practice), sown 3 weeks before
       // (Delaware: 2 to 4), hardened a week. 60 days from seed less 10 of the transplants to 5 July, 18 days picked.
@@ -144,7 +146,7 @@ describe.each(Object.entries(hosts))('in the %s host', (_, openHost) => {
       // Another day for Creek 1, another name for Creek 2.
       await type(port, 'Plots', ['Creek 1'], 'Sow or set out on', 46540);
       await type(port, 'Plots', ['Creek 2'], 'Plot', 'Brook');
-      expect(await readCalendarState(port, calendarTasks)).toEqual({ isMade: true, isCurrent: false });
+      expect(await readCalendarState(port, calendarTasks)).toMatchObject({ isMade: true, isCurrent: false });
       const again = await make(port);
       expect(again.kept).toEqual([{ plot: 'Creek 2', task: 'Thin' }]);
       const now = await rowsOf(port, 'Calendar');
@@ -159,7 +161,7 @@ describe.each(Object.entries(hosts))('in the %s host', (_, openHost) => {
       ]);
       const dates = now.map((row) => row.slice(0, 10));
       expect(dates).toEqual([...dates].sort());
-      expect(await readCalendarState(port, calendarTasks)).toEqual({ isMade: true, isCurrent: true });
+      expect(await readCalendarState(port, calendarTasks)).toMatchObject({ isMade: true, isCurrent: true });
     },
     4 * settleMs,
   );
@@ -302,6 +304,25 @@ describe('what people put in', () => {
     expect((await rowsOf(port, 'Weeks')).some((row) => row.includes('Tunnel'))).toBe(false);
   });
 
+  test('has a filter button on each header of the .xlsx, down to its last row', async () => {
+    const port = createMemoryWorkbook({ functions: registered });
+    await fill(port);
+    await make(port);
+    const tables = Object.entries(unzipSync(await port.bytes()))
+      .filter(([name]) => name.startsWith('xl/tables/'))
+      .map(([, part]) => strFromU8(part));
+    const table = demand(tables.find((part) => part.includes('displayName="Calendar"')));
+    const [, autoFilter, filtered = ''] = demand(
+      /<autoFilter ref="([^"]*)"(?:\/>|>(.*?)<\/autoFilter>)/s.exec(table),
+    );
+    expect(autoFilter).toBe(/<table [^>]*\bref="([^"]*)"/.exec(table)?.[1]);
+    const { row, column, rows, columns } = (await tableOf(port, 'Calendar')).area;
+    const last = cellAddress(row + rows - 1, column + columns - 1);
+    expect(autoFilter).toBe(`${cellAddress(row, column)}:${last}`);
+    // Of ECMA-376 part 1, filterColumn, from memory: a button is there unless hiddenButton is true.
+    expect(filtered).not.toMatch(/hiddenButton="(1|true)"/);
+  });
+
   test('two plots of one name keep the notes of each, in the order of their dates', async () => {
     const port = file();
     await fill(port, [
@@ -331,7 +352,7 @@ describe('what people put in', () => {
     const other = file();
     await fillSheets(other, demand(read).requests, 'open');
     expect([await rowsOf(other, 'Calendar'), await rowsOf(other, 'Weeks')]).toEqual(before);
-    expect(await readCalendarState(other, calendarTasks)).toEqual({ isMade: true, isCurrent: true });
+    expect(await readCalendarState(other, calendarTasks)).toMatchObject({ isMade: true, isCurrent: true });
   });
 
   test('typed into Plots while the calendar is made: nothing is written', async () => {

@@ -221,6 +221,18 @@ export const pane = {
     make: 'Make the calendar',
     again: 'Make the calendar anew',
     working: 'Making the calendar…',
+    tasks: {
+      heading: 'Tasks in the sheet',
+      help: 'Press a task to see it in the sheet, where you type into Done.',
+      all: 'all',
+      thisWeek: 'this week ({monday})',
+      count: '{shown} of {count} {count|task|tasks}',
+      more: 'The first {shown} are listed. Choose a plot, a crop or a week for the others.',
+      days: '{date} to {until}',
+      separator: ' · ',
+      done: 'Done: {done}',
+      nameless: 'A row without date, plot and task',
+    },
     file: {
       button: 'Calendar file for a phone (.ics)',
       help: 'Send it to your phone or open it in a calendar program. Taken in again later, a task replaces itself. Inside a spreadsheet program not every window lets a page hand out a file: then open the plan in a browser.',

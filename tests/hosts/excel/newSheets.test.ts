@@ -1,5 +1,6 @@
 /** What a new sheet looks like in Excel, beyond what the port reads. */
 import { expect, test } from 'vitest';
+import { calendarTemplate } from '../../../src/templates/calendar';
 import { demoPlots } from '../../../src/templates/demoGarden';
 import { allTemplates } from '../../../src/templates/sheets';
 import { fillSheets } from '../../../src/workbook/fillSheets';
@@ -56,6 +57,18 @@ test('long lists stand on a very hidden sheet that nobody is shown', async () =>
   expect((await workbook.sheets()).map(({ name }) => name)).not.toContain('_lists');
   const rules = sheetNamed(standIn, 'Plots').settings.filter(({ property }) => property === 'Rule');
   expect(rules.map(({ value }) => JSON.stringify(value)).join()).toContain('_lists!A1:A');
+});
+
+test('the Calendar keeps the filter buttons that Excel gives a new table', async () => {
+  const { standIn, workbook } = openTestWorkbook();
+  await fillSheets(workbook, [{ template: calendarTemplate, inputs: [], form: {} }], 'fill');
+  const table = standIn.book.tables.find(({ name }) => name === 'Calendar');
+  expect(table?.showFilterButton).toBe(true);
+  // The stand-in would show it if the host took them away.
+  const context = new standIn.excel.RequestContext();
+  context.workbook.tables.getItem('Calendar').showFilterButton = false;
+  await context.sync();
+  expect(table?.showFilterButton).toBe(false);
 });
 
 test('a picture lies at its cell, in its size, with its text for those who do not see it', async () => {
