@@ -3,6 +3,7 @@ import type {
   DatedColumn,
   Expression,
   Format,
+  Shade,
   SheetTemplate,
   TableColumn,
   TableTemplate,
@@ -132,6 +133,13 @@ const letterIn = (week: number): Expression => {
   );
 };
 
+/** The later, the darker. */
+const barShades: Readonly<Record<string, Shade>> = {
+  [weeks.letters.underCover]: 'pale',
+  [weeks.letters.growing]: 'middle',
+  [weeks.letters.picking]: 'deep',
+};
+
 export const weeksTable: TableTemplate = {
   name: 'Weeks',
   heading: '',
@@ -148,6 +156,7 @@ export const weeksTable: TableTemplate = {
       ...made({ header: String(week + 1), note: '' }, 3.5),
       kind: 'computed',
       compute: letterIn(week),
+      shades: barShades,
       dated: datesOf(week),
     })),
   ],

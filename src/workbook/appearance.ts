@@ -2,7 +2,7 @@
  * How cells look, the same in every host: earth and leaf on white, readable at WCAG AA, and told apart by border, weight
  * and lightness alone when printed in grey.
  */
-import type { Format, Role } from './port';
+import type { Format, Role, Shade } from './port';
 
 export const formatCodes: Readonly<Record<Format, string>> = {
   general: 'General',
@@ -52,4 +52,11 @@ export const looks: Readonly<Record<Role, Look>> = {
   input: { ...plain, color: '1A3F8B', fill: 'FFF9E5', border: true },
   computed: { ...plain, border: true },
   unit: { ...plain, italic: true, color: '4A554A', centred: true },
+};
+
+/** In place of a cell's own color and fill. Straw, leaf and bark: in grey each is a clear step darker. */
+export const shades: Readonly<Record<Shade, { readonly color: string; readonly fill: string }>> = {
+  pale: { color: '1F2A1F', fill: 'F0DF9A' },
+  middle: { color: '0F150F', fill: '6FA054' },
+  deep: { color: 'FFFFFF', fill: '6B3410' },
 };

@@ -1,10 +1,11 @@
 /** Looks, lists, notes and print set-up of a template's parts, wherever they stand. */
-import type { Dressing, NewSheet, Note, PickList } from './port';
-import type { FormLine, SheetTemplate, SpillingList, TableTemplate } from './template';
+import type { Dressing, NewSheet, Note, PickList, Shade, ShadeRule } from './port';
+import type { FormLine, SheetTemplate, SpillingList, TableColumn, TableTemplate } from './template';
 
 export interface Dress {
   readonly dressings: readonly Dressing[];
   readonly lists: readonly PickList[];
+  readonly rules: readonly ShadeRule[];
   readonly notes: readonly Note[];
 }
 
@@ -18,6 +19,7 @@ export function dressLine(line: FormLine, row: number, column: number): Dress {
       { ...cell, column: column + 1, role: 'lead', format: 'general' },
     ],
     lists: line.choices.length > 0 ? [{ ...cell, values: line.choices }] : [],
+    rules: [],
     notes: [],
   };
 }
@@ -58,7 +60,31 @@ export function dressTable(table: TableTemplate, place: TablePlace): Dress {
     if (choices.length > 0) lists.push({ ...span, values: choices });
     if (note !== '') notes.push({ row: headerRow, column, text: note });
   });
-  return { dressings, lists, notes };
+  return { dressings, lists, rules: shadeTable(table, place), notes };
+}
+
+/** From the first row on: nothing has to follow when rows are put under the table. */
+const shadedRows = 2000;
+
+/** Columns of the same shades beside one another have their rules together. */
+function shadeTable({ columns }: TableTemplate, { headerRow, columnsAt }: TablePlace): ShadeRule[] {
+  const runs: { shades: NonNullable<TableColumn['shades']>; column: number; columns: number }[] = [];
+  columns.forEach(({ shades }, index) => {
+    if (shades === undefined) return;
+    const column = columnsAt[index] ?? index;
+    const run = runs.at(-1);
+    if (run?.shades === shades && run.column + run.columns === column) run.columns += 1;
+    else runs.push({ shades, column, columns: 1 });
+  });
+  return runs.flatMap(({ shades, ...across }) =>
+    Object.entries<Shade>(shades).map(([equals, shade]) => ({
+      row: headerRow + 1,
+      rows: shadedRows,
+      ...across,
+      equals,
+      shade,
+    })),
+  );
 }
 
 /** Looks of a cell before anybody knows whether the list reaches it: no border, or a page of empty boxes would print. */
@@ -80,6 +106,7 @@ export function dressList(list: SpillingList, headerRow: number, first: number):
       }),
     ],
     lists: [],
+    rules: [],
     notes: list.columns.flatMap(({ note }, index) =>
       note === '' ? [] : [{ row: headerRow, column: first + index, text: note }],
     ),

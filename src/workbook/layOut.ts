@@ -10,6 +10,7 @@ import type {
   NewSheet,
   Note,
   PickList,
+  ShadeRule,
   TableShape,
 } from './port';
 import type { InputRow, SheetTemplate, SpillingList, TableTemplate } from './template';
@@ -37,6 +38,7 @@ export function layOut(template: SheetTemplate, sheetName: string, inputs: reado
   const blocks: Block[] = [];
   const dressings: Dressing[] = [];
   const lists: PickList[] = [];
+  const rules: ShadeRule[] = [];
   const notes: Note[] = [];
   const tables: TableShape[] = [];
   const names: Record<string, NamedPlace> = {};
@@ -48,6 +50,7 @@ export function layOut(template: SheetTemplate, sheetName: string, inputs: reado
   const put = (dress: Dress): void => {
     dressings.push(...dress.dressings);
     lists.push(...dress.lists);
+    rules.push(...dress.rules);
     notes.push(...dress.notes);
   };
   line(0, 0, template.title, 'title');
@@ -122,6 +125,7 @@ export function layOut(template: SheetTemplate, sheetName: string, inputs: reado
     tables,
     dressings,
     lists,
+    rules,
     notes,
     names,
     widths: columnWidths(template),

@@ -114,6 +114,9 @@ export type Format =
 export type Role =
   'plain' | 'title' | 'lead' | 'caution' | 'label' | 'header' | 'input' | 'computed' | 'unit';
 
+/** Light to dark, in this order; the look is in `workbook/appearance`. */
+export type Shade = 'pale' | 'middle' | 'deep';
+
 /** A rectangle inside one sheet. */
 export interface Span {
   readonly row: number;
@@ -137,6 +140,12 @@ export interface Dressing extends Span {
 /** A drop-down list on input cells. Other entries are let in: functions say what is wrong with them. */
 export interface PickList extends Span {
   readonly values: readonly string[];
+}
+
+/** Cells have the shade for as long as they hold the text. They may stand beyond what is filled in yet. */
+export interface ShadeRule extends Span {
+  readonly equals: string;
+  readonly shade: Shade;
 }
 
 export interface Note {
@@ -188,6 +197,7 @@ export interface NewSheet {
   readonly tables: readonly TableShape[];
   readonly dressings: readonly Dressing[];
   readonly lists: readonly PickList[];
+  readonly rules: readonly ShadeRule[];
   readonly notes: readonly Note[];
   readonly names: Readonly<Record<string, NamedPlace>>;
   /** Width of each column in characters, from column 0. */

@@ -67,12 +67,16 @@ function printOperand(
 }
 
 function printValue(value: string | number | boolean): string {
-  if (typeof value === 'string') return `"${value.replaceAll('"', '""')}"`;
+  if (typeof value === 'string') return printText(value);
   if (typeof value === 'boolean') return value ? 'TRUE' : 'FALSE';
   if (!Number.isFinite(value)) throw new RangeError(`${value} in a formula`);
   const printed = String(value).toUpperCase();
   // 2--3 reads badly, and programs differ on what they make of it.
   return value < 0 ? `(${printed})` : printed;
+}
+
+export function printText(text: string): string {
+  return `"${text.replaceAll('"', '""')}"`;
 }
 
 /** In a structured reference these have a meaning of their own; a quote before them takes it away. */

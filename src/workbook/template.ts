@@ -3,7 +3,7 @@
  * `layOut` places it on rows and columns, the hosts write it.
  */
 import type { Limits } from './limits';
-import type { CellContent, CellValue, Expression, Format, PageSetup } from './port';
+import type { CellContent, CellValue, Expression, Format, PageSetup, Shade } from './port';
 
 /** One line of a form: a label, one cell, and what to know about it. */
 export interface FormLine {
@@ -49,6 +49,8 @@ export interface TableColumn {
   readonly unit: CellContent;
   /** In place of a unit. */
   readonly dated?: DatedColumn;
+  /** Which texts shade the column's cells that hold them. */
+  readonly shades?: Readonly<Record<string, Shade>>;
   /** Of a last column: its texts run on over the free cells to its right. */
   readonly runsOn?: boolean;
   /**
@@ -132,4 +134,4 @@ export interface SheetTemplate {
 /** A row of input values, by the header of an input column. A header that is absent leaves its cell empty. */
 export type InputRow = Readonly<Record<string, CellValue>>;
 
-export type { CellContent, CellValue, Expression, Format, PageSetup };
+export type { CellContent, CellValue, Expression, Format, PageSetup, Shade };

@@ -70,6 +70,7 @@ export async function valuesSheet(
       ...parts.flatMap(({ dress }) => dress.dressings.filter(isInSheet)).map(moved),
     ],
     lists: [],
+    rules: parts.flatMap(({ dress }) => dress.rules).map(moved),
     notes: [...parts.flatMap(({ dress }) => dress.notes), ...errorNotes(values)].map(moved),
     names: {},
     widths: widthsOf(template, parts),

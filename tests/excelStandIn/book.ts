@@ -35,6 +35,12 @@ export interface Shape {
   readonly base64: string;
 }
 
+/** A conditional format on what a cell holds, with the colors and the rule that it was given. */
+export interface ConditionalRule {
+  readonly span: Span;
+  readonly properties: Record<string, unknown>;
+}
+
 export interface Sheet {
   readonly id: string;
   name: string;
@@ -44,6 +50,7 @@ export interface Sheet {
   readonly settings: Setting[];
   readonly names: Name[];
   readonly notes: { readonly span: Span; readonly text: string }[];
+  readonly rules: ConditionalRule[];
   readonly shapes: Shape[];
   readonly page: Record<string, unknown>;
 }
@@ -94,6 +101,7 @@ function emptySheet(id: string, name: string): Sheet {
     settings: [],
     names: [],
     notes: [],
+    rules: [],
     shapes: [],
     page: {},
   };

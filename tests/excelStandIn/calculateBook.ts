@@ -115,6 +115,7 @@ function constantsOf(book: Book, sheet: Sheet): NewSheet {
     })),
     dressings: [],
     lists: [],
+    rules: [],
     notes: [],
     names: Object.fromEntries(names),
     widths: [],

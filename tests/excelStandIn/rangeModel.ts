@@ -78,6 +78,7 @@ export function rangeModel(stage: Stage, sheet: Sheet, given: Span): Model {
     child: {
       Worksheet: () => ({ className: 'Worksheet', get: { Id: () => sheet.id, Name: () => sheet.name } }),
       Format: () => formatModel(stage, sheet, span),
+      ConditionalFormats: () => rulesModel(sheet, span),
       DataValidation: () => ({
         className: 'DataValidation',
         put: {
@@ -116,6 +117,41 @@ function formatModel({ book }: Stage, sheet: Sheet, span: Span): Model {
           put: settings(`Border.${String(side)}.`, 'Style', 'Color') ?? {},
         }),
       }),
+    },
+  };
+}
+
+function rulesModel(sheet: Sheet, span: Span): Model {
+  return {
+    className: 'ConditionalFormatCollection',
+    call: {
+      Add(type) {
+        if (type !== 'CellValue') refuse('InvalidArgument', 'a conditional format of another kind');
+        const properties: Record<string, unknown> = {};
+        sheet.rules.push({ span, properties });
+        const color = (className: string, name: string) => (): Model => ({
+          className,
+          put: { Color: (value) => void (properties[name] = value) },
+        });
+        return {
+          className: 'ConditionalFormat',
+          child: {
+            CellValue: () => ({
+              className: 'CellValueConditionalFormat',
+              put: { Rule: (rule) => void (properties['rule'] = rule) },
+              child: {
+                Format: () => ({
+                  className: 'ConditionalRangeFormat',
+                  child: {
+                    Font: color('ConditionalRangeFont', 'color'),
+                    Fill: color('ConditionalRangeFill', 'fill'),
+                  },
+                }),
+              },
+            }),
+          },
+        } satisfies Model;
+      },
     },
   };
 }

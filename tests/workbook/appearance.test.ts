@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { looks } from '../../src/workbook/appearance';
+import { looks, shades } from '../../src/workbook/appearance';
 
 /** Relative luminance, WCAG 2.2. */
 function luminance(rgb: string): number {
@@ -17,6 +17,22 @@ function contrast(one: string, other: string): number {
 
 test.each(Object.entries(looks))('%s: text stands out from its fill, 4.5 to 1 or more', (_, look) => {
   expect(contrast(look.color, look.fill ?? 'FFFFFF')).toBeGreaterThanOrEqual(4.5);
+});
+
+test.each(Object.entries(shades))(
+  '%s: text stands out from its shade, 4.5 to 1 or more',
+  (_, { color, fill }) => {
+    expect(contrast(color, fill)).toBeGreaterThanOrEqual(4.5);
+  },
+);
+
+test('shades are told from one another in grey, each a darker step (by how much: judgement, no source)', () => {
+  const fills = ['FFFFFF', shades.pale.fill, shades.middle.fill, shades.deep.fill];
+  const steps = fills.slice(1).map((fill, i) => contrast(fills[i] ?? '', fill));
+  expect(luminance(shades.pale.fill)).toBeGreaterThan(luminance(shades.middle.fill));
+  expect(luminance(shades.middle.fill)).toBeGreaterThan(luminance(shades.deep.fill));
+  expect(steps[0]).toBeGreaterThan(1.3);
+  expect(Math.min(...steps.slice(1))).toBeGreaterThan(2.2);
 });
 
 test('headers and inputs are told apart from computed cells by lightness alone', () => {

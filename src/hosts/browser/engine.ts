@@ -18,6 +18,7 @@ import {
   UniverFormulaEnginePlugin,
 } from '@univerjs/engine-formula';
 import { UniverSheetsPlugin } from '@univerjs/sheets';
+import { UniverSheetsConditionalFormattingPlugin } from '@univerjs/sheets-conditional-formatting';
 import { UniverSheetsDataValidationPlugin } from '@univerjs/sheets-data-validation';
 import { UniverSheetsDrawingPlugin } from '@univerjs/sheets-drawing';
 import { CalculationMode, UniverSheetsFormulaPlugin } from '@univerjs/sheets-formula';
@@ -98,6 +99,7 @@ export function startEngine(options: WorkbookOptions, shell: EngineShell | null)
   });
   univer.registerPlugin(UniverSheetsNumfmtPlugin);
   univer.registerPlugin(UniverSheetsDataValidationPlugin);
+  univer.registerPlugin(UniverSheetsConditionalFormattingPlugin);
   univer.registerPlugin(UniverSheetsNotePlugin);
   univer.registerPlugin(UniverSheetsTablePlugin);
   univer.registerPlugin(UniverDrawingPlugin);

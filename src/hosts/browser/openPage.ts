@@ -4,6 +4,7 @@ import { UniverDocsDrawingPlugin } from '@univerjs/docs-drawing';
 import { UniverDocsUIPlugin } from '@univerjs/docs-ui';
 import { UniverDrawingUIPlugin } from '@univerjs/drawing-ui';
 import { UniverRenderEnginePlugin } from '@univerjs/engine-render';
+import { UniverSheetsConditionalFormattingUIPlugin } from '@univerjs/sheets-conditional-formatting-ui';
 import { UniverSheetsDataValidationUIPlugin } from '@univerjs/sheets-data-validation-ui';
 import { UniverSheetsDrawingUIPlugin } from '@univerjs/sheets-drawing-ui';
 import { UniverSheetsFormulaUIPlugin } from '@univerjs/sheets-formula-ui';
@@ -18,6 +19,7 @@ import '@univerjs/sheets-ui/lib/index.css';
 import '@univerjs/sheets-formula-ui/lib/index.css';
 import '@univerjs/sheets-numfmt-ui/lib/index.css';
 import '@univerjs/sheets-data-validation-ui/lib/index.css';
+import '@univerjs/sheets-conditional-formatting-ui/lib/index.css';
 import '@univerjs/sheets-note-ui/lib/index.css';
 import '@univerjs/drawing-ui/lib/index.css';
 import '@univerjs/sheets-drawing-ui/lib/index.css';
@@ -70,6 +72,7 @@ function pageShell(container: HTMLElement, gridTexts: ILanguagePack): EngineShel
         showSearchOnDropdown: false,
         showEditOnDropdown: false,
       });
+      univer.registerPlugin(UniverSheetsConditionalFormattingUIPlugin);
       univer.registerPlugin(UniverSheetsNoteUIPlugin);
       univer.registerPlugin(UniverDocsDrawingPlugin);
       univer.registerPlugin(UniverDrawingUIPlugin);

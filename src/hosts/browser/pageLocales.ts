@@ -1,5 +1,6 @@
 /** The words of the grid in a page: what its packages bring, and what they leave out. */
 import { LocaleType, merge, mergeLocales, type ILanguagePack, type ILocales } from '@univerjs/core';
+import conditionalFormatting from '@univerjs/sheets-conditional-formatting-ui/locale/en-US';
 import dataValidation from '@univerjs/sheets-data-validation-ui/locale/en-US';
 import dataValidationCore from '@univerjs/sheets-data-validation/locale/en-US';
 import design from '@univerjs/design/locale/en-US';
@@ -26,6 +27,7 @@ const brought = mergeLocales(
   numfmtUi,
   dataValidationCore,
   dataValidation,
+  conditionalFormatting,
   noteUi,
   drawingUi,
   sheetsDrawingUi,

@@ -4,14 +4,24 @@ import {
   DataValidationRenderMode,
   DataValidationType,
   generateRandomId,
+  type IRange,
   type ISheetDataValidationRule,
 } from '@univerjs/core';
 import { AddDataValidationMutation, RemoveDataValidationMutation } from '@univerjs/data-validation';
 import { RemoveDefinedNameMutation, SetDefinedNameMutation } from '@univerjs/engine-formula';
 import { InsertSheetMutation, RemoveSheetMutation, serializeListOptions } from '@univerjs/sheets';
+import {
+  AddConditionalRuleMutation,
+  CFRuleType,
+  CFSubRuleType,
+  CFTextOperator,
+  DeleteConditionalRuleMutation,
+  type IConditionFormattingRule,
+} from '@univerjs/sheets-conditional-formatting';
 import { RemoveNoteMutation, UpdateNoteMutation } from '@univerjs/sheets-note';
 import { absoluteAddress } from '../../workbook/cellAddress';
-import type { NamedPlace, NewSheet, Note, PickList } from '../../workbook/port';
+import { shades } from '../../workbook/appearance';
+import type { NamedPlace, NewSheet, Note, PickList, ShadeRule, Span } from '../../workbook/port';
 import { findName } from './definedNames';
 import type { Engine } from './engine';
 import { takeSnapshot } from './sheetSnapshot';
@@ -40,6 +50,7 @@ export function addSheet(engine: Engine, newSheet: NewSheet, sheetId: string): W
     ...newSheet.tables.map((table, i) => addTable(engine, sheetId, tableIds[i] ?? generateRandomId(), table)),
     ...Object.entries(newSheet.names).map(([name, place]) => addName(engine, newSheet.name, name, place)),
     ...newSheet.lists.map((list) => addList(engine, sheetId, list)),
+    ...newSheet.rules.map((rule) => addRule(engine, sheetId, rule)),
     ...newSheet.notes.map((note) => addNote(engine, sheetId, note)),
   ];
 }
@@ -86,14 +97,7 @@ function addList(engine: Engine, sheetId: string, list: PickList): WriteStep {
     // Shown at a cell that holds something else.
     showErrorMessage: true,
     error: offered(list.values),
-    ranges: [
-      {
-        startRow: list.row,
-        endRow: list.row + list.rows - 1,
-        startColumn: list.column,
-        endColumn: list.column + list.columns - 1,
-      },
-    ],
+    ranges: [rangeOf(list)],
   };
   const place = { unitId: engine.unitId, subUnitId: sheetId };
   return {
@@ -110,6 +114,34 @@ const mostOffered = 12;
 function offered(values: readonly string[]): string {
   const more = values.length > mostOffered ? ', …' : '';
   return `${values.slice(0, mostOffered).join(', ')}${more}`;
+}
+
+function rangeOf({ row, column, rows, columns }: Span): IRange {
+  return { startRow: row, endRow: row + rows - 1, startColumn: column, endColumn: column + columns - 1 };
+}
+
+function addRule(engine: Engine, sheetId: string, { equals, shade, ...span }: ShadeRule): WriteStep {
+  const { color, fill } = shades[shade];
+  const rule: IConditionFormattingRule = {
+    cfId: generateRandomId(),
+    ranges: [rangeOf(span)],
+    stopIfTrue: false,
+    rule: {
+      type: CFRuleType.highlightCell,
+      subType: CFSubRuleType.text,
+      operator: CFTextOperator.equal,
+      value: equals,
+      style: { cl: { rgb: `#${color}` }, bg: { rgb: `#${fill}` } },
+    },
+  };
+  const place = { unitId: engine.unitId, subUnitId: sheetId };
+  return {
+    name: 'rule',
+    mutations: () => ({
+      redo: { id: AddConditionalRuleMutation.id, params: { ...place, rule } },
+      undo: { id: DeleteConditionalRuleMutation.id, params: { ...place, cfId: rule.cfId } },
+    }),
+  };
 }
 
 const noteWidthPx = 240;

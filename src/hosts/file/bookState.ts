@@ -11,6 +11,7 @@ import type {
   PageSetup,
   PickList,
   Picture,
+  ShadeRule,
   Span,
 } from '../../workbook/port';
 
@@ -33,6 +34,7 @@ export interface SheetState {
   readonly tables: readonly TableState[];
   readonly dressings: readonly Dressing[];
   readonly lists: readonly PickList[];
+  readonly rules: readonly ShadeRule[];
   readonly notes: readonly Note[];
   readonly names: readonly NamedCell[];
   readonly widths: readonly number[];

@@ -73,6 +73,7 @@ function buildSheet(from: NewSheet, title: string): SheetState {
     tables: from.tables.map((table) => ({ ...table, sheet: from.name })),
     dressings: from.dressings,
     lists: from.lists,
+    rules: from.rules,
     notes: from.notes,
     names: Object.entries(from.names).map(([name, [row, column, rows = 1]]) => ({
       name,

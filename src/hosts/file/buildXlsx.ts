@@ -12,7 +12,7 @@ import {
 import { cellAddress } from '../../workbook/cellAddress';
 import { numberInText, truthInText } from './coerceValue';
 import { collectNotes } from './collectNotes';
-import { dressSheet, putFormat } from './dressSheet';
+import { addRules, dressSheet, putFormat } from './dressSheet';
 import type { Evaluation, Result } from './evaluate';
 import { finishPackage } from './finishPackage';
 import { fitRows } from './fitRows';
@@ -63,6 +63,7 @@ function buildSheet(
   for (const table of sheet.tables) addTable(to, table);
   // Styles first: a value that needs a format of its own then changes only its cell.
   dressSheet(to, sheet);
+  addRules(to, sheet);
   sheet.cells.forEach((cells, row) =>
     cells?.forEach((content, column) => {
       if (content === undefined || content === null) return;

@@ -1,6 +1,8 @@
 import type exceljs from 'exceljs';
-import { borderColor, formatCodes, looks, type Look } from '../../workbook/appearance';
+import { borderColor, formatCodes, looks, shades, type Look } from '../../workbook/appearance';
+import { cellAddress } from '../../workbook/cellAddress';
 import type { Dressing } from '../../workbook/port';
+import { printText } from '../../workbook/printFormula';
 import type { SheetState } from './bookState';
 
 /** Role and format of every dressed cell; where two dressings meet, the later one holds. */
@@ -17,6 +19,29 @@ export function dressSheet(to: exceljs.Worksheet, sheet: SheetState): void {
       }
     }
   }
+}
+
+/** Where two rules meet, the earlier one holds. */
+export function addRules(to: exceljs.Worksheet, { rules }: SheetState): void {
+  rules.forEach(({ row, column, rows, columns, equals, shade }, index) => {
+    const { color, fill } = shades[shade];
+    to.addConditionalFormatting({
+      ref: `${cellAddress(row, column)}:${cellAddress(row + rows - 1, column + columns - 1)}`,
+      rules: [
+        {
+          type: 'cellIs',
+          operator: 'equal',
+          formulae: [printText(equals)],
+          priority: index + 1,
+          style: {
+            font: { color: { argb: `FF${color}` } },
+            // Of a rule's solid fill programs show the color that is a cell's background.
+            fill: { type: 'pattern', pattern: 'solid', bgColor: { argb: `FF${fill}` } },
+          },
+        },
+      ],
+    });
+  });
 }
 
 /** Cells share their styles, so one with a format of its own gets a style of its own. */

@@ -1,6 +1,7 @@
 /** A workbook opened from its snapshot is the workbook that was left. */
 import { IResourceLoaderService } from '@univerjs/core';
 import { DataValidationModel } from '@univerjs/data-validation';
+import { ConditionalFormattingRuleModel } from '@univerjs/sheets-conditional-formatting';
 import { ISheetDrawingService } from '@univerjs/sheets-drawing';
 import { SheetsNoteModel } from '@univerjs/sheets-note';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
@@ -43,7 +44,7 @@ describe('a workbook opened from its snapshot', () => {
     expect(await readWhole((await reopen()).workbook)).toEqual(before);
   });
 
-  test('has the same named cells, tables, lists, notes, pictures, looks and frozen rows', async () => {
+  test('has the same named cells, tables, lists, rules, notes, pictures, looks and frozen rows', async () => {
     const parts = async ({ workbook, engine, idOf }: TypedWorkbook): Promise<object> => {
       const sheet = idOf('Plots');
       const config = engine.workbook.getSheetBySheetId(sheet)?.getConfig();
@@ -52,6 +53,7 @@ describe('a workbook opened from its snapshot', () => {
         name: await workbook.locate('SEASON_YEAR'),
         table: await workbook.readTable('Plots'),
         lists: engine.accessor.get(DataValidationModel).getRules(unitId, sheet),
+        rules: engine.accessor.get(ConditionalFormattingRuleModel).getSubunitRules(unitId, sheet),
         notes: [...(engine.accessor.get(SheetsNoteModel).getSheetNotes(unitId, sheet)?.values() ?? [])],
         pictures: Object.values(engine.accessor.get(ISheetDrawingService).getDrawingData(unitId, sheet)),
         styles: engine.workbook.getSnapshot().styles,
@@ -61,7 +63,13 @@ describe('a workbook opened from its snapshot', () => {
       };
     };
     const before = await parts(left);
-    expect(before).toMatchObject({ lists: [{}], notes: [{}], pictures: [{}], freeze: { ySplit: 3 } });
+    expect(before).toMatchObject({
+      lists: [{}],
+      rules: [{}],
+      notes: [{}],
+      pictures: [{}],
+      freeze: { ySplit: 3 },
+    });
     expect(await parts(await reopen())).toEqual(before);
   });
 

@@ -2,6 +2,7 @@ import { ICommandService, IPermissionService } from '@univerjs/core';
 import { DataValidationModel } from '@univerjs/data-validation';
 import { SetDefinedNameMutation } from '@univerjs/engine-formula';
 import { InsertSheetMutation, SetRangeValuesMutation, WorksheetEditPermission } from '@univerjs/sheets';
+import { ConditionalFormattingRuleModel } from '@univerjs/sheets-conditional-formatting';
 import { ISheetDrawingService, SetDrawingApplyMutation } from '@univerjs/sheets-drawing';
 import { SheetsNoteModel } from '@univerjs/sheets-note';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
@@ -31,6 +32,7 @@ describe('a change is one undo step', () => {
     return workbook.getSheets().map((sheet) => ({
       notes: [...(accessor.get(SheetsNoteModel).getSheetNotes(unitId, sheet.getSheetId())?.values() ?? [])],
       lists: accessor.get(DataValidationModel).getRules(unitId, sheet.getSheetId()),
+      rules: accessor.get(ConditionalFormattingRuleModel).getSubunitRules(unitId, sheet.getSheetId()) ?? [],
       drawings: Object.keys(
         accessor.get(ISheetDrawingService).getDrawingData(unitId, sheet.getSheetId()) ?? {},
       ),

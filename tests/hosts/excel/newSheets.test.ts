@@ -3,6 +3,7 @@ import { expect, test } from 'vitest';
 import { calendarTemplate } from '../../../src/templates/calendar';
 import { demoPlots } from '../../../src/templates/demoGarden';
 import { allTemplates } from '../../../src/templates/sheets';
+import { shades } from '../../../src/workbook/appearance';
 import { fillSheets } from '../../../src/workbook/fillSheets';
 import { change, formulaSheet, plots, png } from '../../contract/contractWorkbook';
 import { settingAt } from '../../excelStandIn/book';
@@ -28,13 +29,23 @@ test('cells are dressed, and free cells under a table take texts as texts', asyn
   expect(typed.values).toEqual([['007']]);
 });
 
-test('notes, lists, panes and print set-up', async () => {
+test('notes, lists, rules, panes and print set-up', async () => {
   const { standIn, workbook } = openTestWorkbook();
   const page = { landscape: true, pagesWide: 2, repeatRows: [1, 2], repeatColumns: [0, 0] } as const;
   await workbook.apply(change({ newSheets: [{ ...plots, page }] }));
   const sheet = sheetNamed(standIn, 'Plots');
   expect(sheet.notes).toEqual([
     { span: { row: 2, column: 1, rows: 1, columns: 1 }, text: 'Along the rows.' },
+  ]);
+  expect(sheet.rules).toEqual([
+    {
+      span: { row: 3, column: 0, rows: 20, columns: 2 },
+      properties: {
+        color: `#${shades.deep.color}`,
+        fill: `#${shades.deep.fill}`,
+        rule: { formula1: '="say ""north"""', operator: 'EqualTo' },
+      },
+    },
   ]);
   expect(settingAt(sheet, 4, 0, 'Rule')).toEqual({ list: { inCellDropDown: true, source: 'north,south' } });
   expect(settingAt(sheet, 4, 0, 'ErrorAlert')).toMatchObject({ showAlert: false });

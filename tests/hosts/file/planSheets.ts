@@ -90,6 +90,7 @@ export const plotsSheet: NewSheet = {
     { row: 3, column: 2, rows: plotNames.length, columns: 1, role: 'input', format: 'tenth' },
     { row: 3, column: 3, rows: plotNames.length, columns: 4, role: 'computed', format: 'general' },
   ],
+  rules: [],
   lists: [{ row: 3, column: 1, rows: plotNames.length, columns: 1, values: longList }],
   notes: [
     { row: 2, column: 3, text: `TEST.DOUBLE\n${'Twice the length, in the unit above. '.repeat(8)}` },
@@ -133,6 +134,7 @@ export const seasonSheet: NewSheet = {
   ],
   tables: [],
   dressings: [{ row: 1, column: 1, rows: 1, columns: 1, role: 'input', format: 'date' }],
+  rules: [],
   lists: [{ row: 0, column: 1, rows: 1, columns: 1, values: ['us', 'metric'] }],
   notes: [],
   names: { UNITS: [0, 1], LAST_FROST: [1, 1] },

@@ -335,6 +335,7 @@ export function sampleSheet(formula: Expression): NewSheet {
     ],
     dressings: [],
     lists: [],
+    rules: [],
     notes: [],
     names: Object.fromEntries(names.map(([name], row) => [name, [row, nameColumn] as const])),
     widths: [],
