@@ -121,8 +121,10 @@ interface Pasted {
 function readPasted(table: TableTemplate, text: string): Pasted {
   if (text.trim() === '') return { inputs: [], problems: [], leftOut: [], isOther: false };
   const headers = table.columns.map(({ header }) => header);
-  const delimited = readDelimited(text, { headers, mayBeBare: true });
-  const { inputs, problems, leftOut } = readInputs(table, delimited);
+  const telling = table.columns.filter(({ kind }) => kind === 'input').map(({ header }) => header);
+  const delimited = readDelimited(text, { headers, mayBeBare: true, telling });
+  const { inputs: read, problems, leftOut } = readInputs(table, delimited);
+  const inputs = read.filter((input) => Object.values(input).some((value) => value !== null));
   if (!delimited.isHeaded && !inputs.some((input) => hasKnownCrop(table, input))) {
     return { inputs: [], problems: [], leftOut: [], isOther: true };
   }

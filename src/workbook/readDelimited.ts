@@ -35,6 +35,8 @@ export interface KnownHeaders {
   readonly headers: readonly string[];
   /** Whether a text without any of them has its columns in that order; else its first line has the headers. */
   readonly mayBeBare: boolean;
+  /** Those by one of which alone a first line is told; all when absent. Another may also be a value: rows, Rows. */
+  readonly telling?: readonly string[];
 }
 
 /** A sheet that is saved as text has its title and what else stands above the headers. */
@@ -42,15 +44,15 @@ const mostLinesAbove = 30;
 
 export function readDelimited(text: string, known?: KnownHeaders): Delimited {
   const content = text.replace(/^\uFEFF/, '');
-  const isHead = (cells: readonly string[], least: number): boolean =>
-    cells.filter((cell) => known !== undefined && isAmong(cell.trim(), known.headers)).length >= least;
-  const separator = detectSeparator(content, (cells) => isHead(cells, 2));
+  const isHead = (cells: readonly string[], names = known?.headers ?? [], least = 2): boolean =>
+    cells.filter((cell) => isAmong(cell.trim(), names)).length >= least;
+  const separator = detectSeparator(content, (cells) => isHead(cells));
   const all = splitRecords(content, separator);
   const decimalComma = separator !== ',';
   // One name that is known could be anything further down, but not in the first line.
-  const found = isHead(all[0]?.cells ?? [], 1)
+  const found = isHead(all[0]?.cells ?? [], known?.telling, 1)
     ? 0
-    : all.slice(0, mostLinesAbove).findIndex(({ cells }) => isHead(cells, 2));
+    : all.slice(0, mostLinesAbove).findIndex(({ cells }) => isHead(cells));
   const isHeaded = found >= 0 || known?.mayBeBare !== true;
   const [head, ...below] = all.slice(Math.max(0, found));
   const firstLine = head?.cells.map((cell) => cell.trim()) ?? [];

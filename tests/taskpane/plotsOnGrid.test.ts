@@ -326,6 +326,13 @@ describe('pasted rows', () => {
     expect(again?.slice(1)).toEqual((await table()).rows[0]?.slice(1));
   });
 
+  it('without a header are plots though a layout of theirs is the name of a column too', () => {
+    const line = (plot: string): string => `${plot}\tpickling cucumber\trows\t100\t24\tseed\t85%`;
+    enter(pane.field(label), `${line('Bank 1')}\n${line('Bank 2')}`);
+    expect(pane.spoken()).toContain('2 plots can be put into the sheet');
+    expect(pane.section('Plots').textContent).not.toContain('left out');
+  });
+
   it('that nothing tells to be plots are not taken, and it is said what is needed', async () => {
     enter(pane.field(label), 'hello world');
     expect(pane.spoken()).toContain('Nothing in it says that these are plots. Begin with a line of headers');

@@ -75,6 +75,17 @@ describe('readDelimited', () => {
     },
   );
 
+  it('takes no line for headers by one name that may be a value', () => {
+    const known = { headers: ['Plot', 'Layout', 'Rows'], mayBeBare: true, telling: ['Plot', 'Layout'] };
+    expect(readDelimited('Bank 1\trows\nBank 2\thills\n', known)).toMatchObject({
+      headers: ['Plot', 'Layout'],
+      isHeaded: false,
+      rows: [{ cells: ['Bank 1', 'rows'] }, { cells: ['Bank 2', 'hills'] }],
+    });
+    expect(readDelimited('Layout\tmine\nrows\tx\n', known).isHeaded).toBe(true);
+    expect(readDelimited('Rows\tPlot\n4\tBank 1\n', known).isHeaded).toBe(true);
+  });
+
   it('takes the first line for headers where none is known and the columns have no order', () => {
     const known = { headers: ['Plot', 'Crop'], mayBeBare: false };
     expect(readDelimited('Bed,Kind\nA,gourd\n', known)).toMatchObject({
