@@ -52,9 +52,10 @@ describe('what is built for Excel', () => {
     expect(atOnce.sort()).toEqual(['functions.js', 'taskpane.js']);
     for (const name of atOnce) {
       const script = readFileSync(join(folder, name), 'utf8');
-      // Excel loads both whenever a workbook with a function of ours is opened.
-      expect(script.length, name).toBeLessThan(500_000);
+      // Excel loads both whenever a workbook with a function of ours is opened. Six sheets made the pane 568 kB of 473.
+      expect(script.length, name).toBeLessThan(600_000);
       expect(script, `${name} draws`).not.toContain('zrender');
+      expect(script, `${name} writes calendar files`).not.toContain('VCALENDAR');
     }
   });
 
