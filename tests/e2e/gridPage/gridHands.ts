@@ -38,9 +38,15 @@ export function gridHands(page: Page): GridHands {
       await goTo(address);
       for (const text of texts) {
         const from = await nameBox.inputValue();
-        await page.keyboard.type(text, { delay: 30 });
-        await press('Tab');
-        await vi.waitUntil(async () => (await nameBox.inputValue()) !== from, patience);
+        const hasMoved = async (): Promise<boolean> => (await nameBox.inputValue()) !== from;
+        // Typed again until it is taken: a grid that is just being drawn anew lets keys pass.
+        await vi.waitUntil(async () => {
+          await page.keyboard.type(text, { delay: 30 });
+          await press('Tab');
+          const isTaken = await vi.waitUntil(hasMoved, { ...patience, timeout: 10_000 }).catch(() => false);
+          if (!isTaken) await goTo(from);
+          return isTaken;
+        }, patience);
       }
     },
     async shown(area) {
