@@ -96,16 +96,41 @@ const soldUnit: CellContent = { compute: input('BUDGET_UNIT') };
 /** A figure of the line in the same row. */
 const own = (scenario: Scenario, figure: keyof Figures): Expression => column(names[scenario][figure]);
 
+interface PricedParts {
+  readonly unit?: CellContent;
+  readonly name?: string;
+  /** What the plan has of it: where that is some, no quantity of it means a lacking rate. */
+  readonly meant?: Expression;
+  /** Those that the quantity is made with: a price for what has none of them is a slip. */
+  readonly rates?: readonly RateKey[];
+}
+type RateKey = Parameters<typeof rateUsed>[0];
+
+const isLackingOne = (rates: readonly RateKey[]): Expression =>
+  operate(native('AND', ...rates.map((key) => isGiven(rateUsed(key)))), '=', false);
+/** Typed, and not fit to count with. */
+const isSpoiled = (rate: RateKey): Expression =>
+  operate(
+    operate(
+      lookUp(
+        { value: priceWords.rates[rate][0] },
+        'Rates',
+        priceWords.columns.rate,
+        priceWords.columns.toMend,
+      ),
+      '&',
+      '',
+    ),
+    '<>',
+    '',
+  );
+
 /** So much of what has its price on the Prices sheet. */
 const priced = (
   key: PriceKey,
   part: string,
   quantity: (scenario: Scenario) => Expression,
-  {
-    unit = null,
-    name = priceWords.prices[key][0],
-    meant,
-  }: { unit?: CellContent; name?: string; meant?: Expression } = {},
+  { unit = null, name = priceWords.prices[key][0], meant, rates = [] }: PricedParts = {},
 ): Line => ({
   name,
   part,
@@ -122,17 +147,16 @@ const priced = (
   lacks: when(
     native('AND', isSome(own('first', 'quantity')), operate(isGiven(own('first', 'price')), '=', false)),
     lacks.price,
-    meant === undefined
-      ? nothing
-      : when(native('AND', isSome(meant), operate(own('first', 'quantity'), '=', 0)), lacks.rate, ''),
+    rates.length > 0
+      ? when(native('AND', isGiven(own('first', 'price')), isLackingOne(rates)), lacks.rate, '')
+      : meant === undefined
+        ? nothing
+        : when(native('AND', isSome(meant), operate(own('first', 'quantity'), '=', 0)), lacks.rate, ''),
   ),
 });
 
-const before = (
-  key: PriceKey,
-  sumKey: SumKey,
-  more: { unit?: CellContent; name?: string; meant?: Expression } = {},
-): Line => priced(key, parts.before, () => of(sumKey), more);
+const before = (key: PriceKey, sumKey: SumKey, more: PricedParts = {}): Line =>
+  priced(key, parts.before, () => of(sumKey), more);
 const perLand = (key: PriceKey, part: string): Line =>
   priced(key, part, () => land, { unit: inUnits(units.acre, units.hectare) });
 
@@ -249,7 +273,11 @@ const breakEvenYield = (name: string, costs: string): Line => {
         ),
         '',
       ),
-    when(isSome(notTied('first')), when(isSome(left('first')), '', lacks.noneBreaksEven), lacks.noCosts),
+    when(
+      isSome(notTied('first')),
+      when(isSome(income('first')), when(isSome(left('first')), '', lacks.noneBreaksEven), lacks.noIncome),
+      lacks.allTied,
+    ),
   );
 };
 
@@ -283,15 +311,16 @@ const lines: readonly Line[] = [
   before('post', 'posts', { unit: units.posts, meant: of('netting') }),
   before('water', 'water', {
     unit: inUnits(english.money.byCrop.perMany.us, english.money.byCrop.perMany.metric),
+    rates: ['waterDepth'],
   }),
-  before('nitrogen', 'nitrogen', { unit: weights }),
-  before('phosphate', 'phosphate', { unit: weights }),
-  before('potash', 'potash', { unit: weights }),
-  before('hive', 'hives', { unit: units.hives }),
+  before('nitrogen', 'nitrogen', { unit: weights, rates: ['nitrogenRate', 'nitrogenGrade'] }),
+  before('phosphate', 'phosphate', { unit: weights, rates: ['phosphateRate', 'phosphateGrade'] }),
+  before('potash', 'potash', { unit: weights, rates: ['potashRate', 'potashGrade'] }),
+  before('hive', 'hives', { unit: units.hives, rates: ['hivesPerLand'] }),
   perLand('protection', parts.before),
   perLand('fuel', parts.before),
   perLand('other', parts.before),
-  before('wage', 'work', { unit: units.hours, name: rowNames.work }),
+  before('wage', 'work', { unit: units.hours, name: rowNames.work, rates: ['work'] }),
   total(rowNames.beforeTotal, (scenario) => partSum(parts.before, scenario)),
   {
     ...priced('wage', parts.harvest, () => of('picking'), { unit: units.hours, name: rowNames.picking }),
@@ -301,7 +330,8 @@ const lines: readonly Line[] = [
       when(
         isGiven(rateUsed('pickingRate')),
         sayCount(less(countOf('plots', '>0'), countOf('picks', '>=0')), lacks.cropsWithoutInterval),
-        '',
+        // Blank, the picking is paid by what is sold.
+        when(isSpoiled('pickingRate'), lacks.rate, ''),
       ),
     ),
   },

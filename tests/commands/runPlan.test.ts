@@ -154,8 +154,8 @@ describe('a price list of seed', () => {
       expect.stringMatching(
         /^seed\.csv, line 3, column Crop: "cucumbr" is not known\. Near it: .*cucumber.* Only this pack is spoiled\.$/,
       ),
-      'seed.csv, line 4, column Price of a pack: take the currency sign out of "$5" and leave the digits. Only this pack is spoiled.',
-      'seed.csv, line 5, column Seeds in a pack: 0 does not fit. It must be at least 1. Only this pack is spoiled.',
+      'seed.csv, line 4, column Price of a pack: take the currency sign out of "$5" and leave the digits, decimals after a point. Until then the packs of this crop are not worked out.',
+      'seed.csv, line 5, column Seeds in a pack: 0 does not fit. It must be at least 1. Until then the packs of this crop are not worked out.',
       'seed.csv, line 6, pumpkin, Per 1,000 seeds: The price of a pack is missing. Fill it in.',
       'seed.csv, line 7, pumpkin, Per 1,000 seeds: The price of a pack is missing. Fill it in.',
       expect.stringMatching(/^seed\.csv, line 8, pack without a crop, /),
@@ -200,7 +200,7 @@ describe('a plot to mend spoils nothing else and is named by line, with what to 
     [
       'a currency sign',
       'A,slicing cucumber,$5,20',
-      'line 2, column Length: take the currency sign out of "$5" and leave the digits. Only this plot is spoiled.',
+      'line 2, column Length: take the currency sign out of "$5" and leave the digits, decimals after a point. Only this plot is spoiled.',
     ],
     [
       'no name',

@@ -531,6 +531,43 @@ describe('what goes wrong is said, and led to', () => {
     expect(none.get('Fruit sold')).toMatchObject({ Amount: 0 });
   });
 
+  it('a price of what has no rate that fits', async () => {
+    const rates = demoPrices['Rates'];
+    const port = await filled(memory(), {
+      plots: demoPlots,
+      prices: {
+        ...demoPrices,
+        Prices: { ...demoPrices['Prices'], Water: { First: 3 }, 'Nitrogen fertilizer': { First: 0.6 } },
+        Rates: {
+          ...rates,
+          'Water of the season': { Value: null },
+          Nitrogen: { Value: 80 },
+          'Nitrogen in the bag': { Value: 10 },
+          Picking: { Value: 0 },
+        },
+      },
+    });
+    const lines = await rowsOf(port, 'BudgetLines');
+    for (const line of ['Water', 'Nitrogen fertilizer', 'Picking by the hour']) {
+      expect(lines.get(line)).toMatchObject({ Quantity: 0, Lacks: 'No rate: see How much of it in Prices.' });
+    }
+    await put(port, 'Rates', 'Nitrogen in the bag', 'Value', 0.1);
+    expect((await rowsOf(port, 'BudgetLines')).get('Nitrogen fertilizer')).toMatchObject({ Lacks: '' });
+  });
+
+  it('no yield breaks even is not said of fruit that has no price', async () => {
+    const port = await filled(memory(), {
+      plots: demoPlots.map(({ Price: _, ...plot }) => plot),
+      prices: {},
+    });
+    const line = (await rowsOf(port, 'BudgetLines')).get('Break-even yield, all costs');
+    expect(line?.['Lacks']).toBe('No costs but those that move with the yield.');
+    await put(port, 'Prices', 'Wages', 'First', 15);
+    await put(port, 'Rates', 'Work before harvest', 'Value', 2);
+    const priced = (await rowsOf(port, 'BudgetLines')).get('Break-even yield, all costs');
+    expect(priced?.['Lacks']).toBe('No price of the fruit.');
+  });
+
   it('plots without a yield, a price or a seed price are counted and named', async () => {
     const plots = [
       { Plot: 'a', Crop: 'gourd', Layout: 'hills', Length: 32, Width: 32, Germination: 0.7 },

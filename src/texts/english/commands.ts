@@ -100,7 +100,7 @@ export const commands = {
       maybeThousands:
         ', column {header}: "{given}" may mean thousands. Write thousands without a mark (1234), and three decimals with a 0 after them (1.2340). {spoiled}',
       currencySign:
-        ', column {header}: take the currency sign out of "{given}" and leave the digits. {spoiled}',
+        ', column {header}: take the currency sign out of "{given}" and leave the digits, decimals after a point. {spoiled}',
       outOfRange: ', column {header}: {given} does not fit. It must be {limits}. {spoiled}',
       notWhole: ', column {header}: {given} is not a whole number. Round it. {spoiled}',
       percentForShare:
@@ -111,7 +111,7 @@ export const commands = {
     emptyPriceList: '{file} has no packs: give a header line and at least one line under it.',
     /** In place of what is said of a list of plots. */
     seedPrices: {
-      spoiled: 'Only this pack is spoiled.',
+      spoiled: 'Until then the packs of this crop are not worked out.',
       noName: 'pack without a crop',
       problems: {
         empty: ': the file is empty. Give a header line and a line for each pack.',

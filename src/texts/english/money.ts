@@ -48,7 +48,7 @@ export const money = {
       secondUsed: 'Second, where it is a number that fits; else First used.',
       toMend: 'What does not fit. It counts as blank until it is mended.',
       soldBy: 'weight, bushel, carton or each. Blank: weight.',
-      weight: `Weight of one bushel, carton or fruit, ${perWeight}. Blank, of a bushel: the published weight in lb, by CUCURBIT.HARVEST.BUSHELS.`,
+      weight: `Weight of one bushel, carton or fruit, ${perWeight}. Blank, of a bushel: the usual weight in lb, with its source or none, by CUCURBIT.HARVEST.BUSHELS.`,
       price: 'Money for one of what it is sold by. Blank: Income of Plots.',
       secondPrice: 'Blank: as Price.',
       harvestCost:
@@ -193,7 +193,10 @@ export const money = {
       crops: { label: 'Crops in it', remark: '*: all that are planted.' },
       unit: { label: 'Counted by', remark: 'Yield, its price and what breaks even.' },
       unitWeight: { label: 'Weight of one', remark: '' },
-      plots: { label: 'Plots counted', remark: '0: nothing is planted yet. Fill in Plots.' },
+      plots: {
+        label: 'Plots counted',
+        remark: '0: no plot is of it. See Plots, and whether the name above is one of the list.',
+      },
       landArea: { label: 'Area of an acre or hectare', remark: 'CUCURBIT.AREA.FROM' },
       notCounted: { label: 'Plots not counted', remark: 'No crop, or an error: see Plots.' },
       lacking: { label: 'Lines that lack something', remark: 'Said beside each.' },
@@ -249,6 +252,8 @@ export const money = {
       cropsWithoutInterval: 'Crops without a picking interval, in Crops: ',
       noYield: 'No yield is sold.',
       noCosts: 'No costs.',
+      allTied: 'No costs but those that move with the yield.',
+      noIncome: 'No price of the fruit.',
       noneBreaksEven: 'No yield breaks even: harvest and marketing cost as much as it brings.',
     },
     priceByYield: {
@@ -281,8 +286,10 @@ export const money = {
     },
     notes: {
       byArea: 'Its share by area.',
-      price: 'By weight, all costs. CUCURBIT.BUDGET.BREAKEVENPRICE',
-      yield: 'By weight, all costs. CUCURBIT.BUDGET.BREAKEVENYIELD. Blank: no yield breaks even.',
+      price:
+        'By weight, all costs. The share for selling falls with the price. CUCURBIT.BUDGET.BREAKEVENPRICE',
+      yield:
+        'By weight, all costs. CUCURBIT.BUDGET.BREAKEVENYIELD. Blank: no price, or no yield breaks even.',
     },
   },
 } as const;
