@@ -14,8 +14,8 @@ const dayMs = 86_400_000;
 const minuteMs = 60_000;
 
 /**
- * A task is known by its plot, its name and its year: taken in again from a later file it replaces itself, on whichever
- * day it falls now.
+ * A task is known by its place, year, plot and name: taken in again from a later file it replaces itself, on whichever
+ * day it falls now, and none of another garden.
  *
  * @param now of the clock
  * @returns null where the Calendar has no dated task @throws HostError
@@ -36,7 +36,7 @@ export async function calendarFile(workbook: WorkbookPort, now: Date): Promise<s
     if (first === null || task === '') continue;
     const last = Math.max(first, dayIn(cell(headers.until)) ?? first);
     const year = season === '' ? new Date(first * dayMs).getUTCFullYear() : season;
-    const key = [year, plot, task].map((part) => encodeURIComponent(part)).join('/');
+    const key = [place, year, plot, task].map((part) => encodeURIComponent(part)).join('/');
     const time = (times.get(key) ?? 0) + 1;
     times.set(key, time);
     const isDone = said(headers.done) === '' ? [] : [`${headers.done.header}: ${said(headers.done)}`];

@@ -63,7 +63,8 @@ export function createTaskList(reveal: (cell: Area) => void): TaskList {
     shown.forEach((task, index) => items[index]?.show(task));
     box.hidden = items.length === 0;
     if (hadFocus) (items.at(-1)?.button ?? choices[0]?.select)?.focus();
-    setText(count, fill(words.count, { shown: wanted.length, count: tasks.length }));
+    const said = fill(words.count, { shown: wanted.length, count: tasks.length });
+    setText(count, tasks.length === 0 ? '' : said);
     setText(more, wanted.length > mostShown ? fill(words.more, { shown: mostShown }) : '');
     more.hidden = more.textContent === '';
   };

@@ -87,14 +87,16 @@ describe('the file of a calendar', () => {
   });
 
   test('a task keeps its name when its day moves, within a season', async () => {
-    const uids = async (date: number, plot: string) => {
+    const uids = async (date: number, plot: string, PLACE = 'Invented garden') => {
       const rows = [{ Date: date, Plot: plot, Task: 'Set out' }];
-      return eventsOf(await fileOf(await withTasks(rows, { SEASON_YEAR: 2027 }), now)).map(({ uid }) => uid);
+      const workbook = await withTasks(rows, { SEASON_YEAR: 2027, PLACE });
+      return eventsOf(await fileOf(workbook, now)).map(({ uid }) => uid);
     };
     expect(await uids(may16 + 9, 'A')).toEqual(await uids(may16, 'A'));
     // Across New Year too.
     expect(await uids(may16 + 300, 'A')).toEqual(await uids(may16, 'A'));
     expect(await uids(may16, 'B')).not.toEqual(await uids(may16, 'A'));
+    expect(await uids(may16, 'A', 'Another garden')).not.toEqual(await uids(may16, 'A'));
   });
 
   test('a later file has a higher number, so that it replaces', async () => {

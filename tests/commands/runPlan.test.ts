@@ -152,7 +152,7 @@ describe('a price list of seed', () => {
     expect(warned).toEqual([
       '6 things to mend in seed.csv:',
       expect.stringMatching(
-        /^seed\.csv, line 3, column Crop: "cucumbr" is not known\. Near it: .*cucumber.* Only this pack is spoiled\.$/,
+        /^seed\.csv, line 3, column Crop: "cucumbr" is not known\. Near it: .*cucumber.* Until then the packs of this crop are not worked out\.$/,
       ),
       'seed.csv, line 4, column Price of a pack: take the currency sign out of "$5" and leave the digits, decimals after a point. Until then the packs of this crop are not worked out.',
       'seed.csv, line 5, column Seeds in a pack: 0 does not fit. It must be at least 1. Until then the packs of this crop are not worked out.',
