@@ -34,7 +34,9 @@ const ceiling = 86;
 
 /** What a worksheet function leaves in its cells, by the path that every host takes. */
 function call(id: string, ...args: unknown[]): unknown {
-  const outcome = functions.get(id)?.run(args);
+  // Of the same rows again it would not read a cell: see functions/parameters.
+  const ranges = args.map((arg) => (Array.isArray(arg) ? [...(arg as unknown[])] : arg));
+  const outcome = functions.get(id)?.run(ranges);
   if (outcome === undefined || 'error' in outcome) throw new Error(`${id}: ${outcome?.message}`);
   return outcome.value;
 }
