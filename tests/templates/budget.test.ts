@@ -557,7 +557,7 @@ describe('what goes wrong is said, and led to', () => {
 
   it('no yield breaks even is not said of fruit that has no price', async () => {
     const port = await filled(memory(), {
-      plots: demoPlots.map(({ Price: _, ...plot }) => plot),
+      plots: demoPlots.map((plot) => ({ ...plot, Price: null })),
       prices: {},
     });
     const line = (await rowsOf(port, 'BudgetLines')).get('Break-even yield, all costs');
