@@ -1,13 +1,13 @@
 /** The tasks of the Calendar sheet as an iCalendar file (RFC 5545): days, not hours, that take up nobody's time. */
 import ical, { ICalEventTransparency } from 'ical-generator';
 import { calendarTable } from '../templates/calendar';
-import { english } from '../texts/english';
+import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
 import { isCellError, type ReadValue, type WorkbookPort } from '../workbook/port';
 import { textOf } from '../workbook/readInputs';
 import { dayOfSerial } from '../workbook/serialDate';
 
-const { calendar: words } = english;
+const { calendar: words } = catalogue;
 const { columns: headers } = words;
 
 const dayMs = 86_400_000;

@@ -2,7 +2,7 @@
 import { mostSeasonDays } from '../templates/season';
 import { followWeather, requestWeather } from '../templates/weather';
 import type { FrostDatesOfRecord, ReadWeather } from '../templates/weatherTools';
-import { english } from '../texts/english';
+import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
 import type { FillRequest } from '../workbook/fillSheets';
 import { refuseHugeFile } from '../workbook/fileLimits';
@@ -12,7 +12,7 @@ import type { WeatherOptions } from './planOptions';
 import { textOf } from './readList';
 import { UsageError } from './usageError';
 
-const words = english.commands.plan;
+const words = catalogue.commands.plan;
 
 export interface WeatherTools {
   readonly readWeather: ReadWeather;

@@ -7,12 +7,12 @@ import {
   type ListProblem,
   type NearestNames,
 } from '../templates/sayListProblem';
-import { english } from '../texts/english';
+import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
 import type { Finding } from '../workbook/findFindings';
 
-const words = english.commands.plan;
-const remarks = english.sheets.plots.remarks;
+const words = catalogue.commands.plan;
+const remarks = catalogue.sheets.plots.remarks;
 
 /** A finding in the filled table, and the line that its row came from. */
 export interface FindingOfLine extends Finding {

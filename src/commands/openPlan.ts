@@ -1,7 +1,7 @@
 /** A plan out of a file, ready to be opened in a workbook, and what is to be said of it. */
 import { manyPlots, plotsTemplate } from '../templates/plots';
 import { knownTemplates } from '../templates/sheets';
-import { english } from '../texts/english';
+import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
 import type { FileRead } from '../workbook/desk';
 import { fillSheets, type FillRequest } from '../workbook/fillSheets';
@@ -11,7 +11,7 @@ import type { NearestNames } from '../templates/sayListProblem';
 import { readPlan, type PlanRead, type PlanReader } from './readPlan';
 import { UsageError } from './usageError';
 
-const words = english.pane.plan;
+const words = catalogue.pane.plan;
 
 export interface PlanOpener extends PlanReader {
   readonly nearestNames: NearestNames;
@@ -29,19 +29,19 @@ export async function openPlan(
     const toMend = listToMend(file, read.problems, [], opener.nearestNames);
     const count = read.inputs.length;
     if (read.isList && count === 0) {
-      const none = fill(english.commands.plan.emptyList, { file });
+      const none = fill(catalogue.commands.plan.emptyList, { file });
       return { refused: [...toMend, ...(read.isShortened ? [] : [none])].join(' ') };
     }
     if (count > manyPlots) return { refused: fill(words.tooManyPlots, { file, count, most: manyPlots }) };
     const requests = read.isList ? await withSeason(read, current, opener) : read.requests;
     return {
-      fill: (workbook) => fillSheets(workbook, requests, english.pane.undo.sheets),
+      fill: (workbook) => fillSheets(workbook, requests, catalogue.pane.undo.sheets),
       said: [
         fill(words.opened, { file, count }),
         ...(read.leftOut.length > 0
-          ? [fill(english.commands.plan.leftOut, { headers: read.leftOut.join(', ') })]
+          ? [fill(catalogue.commands.plan.leftOut, { headers: read.leftOut.join(', ') })]
           : []),
-        ...(read.typedOver > 0 ? [fill(english.commands.plan.typedOver, { count: read.typedOver })] : []),
+        ...(read.typedOver > 0 ? [fill(catalogue.commands.plan.typedOver, { count: read.typedOver })] : []),
         ...toMend,
       ],
     };

@@ -2,14 +2,14 @@
 import { parseArgs } from 'node:util';
 import { mostSeasonDays } from '../templates/season';
 import type { Hemisphere, Units } from '../templates/weatherTools';
-import { english } from '../texts/english';
+import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
 import { parseNumber } from '../workbook/parseNumber';
 import { dayOfIso, serialOfDay } from '../workbook/serialDate';
 import { UsageError } from './usageError';
 import { hasWorkbookName } from './workbookName';
 
-const words = english.commands.plan;
+const words = catalogue.commands.plan;
 
 export interface PlanOptions {
   readonly plots: string;

@@ -1,10 +1,10 @@
 /** The bytes of a file, and the text of a list, or a sentence that says why they cannot be had. */
-import { english } from '../texts/english';
+import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
 import { decodeText } from '../workbook/decodeText';
 import { UsageError } from './usageError';
 
-const words = english.commands.plan;
+const words = catalogue.commands.plan;
 
 /** @throws UsageError */
 export function readBytes(file: string, read: (file: string) => Uint8Array): Uint8Array {

@@ -2,7 +2,7 @@
 import { plotsTable, plotsTemplate } from '../templates/plots';
 import { seedOrderTemplate } from '../templates/seedOrder';
 import { allTemplates, knownTemplates } from '../templates/sheets';
-import { english } from '../texts/english';
+import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
 import type { FillRequest } from '../workbook/fillSheets';
 import { refuseHugeFile } from '../workbook/fileLimits';
@@ -70,7 +70,7 @@ function readPlotList(file: string, bytes: Uint8Array): PlanRead {
   const delimited = readDelimited(textOf(file, bytes), { headers, mayBeBare: false });
   const count = delimited.rows.length;
   if (count > mostLines) {
-    throw new UsageError(fill(english.commands.plan.tooManyLines, { file, count, most: mostLines }));
+    throw new UsageError(fill(catalogue.commands.plan.tooManyLines, { file, count, most: mostLines }));
   }
   const { inputs, problems, leftOut } = readInputs(plotsTable, delimited);
   return {

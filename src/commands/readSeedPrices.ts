@@ -1,7 +1,7 @@
 /** The price list of seed out of a file of text, for the Seed order sheet. */
 import { listOfSeedPrices, type ListProblem, type NearestNames } from '../templates/sayListProblem';
 import { seedPricesTable } from '../templates/seedPrices';
-import { english } from '../texts/english';
+import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
 import { findFindings } from '../workbook/findFindings';
 import type { WorkbookPort } from '../workbook/port';
@@ -32,7 +32,7 @@ export function readSeedPrices(file: string, bytes: Uint8Array, nearestNames: Ne
   ];
   if (inputs.length === 0) {
     const lines = listToMend(file, found, [], nearestNames, listOfSeedPrices);
-    const none = fill(english.commands.plan.emptyPriceList, { file });
+    const none = fill(catalogue.commands.plan.emptyPriceList, { file });
     throw new UsageError((lines.length > 0 ? lines : [none]).join('\n'));
   }
   return {

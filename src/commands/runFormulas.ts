@@ -1,11 +1,11 @@
 /** Formulas in, one JSON value a line out; an error that the engine leaves without a word gets advice. */
-import { english } from '../texts/english';
+import { catalogue } from '../texts/catalogue';
 import type { FormulaFault } from '../workbook/formulaFault';
 import { isCellError, type CellError, type ReadValue } from '../workbook/port';
 import { sayFormulaFault } from '../templates/sayFormulaFault';
 import type { NearestNames } from '../templates/sayListProblem';
 
-const words = english.commands.formula;
+const words = catalogue.commands.formula;
 
 export interface FormulaTools {
   evaluate(formula: string): Promise<ReadValue | readonly (readonly ReadValue[])[]>;

@@ -10,7 +10,7 @@ import {
   type WeatherToDraw,
 } from '../templates/weatherPictures';
 import { sayCalendar } from '../templates/sayCalendar';
-import { english } from '../texts/english';
+import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
 import { findFindings } from '../workbook/findFindings';
 import { fillSheets, type FillRequest } from '../workbook/fillSheets';
@@ -26,8 +26,8 @@ import { readPlan, type PlanRead, type PlanReader } from './readPlan';
 import { readSeedPrices, type SeedPrices } from './readSeedPrices';
 import { UsageError } from './usageError';
 
-const words = english.commands.plan;
-const { notes, assumed, keepApart } = english.sheets.plots.columns;
+const words = catalogue.commands.plan;
+const { notes, assumed, keepApart } = catalogue.sheets.plots.columns;
 const notesHeader = notes.header;
 const sentences = [notes, assumed, keepApart].map(({ header }) => header);
 
@@ -185,7 +185,7 @@ async function writeWorkbook(
     form: { ...request.form, ...season },
   }));
   await fillSheets(workbook, asked, plotsTemplate.title);
-  const calendar = await makeCalendar(workbook, tools.calendarTasks, english.calendar.title);
+  const calendar = await makeCalendar(workbook, tools.calendarTasks, catalogue.calendar.title);
   const weather = await readWeatherToDraw(workbook);
   if (weather !== null) {
     await putWeatherPictures(workbook, await tools.drawForSheet(weather), weather, plotsTemplate.title);
@@ -198,6 +198,6 @@ async function writeWorkbook(
 }
 
 function sayHostError(error: HostError): string {
-  const sentence = fill(english.pane.problems[error.problem.code], { ...error.problem });
+  const sentence = fill(catalogue.pane.problems[error.problem.code], { ...error.problem });
   return error.problem.code === 'fileExists' ? `${sentence} ${words.replaceHint}` : sentence;
 }

@@ -4,7 +4,7 @@ import { openDesk } from '../hosts/browser/openDesk';
 import { listenForKeys } from '../taskpane/pageKeys';
 import { showPlans } from '../taskpane/showPlans';
 import { functionNamespace } from '../templates/sheets';
-import { english } from '../texts/english';
+import { catalogue } from '../texts/catalogue';
 import { functionHelp } from './functions?help';
 import { filesWhenAsked } from './filesWhenAsked';
 import { paneTools } from './paneTools';
@@ -15,14 +15,14 @@ async function open(grid: HTMLElement, pane: HTMLElement): Promise<void> {
   const options = {
     functions: [...functions.values()],
     namespace: functionNamespace,
-    firstSheet: english.sheets.scratch,
+    firstSheet: catalogue.sheets.scratch,
     help: functionHelp,
-    gridTexts: english.grid,
+    gridTexts: catalogue.grid,
   };
   const desk = openDesk(options, grid, 'cucurbit-functions');
-  await showPlans(pane, desk, filesWhenAsked, paneTools, english.pane.keys);
+  await showPlans(pane, desk, filesWhenAsked, paneTools, catalogue.pane.keys);
   listenForKeys(pane, desk);
-  grid.setAttribute('aria-description', english.pane.keys);
+  grid.setAttribute('aria-description', catalogue.pane.keys);
 }
 
 void open(document.getElementById('grid') as HTMLElement, document.getElementById('pane') as HTMLElement);

@@ -5,7 +5,7 @@ import { functions } from '../functions';
 import { createMemoryWorkbook, type MemoryWorkbook } from '../hosts/file/createMemoryWorkbook';
 import { openXlsx } from '../hosts/file/openXlsx';
 import { knownTemplates } from '../templates/sheets';
-import { english } from '../texts/english';
+import { catalogue } from '../texts/catalogue';
 import type { FileRead } from '../workbook/desk';
 import { fillSheets } from '../workbook/fillSheets';
 import type { LiveWorkbook } from '../workbook/port';
@@ -17,7 +17,7 @@ export async function writePlan(workbook: LiveWorkbook): Promise<Uint8Array | nu
   const read = await readFilling({ ...workbook, daysToAdd: 0 }, knownTemplates, makeWorkbook);
   if (read === null) return null;
   const file = makeWorkbook();
-  await fillSheets(file, read.requests, english.pane.undo.sheets);
+  await fillSheets(file, read.requests, catalogue.pane.undo.sheets);
   return file.bytes();
 }
 

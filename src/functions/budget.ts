@@ -3,7 +3,7 @@ import { breakEvenYield } from '../calc/budget/breakEvenYield';
 import { budgetReturn } from '../calc/budget/budgetReturn';
 import { pickingHours } from '../calc/budget/pickingHours';
 import { returnTable } from '../calc/budget/returnTable';
-import { english } from '../texts/english';
+import { catalogue } from '../texts/catalogue';
 import { define } from './define';
 import { number, numbers, optionalNumber } from './parameters';
 import { toCell, toCells } from './toCell';
@@ -75,7 +75,7 @@ export const sensitivity = define({
   calculate: ([prices, yields, costs, harvestCost], record) => {
     const table = returnTable(prices, yields, costs, harvestCost, record);
     return [
-      [english.budgets.corner, ...table.prices],
+      [catalogue.budgets.corner, ...table.prices],
       ...table.rows.map(({ totalYield, returns }) => [totalYield, ...returns]),
     ];
   },

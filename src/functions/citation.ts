@@ -1,6 +1,6 @@
 /** A publication as the product cites it; the words that stand where there is none pass through. */
 import { sources, type SourceId } from '../reference/sources';
-import { english } from '../texts/english';
+import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
 import { sayCitation } from '../texts/sayCitation';
 
@@ -12,7 +12,7 @@ export function sayGround(ground: string): string {
 
 /** All grounds of a figure in one line, with the remark on it where there is one. */
 export function sayGrounds(grounds: readonly string[], note?: string): string {
-  const said = grounds.map(sayGround).join(english.citations.and);
-  const remark = (english.cropNotes as Readonly<Record<string, string>>)[note ?? ''];
-  return remark === undefined ? said : said + fill(english.citations.note, { note: remark });
+  const said = grounds.map(sayGround).join(catalogue.citations.and);
+  const remark = (catalogue.cropNotes as Readonly<Record<string, string>>)[note ?? ''];
+  return remark === undefined ? said : said + fill(catalogue.citations.note, { note: remark });
 }

@@ -1,14 +1,14 @@
 /** The working of a call in lines that a person reads: the numbers put in, the rounding, every default, the source. */
 import type { Assumption, Entry, Quantity, Step } from '../calc/working';
 import type { Unit } from '../calc/units/units';
-import { english } from '../texts/english';
+import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
 import { isoOfDay } from '../workbook/serialDate';
 import { sayGround } from './citation';
 import type { FunctionDefinition } from './define';
 import { sayNumber, sayQuantityName, sayUnit } from './wording';
 
-const texts = english;
+const texts = catalogue;
 
 /** One line. What a kind of line does not have is "", so that lines stand in a table. */
 export interface WorkingLine {

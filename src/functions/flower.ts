@@ -5,7 +5,7 @@ import { malesPerFemale } from '../calc/flowers/malesPerFemale';
 import { pollenizerLayouts, pollenizersNeeded } from '../calc/flowers/pollenizersNeeded';
 import { ratioAsShare } from '../calc/flowers/ratioAsShare';
 import { flowerTypes } from '../reference/crops';
-import { english } from '../texts/english';
+import { catalogue } from '../texts/catalogue';
 import { define } from './define';
 import { number, optionalChoice, optionalNumber, optionalYesOrNo, text, texts } from './parameters';
 import { toCell } from './toCell';
@@ -107,7 +107,7 @@ export const isolate = define({
   ],
   result: 'plain',
   calculate: ([crop, flowerType, allCrops, allTypes, screened], record) =>
-    english.verdicts[isolationVerdict(findCrop(crop), flowerType, allCrops, allTypes, screened, record)],
+    catalogue.verdicts[isolationVerdict(findCrop(crop), flowerType, allCrops, allTypes, screened, record)],
 });
 
 /**

@@ -4,7 +4,7 @@ import { frostFreeYears } from '../calc/frost/frostFreeYears';
 import { frostDateAtRisk } from '../calc/frost/frostDateAtRisk';
 import { frostOfSeasons, type SeasonFrost } from '../calc/frost/frostOfSeasons';
 import { quantileRules } from '../calc/frost/quantile';
-import { english } from '../texts/english';
+import { catalogue } from '../texts/catalogue';
 import { serialOfDay } from '../workbook/serialDate';
 import { define, type FunctionDefinition } from './define';
 import { orNoYear } from './orNoYear';
@@ -101,7 +101,7 @@ export const years = define({
           between,
         ],
       ),
-      english.noYear.season,
+      catalogue.noYear.season,
     ),
 });
 

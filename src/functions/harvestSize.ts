@@ -1,7 +1,7 @@
 import { bushelsOf } from '../calc/harvest/bushelsOf';
 import { pickingUses } from '../calc/harvest/pickingSizeOf';
 import { sizeVerdict } from '../calc/harvest/sizeVerdict';
-import { english } from '../texts/english';
+import { catalogue } from '../texts/catalogue';
 import { define } from './define';
 import { number, optionalChoice, text, units } from './parameters';
 import { toCell } from './toCell';
@@ -29,7 +29,7 @@ export const sizeOfFruit = define({
   parameters: [number('size'), text('crop'), optionalChoice('use', pickingUses), units],
   result: 'plain',
   calculate: ([measured, crop, use, system], record) =>
-    english.sizeVerdicts[sizeVerdict(measured, crop, use, system, record)],
+    catalogue.sizeVerdicts[sizeVerdict(measured, crop, use, system, record)],
 });
 
 /**

@@ -5,7 +5,7 @@ import { heatOfDay } from '../calc/heat/heatOfDay';
 import { heatOfYears } from '../calc/heat/heatOfYears';
 import { heatSuccession } from '../calc/heat/heatSuccession';
 import { heatSum } from '../calc/heat/heatSum';
-import { english } from '../texts/english';
+import { catalogue } from '../texts/catalogue';
 import { serialOfDay } from '../workbook/serialDate';
 import { define } from './define';
 import { orNoYear } from './orNoYear';
@@ -107,7 +107,7 @@ export const years = define({
         year,
         heat,
       ]),
-      english.noYear.start,
+      catalogue.noYear.start,
     ),
 });
 
@@ -147,7 +147,7 @@ export const datesReached = define({
       heatDates(dates, highs, lows, start, target, base, ceiling, method, recorder).map(
         ({ year, date, days: count }) => [year, typeof date === 'number' ? serialOfDay(date) : date, count],
       ),
-      english.noYear.start,
+      catalogue.noYear.start,
     ),
 });
 

@@ -4,12 +4,12 @@ import type { Split } from '../calc/record/findHead';
 import { isRemark, isStopping, type Measure, type RecordDoubt } from '../calc/record/recordDoubts';
 import { readRecord, type DailyRecord } from '../calc/record/readRecord';
 import type { UnitSystemName } from '../calc/units/units';
-import { english } from '../texts/english';
+import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
 import { dayOfSerial, isoOfDay, serialOfDay } from '../workbook/serialDate';
 import { sayNumber } from './wording';
 
-const words = english.record;
+const words = catalogue.record;
 
 export interface WeatherChoices {
   /** In place of what headers and temperatures say. */

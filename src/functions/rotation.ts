@@ -1,5 +1,5 @@
 import { seasonsFree } from '../calc/rotation/seasonsFree';
-import { english } from '../texts/english';
+import { catalogue } from '../texts/catalogue';
 import { define } from './define';
 import { number, numbers } from './parameters';
 import { toCell } from './toCell';
@@ -9,7 +9,7 @@ export const yearsFree = define({
   parameters: [number('year'), numbers('past_years')],
   result: 'plain',
   calculate: ([year, pastYears], record) =>
-    seasonsFree(year, pastYears, record) ?? english.rotation.noneOnRecord,
+    seasonsFree(year, pastYears, record) ?? catalogue.rotation.noneOnRecord,
 });
 
 /**

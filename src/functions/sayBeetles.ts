@@ -2,11 +2,11 @@
 import type { BeetleVerdict } from '../calc/beetles/beetleVerdict';
 import { floorWhole } from '../calc/whole/wholeNumbers';
 import { practice } from '../reference/practice';
-import { english } from '../texts/english';
+import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
 import { sayNumber } from './wording';
 
-const texts = english.beetles;
+const texts = catalogue.beetles;
 
 export function sayBeetles({ isAtThreshold, mean, threshold, isOlder, isTooFew }: BeetleVerdict): string {
   // Rounded down, or 0.999 would read as a threshold of 1 that is not reached.
@@ -15,6 +15,6 @@ export function sayBeetles({ isAtThreshold, mean, threshold, isOlder, isTooFew }
     fill(isAtThreshold ? texts.atThreshold : texts.below, numbers),
     ...(isOlder ? [texts.older] : []),
     ...(isTooFew ? [fill(texts.tooFew, { least: practice.plantsScouted.value })] : []),
-    ...(isAtThreshold ? [english.cautions.pesticides] : []),
+    ...(isAtThreshold ? [catalogue.cautions.pesticides] : []),
   ].join(' ');
 }

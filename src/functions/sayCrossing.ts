@@ -1,9 +1,9 @@
 /** The verdict on two crops in the language of the catalogue. */
 import type { Crossing } from '../calc/flowers/crossing';
-import { english } from '../texts/english';
+import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
 
-const texts = english.crossings;
+const texts = catalogue.crossings;
 
 export function sayCrossing(crossing: Crossing, isSaving: boolean): string {
   const { verdict, shared, spoilsFruit, mayTurnBitter } = crossing;

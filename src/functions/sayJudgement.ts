@@ -1,10 +1,10 @@
 /** The judgement on an answer in the language of the catalogue. */
 import { usualTolerance, type Judgement } from '../calc/check/judgeAnswer';
-import { english } from '../texts/english';
+import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
 import { sayNumber } from './wording';
 
-const texts = english.judgements;
+const texts = catalogue.judgements;
 
 /** A share under the usual tolerance says nothing: of a date that is some days off it is next to none. */
 export function sayJudgement(judgement: Judgement): string {

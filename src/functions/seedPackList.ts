@@ -1,7 +1,7 @@
 import type { Recorder } from '../calc/working';
 import { cheapestPacks, type Order } from '../calc/seed/cheapestPacks';
 import { packsOfCrop } from '../calc/seed/packsOfCrop';
-import { english } from '../texts/english';
+import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
 import { define } from './define';
 import { number, numbersWhenAsked, text, texts, type WhenAsked } from './parameters';
@@ -57,8 +57,8 @@ export const packList = define({
   result: 'plain',
   calculate: (values, record) =>
     orderOf(values, record)
-      .packs.map((packs) => fill(english.orders.packs, { ...packs }))
-      .join(english.orders.and),
+      .packs.map((packs) => fill(catalogue.orders.packs, { ...packs }))
+      .join(catalogue.orders.and),
 });
 
 /**

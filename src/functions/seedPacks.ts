@@ -1,5 +1,5 @@
 import { cheapestPacks } from '../calc/seed/cheapestPacks';
-import { english } from '../texts/english';
+import { catalogue } from '../texts/catalogue';
 import { define } from './define';
 import { number, numbers } from './parameters';
 import { toCells } from './toCell';
@@ -12,7 +12,7 @@ export const packs = define({
     const order = cheapestPacks(seeds, sizes, prices, record);
     return [
       ...order.packs.map(({ size, count, cost }) => [size, count, cost]),
-      [english.orders.total, order.count, order.cost],
+      [catalogue.orders.total, order.count, order.cost],
     ];
   },
 });

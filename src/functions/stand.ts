@@ -1,6 +1,6 @@
 import { replantVerdict } from '../calc/stand/replantVerdict';
 import { standingShare } from '../calc/stand/standingShare';
-import { english } from '../texts/english';
+import { catalogue } from '../texts/catalogue';
 import { define } from './define';
 import { day, number, optionalNumber, units } from './parameters';
 import { toCell } from './toCell';
@@ -37,7 +37,7 @@ export const replant = define({
   ],
   result: 'plain',
   calculate: ([stand, today, lastPlanting, leastStand], record) =>
-    english.standVerdicts[replantVerdict(stand, today, lastPlanting, leastStand, record)],
+    catalogue.standVerdicts[replantVerdict(stand, today, lastPlanting, leastStand, record)],
 });
 
 /**

@@ -2,11 +2,11 @@
 import type { Problem } from '../calc/errors';
 import type { Quantity } from '../calc/working';
 import type { Unit } from '../calc/units/units';
-import { english } from '../texts/english';
+import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
 import { isoOfDay } from '../workbook/serialDate';
 
-const texts = english;
+const texts = catalogue;
 
 /** Parameters of problems that are day numbers. */
 const dayNames: ReadonlySet<string> = new Set([

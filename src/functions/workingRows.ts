@@ -1,12 +1,12 @@
 /** The working of a call as rows of cells. */
 import { nearestNames } from '../calc/crops/nearestNames';
 import { refuse } from '../calc/errors';
-import { english } from '../texts/english';
+import { catalogue } from '../texts/catalogue';
 import { checkNumberOfArguments, type FunctionDefinition, type Scalar } from './define';
 import { explain, type WorkingLine } from './explain';
 import { explainable } from './explainable';
 
-const texts = english.working;
+const texts = catalogue.working;
 
 /** @throws CalcError unknownFunction, tooManyArguments; what the function itself refuses is the last row */
 export function workingRows(name: string, args: readonly unknown[]): Scalar[][] {

@@ -1,8 +1,8 @@
-import { english } from '../texts/english';
+import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
 import { dayOfSerial, isoOfDay } from '../workbook/serialDate';
 
-const { months, date: words } = english.pictures;
+const { months, date: words } = catalogue.pictures;
 
 /** Room for a label of an axis of dates. */
 const labelPx = 48;

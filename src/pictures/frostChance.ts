@@ -1,4 +1,4 @@
-import { english } from '../texts/english';
+import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
 import type { Colours } from './colours';
 import { dateAxis, sayDate } from './dateAxis';
@@ -15,7 +15,7 @@ import {
 } from './drawSvg';
 import { sayPercent, titleAt } from './words';
 
-const words = english.pictures.chance;
+const words = catalogue.pictures.chance;
 
 export interface FrostSide {
   /** Seasons that count. */

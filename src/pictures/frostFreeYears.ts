@@ -1,4 +1,4 @@
-import { english } from '../texts/english';
+import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
 import type { Colours } from './colours';
 import { dateAxis, sayDate } from './dateAxis';
@@ -14,7 +14,7 @@ import {
 } from './drawSvg';
 import { titleAt } from './words';
 
-const words = english.pictures.years;
+const words = catalogue.pictures.years;
 
 export interface FrostFreeYears {
   readonly place: string;

@@ -1,4 +1,4 @@
-import { english } from '../texts/english';
+import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
 import type { Colours } from './colours';
 import { dateAxis, sayDate, yearOf } from './dateAxis';
@@ -16,7 +16,7 @@ import {
 } from './drawSvg';
 import { sayNumber, titleAt } from './words';
 
-const words = english.pictures.heat;
+const words = catalogue.pictures.heat;
 
 export interface HeatPicture {
   readonly place: string;

@@ -1,8 +1,8 @@
-import { english } from '../texts/english';
+import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
 
 export function sayPercent(share: number): string {
-  return fill(english.pictures.percent, { percent: Number((share * 100).toPrecision(3)) });
+  return fill(catalogue.pictures.percent, { percent: Number((share * 100).toPrecision(3)) });
 }
 
 export function sayNumber(value: number): string {
@@ -11,5 +11,5 @@ export function sayNumber(value: number): string {
 
 /** The title with the place, where it has a name. */
 export function titleAt(title: string, place: string): string {
-  return place.trim() === '' ? title : fill(english.pictures.at, { title, place: place.trim() });
+  return place.trim() === '' ? title : fill(catalogue.pictures.at, { title, place: place.trim() });
 }

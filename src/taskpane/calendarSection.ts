@@ -6,7 +6,7 @@ import { calendarTemplate } from '../templates/calendar';
 import { makeCalendar, type CalendarState } from '../templates/makeCalendar';
 import type { CalendarTasks } from '../templates/drawUpCalendar';
 import { sayCalendar } from '../templates/sayCalendar';
-import { english } from '../texts/english';
+import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
 import type { Actions } from './actions';
 import { element, section, setText } from './elements';
@@ -16,7 +16,7 @@ import { createNotice } from './notice';
 import { failureSentence, problemSentence } from './problemSentence';
 import { createTaskList } from './taskList';
 
-const { pane } = english;
+const { pane } = catalogue;
 const words = pane.calendar;
 
 const settleMs = 15000;

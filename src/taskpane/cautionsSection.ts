@@ -1,8 +1,8 @@
 /** What no figure can answer for: told once, out of the way. */
-import { english } from '../texts/english';
+import { catalogue } from '../texts/catalogue';
 import { element, paneId } from './elements';
 
-const { pane } = english;
+const { pane } = catalogue;
 
 export function createCautionsSection(cautions: readonly string[]): HTMLElement {
   const id = paneId('cautions-heading');

@@ -6,10 +6,10 @@ import { dayOfIso, dayOfSerial, isoOfDay, serialOfDay } from '../workbook/serial
 import type { FormLine, Format } from '../workbook/template';
 import type { NearestNames } from '../templates/sayListProblem';
 import { sayLimits } from '../templates/sayLimits';
-import { english } from '../texts/english';
+import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
 
-const { pane } = english;
+const { pane } = catalogue;
 
 export type FieldKind = 'date' | 'percent' | 'number' | 'choice' | 'offer' | 'text';
 

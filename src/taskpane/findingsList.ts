@@ -1,11 +1,11 @@
 /** Findings on the page: errors before remarks, each under the row it belongs to, each a button that goes there. */
 import type { Area } from '../workbook/port';
 import { isBareError, type Finding } from '../workbook/findFindings';
-import { english } from '../texts/english';
+import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
 import { element } from './elements';
 
-const { pane } = english;
+const { pane } = catalogue;
 
 /** More would make the pane slow, and nobody mends them all at once. */
 const mostShown = 200;

@@ -3,7 +3,7 @@ import type { Finding } from '../workbook/findFindings';
 import { isCellError, type Area, type CellError, type LiveWorkbook } from '../workbook/port';
 import { cellAddress } from '../workbook/cellAddress';
 import type { NearestNames } from '../templates/sayListProblem';
-import { english } from '../texts/english';
+import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
 import type { Actions } from './actions';
 import { element, section, setText } from './elements';
@@ -12,7 +12,7 @@ import { faultAt } from './formulaFaults';
 import { createNotice } from './notice';
 import { problemSentence } from './problemSentence';
 
-const { pane } = english;
+const { pane } = catalogue;
 
 export interface FindingsSection {
   readonly element: HTMLElement;

@@ -2,7 +2,7 @@
 import type { ReadValue } from '../workbook/port';
 import type { FormLine } from '../workbook/template';
 import type { NearestNames } from '../templates/sayListProblem';
-import { english } from '../texts/english';
+import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
 import { element, paneId, setText } from './elements';
 import {
@@ -16,7 +16,7 @@ import {
   type Checked,
 } from './fieldValue';
 
-const { pane } = english;
+const { pane } = catalogue;
 
 export interface FormField {
   readonly line: FormLine;

@@ -2,11 +2,11 @@
 import { isCellError, type ReadValue } from '../workbook/port';
 import type { FormRead } from '../workbook/readForm';
 import type { FormLine } from '../workbook/template';
-import { english } from '../texts/english';
+import { catalogue } from '../texts/catalogue';
 import { element, setText } from './elements';
 import { sayValue } from './fieldValue';
 
-const { pane } = english;
+const { pane } = catalogue;
 
 export interface FormResults {
   readonly element: HTMLElement;

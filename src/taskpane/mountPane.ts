@@ -7,7 +7,7 @@ import { causesInPlots, plotsTable, plotsTemplate } from '../templates/plots';
 import { seasonTemplate } from '../templates/season';
 import { allTemplates, knownTemplates } from '../templates/sheets';
 import { weatherTemplate } from '../templates/weather';
-import { english } from '../texts/english';
+import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
 import { readCalendarState } from '../templates/makeCalendar';
 import { createActions } from './actions';
@@ -32,7 +32,7 @@ import { createSheetsSection } from './sheetsSection';
 import { readWeatherSheet } from './readWeatherSheet';
 import { createWeatherSection } from './weatherSection';
 
-const { pane } = english;
+const { pane } = catalogue;
 
 export interface PaneHandle {
   /** Ends all listening and empties the root. */
@@ -41,7 +41,7 @@ export interface PaneHandle {
 
 const pauseAfterChangeMs = 250;
 const settleMs = 15000;
-const notesHeader = english.sheets.plots.columns.notes.header;
+const notesHeader = catalogue.sheets.plots.columns.notes.header;
 
 /**
  * Resolves when the workbook has been read once. Whatever goes wrong is said in the pane.
@@ -119,7 +119,7 @@ export async function mountPane(
     ...planElements,
     reading,
     ...sections,
-    createCautionsSection(Object.values(english.cautions)),
+    createCautionsSection(Object.values(catalogue.cautions)),
   );
 
   let isFirst = true;

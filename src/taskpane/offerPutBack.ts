@@ -1,12 +1,12 @@
 /** Offers, before the pane opens, to take back a change that an earlier session left half done. */
-import { english } from '../texts/english';
+import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
 import { createActions } from './actions';
 import { element } from './elements';
 import { createNotice } from './notice';
 import { problemSentence } from './problemSentence';
 
-const { cutOff, title } = english.pane;
+const { cutOff, title } = catalogue.pane;
 
 /** A workbook that keeps what stood there before a change. */
 export interface Restorable {

@@ -1,8 +1,8 @@
 /** What stands in the pane until the workbook is there, and instead of it when it does not come. */
-import { english } from '../texts/english';
+import { catalogue } from '../texts/catalogue';
 import { element, setText } from './elements';
 
-const { opening, title } = english.pane;
+const { opening, title } = catalogue.pane;
 
 export interface OpeningNotice {
   /** It takes longer than usual; it may still come. */

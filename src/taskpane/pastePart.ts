@@ -9,14 +9,14 @@ import {
   type NearestNames,
 } from '../templates/sayListProblem';
 import { manyPlots } from '../templates/plots';
-import { english } from '../texts/english';
+import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
 import { element, setText } from './elements';
 import { createPasteField } from './pasteField';
 
-const words = english.pane.paste;
+const words = catalogue.pane.paste;
 
-const cropHeader = english.sheets.plots.columns.crop.header;
+const cropHeader = catalogue.sheets.plots.columns.crop.header;
 
 /** More would make the pane slow, and nobody mends them all at once. */
 const mostShown = 20;
@@ -64,7 +64,7 @@ export function createPastePart(parts: PasteParts): PastePart {
       ...(again.length === 0
         ? []
         : [fill(words.namesTaken, { names: again.slice(0, mostShown).join(', ') })]),
-      ...(isMany ? [fill(english.pane.many.warning, { count: taken.size + count })] : []),
+      ...(isMany ? [fill(catalogue.pane.many.warning, { count: taken.size + count })] : []),
     ];
     setText(state, sentences.join(' '));
     const said = read.problems.map((problem) =>

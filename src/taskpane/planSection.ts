@@ -5,7 +5,7 @@ import type { LiveWorkbook, SheetInfo } from '../workbook/port';
 import { findTypedOver, readLines, type LinesRead } from '../workbook/readLines';
 import { plotsTable } from '../templates/plots';
 import { knownTemplates } from '../templates/sheets';
-import { english } from '../texts/english';
+import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
 import type { Actions } from './actions';
 import { element, section, setText } from './elements';
@@ -14,7 +14,7 @@ import { createNotice } from './notice';
 import { plotName } from './plotRow';
 import { failureSentence } from './problemSentence';
 
-const { plan: words, nothingChanged } = english.pane;
+const { plan: words, nothingChanged } = catalogue.pane;
 
 const xlsxType = 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet';
 
@@ -206,7 +206,7 @@ function nameTypedOver(read: LinesRead): string {
     return line === undefined ? [] : [fill(words.typedCell, { plot: plotName(line, index), header })];
   });
   const more = over.length - named.length;
-  return named.join(', ') + (more > 0 ? fill(english.pane.tools.andMore, { more }) : '');
+  return named.join(', ') + (more > 0 ? fill(catalogue.pane.tools.andMore, { more }) : '');
 }
 
 function isOurs({ mark }: SheetInfo): boolean {

@@ -1,14 +1,14 @@
 /** What is done with the chosen plot, besides changing what stands in it. */
 import { copyLine, countUsed, removeLine, swapLines } from '../workbook/arrangeLines';
 import type { LinesRead } from '../workbook/readLines';
-import { english } from '../texts/english';
+import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
 import { createAsks } from './asks';
 import { element } from './elements';
 import type { PlotDesk } from './plotDesk';
 import { nameHeader, takeNextName, takenNames } from './readPlots';
 
-const { plots: words, undo } = english.pane;
+const { plots: words, undo } = catalogue.pane;
 
 /** @param onEdit opens the chosen plot; @param onEmpty takes the focus when the last plot is gone */
 export function createPlotActions(

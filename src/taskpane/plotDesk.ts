@@ -3,7 +3,7 @@ import { arrangeLines, type PlannedLine } from '../workbook/arrangeLines';
 import type { LiveWorkbook } from '../workbook/port';
 import type { LinesRead } from '../workbook/readLines';
 import type { TableTemplate } from '../workbook/template';
-import { english } from '../texts/english';
+import { catalogue } from '../texts/catalogue';
 import type { Actions } from './actions';
 import { element } from './elements';
 import { createNotice, type Notice } from './notice';
@@ -86,7 +86,7 @@ export function createPlotDesk(
       const index = list.chosen();
       const line = index === null ? undefined : read?.lines[index];
       if (actions.isBusy() || read === null) return;
-      if (index === null || line === undefined) return notice.warn(english.pane.plots.chooseFirst);
+      if (index === null || line === undefined) return notice.warn(catalogue.pane.plots.chooseFirst);
       action(read, index, plotName(line, index));
     },
     async write(from, planned, title, chosen) {

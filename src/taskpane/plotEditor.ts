@@ -3,13 +3,13 @@ import { addLines, countUsed, linesAsTheyAre } from '../workbook/arrangeLines';
 import { HostError, type CellValue } from '../workbook/port';
 import { readLines, type Line, type LinesRead } from '../workbook/readLines';
 import type { NearestNames } from '../templates/sayListProblem';
-import { english } from '../texts/english';
+import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
 import type { PlotDesk } from './plotDesk';
 import { createPlotForm } from './plotForm';
 import { nameHeader, nameOf, readPlots, type PlotsRead } from './readPlots';
 
-const { pane } = english;
+const { pane } = catalogue;
 const words = pane.plots;
 
 export interface PlotEditor {

@@ -3,15 +3,15 @@ import { isCellError, type CellValue } from '../workbook/port';
 import type { Line, LinesRead } from '../workbook/readLines';
 import type { FormLine, TableColumn, TableTemplate } from '../workbook/template';
 import type { NearestNames } from '../templates/sayListProblem';
-import { english } from '../texts/english';
+import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
 import { element, paneId, setText } from './elements';
 import { sayValue } from './fieldValue';
 import { createFormField, type FormField } from './formField';
 import { sayStandIn, type CropFigures } from './standIns';
 
-const words = english.pane.plots;
-const headers = english.sheets.plots.columns;
+const words = catalogue.pane.plots;
+const headers = catalogue.sheets.plots.columns;
 
 const nameHeader = headers.plot.header;
 

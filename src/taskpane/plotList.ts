@@ -1,9 +1,9 @@
 /** The plots on the page, one to choose: a group of radio buttons, so that arrow keys walk through it. */
-import { english } from '../texts/english';
+import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
 import { element, paneId, setText } from './elements';
 
-const words = english.pane.plots;
+const words = catalogue.pane.plots;
 
 export interface PlotRow {
   /** As the person calls it, or the line it stands in. */

@@ -1,12 +1,12 @@
 /** A line of the Plots sheet in a few words. */
 import { isCellError, type ReadValue } from '../workbook/port';
 import type { Line, LinesRead } from '../workbook/readLines';
-import { english } from '../texts/english';
+import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
 import type { PlotRow } from './plotList';
 
-const words = english.pane.plots;
-const { plot, crop, length, width, plants, seedToSow, notes } = english.sheets.plots.columns;
+const words = catalogue.pane.plots;
+const { plot, crop, length, width, plants, seedToSow, notes } = catalogue.sheets.plots.columns;
 
 /** @param index of the line, from 0 */
 export function plotName(line: Line, index: number): string {

@@ -2,7 +2,7 @@
 import { addLines, countUsed } from '../workbook/arrangeLines';
 import type { LiveWorkbook } from '../workbook/port';
 import type { InputRow, TableTemplate } from '../workbook/template';
-import { english } from '../texts/english';
+import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
 import type { Actions } from './actions';
 import { element, section, setText } from './elements';
@@ -15,7 +15,7 @@ import { plotRow } from './plotRow';
 import { takenNames, type PlotsState } from './readPlots';
 import { createSuccessionPart } from './successionPart';
 
-const { pane } = english;
+const { pane } = catalogue;
 const words = pane.plots;
 
 export interface PlotsSection {

@@ -2,9 +2,9 @@
 import { findFindings, type Finding } from '../workbook/findFindings';
 import type { WorkbookPort } from '../workbook/port';
 import { priceFaults } from '../templates/prices';
-import { english } from '../texts/english';
+import { catalogue } from '../texts/catalogue';
 
-const { toMend } = english.money.prices.columns;
+const { toMend } = catalogue.money.prices.columns;
 
 /** @throws HostError */
 export async function findInPrices(workbook: WorkbookPort): Promise<readonly Finding[]> {

@@ -1,10 +1,10 @@
 /** A refusal of the spreadsheet program as advice. */
 import { HostError, type HostProblem } from '../workbook/port';
 import { cellAddress } from '../workbook/cellAddress';
-import { english } from '../texts/english';
+import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
 
-const { pane } = english;
+const { pane } = catalogue;
 
 export function problemSentence(cause: unknown): string {
   const sentence = cause instanceof HostError ? hostSentence(cause.problem) : pane.problems.unforeseen;

@@ -11,9 +11,9 @@ import {
   type WeatherRecord,
 } from '../templates/weather';
 import type { Hemisphere } from '../templates/weatherTools';
-import { english } from '../texts/english';
+import { catalogue } from '../texts/catalogue';
 
-const title = english.pane.undo.weather;
+const title = catalogue.pane.undo.weather;
 const table = weatherRecordTemplate.tables[0] as TableTemplate;
 
 /** What the sheets hold now; null where neither is there. */

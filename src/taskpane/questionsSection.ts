@@ -3,7 +3,7 @@ import type { CellValue, ReadValue } from '../workbook/port';
 import type { FormRead } from '../workbook/readForm';
 import { dayOfSerial, isoOfDay } from '../workbook/serialDate';
 import type { FormLine, TableTemplate } from '../workbook/template';
-import { english } from '../texts/english';
+import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
 import { element, section } from './elements';
 import type { Answer, PaneTools } from './paneTools';
@@ -13,8 +13,9 @@ import { createSheetQuestion, type Said, type SheetQuestion } from './sheetQuest
 import { cropsOf, figureOf } from './standIns';
 import { todaySerial } from '../workbook/today';
 
-const words = english.pane.questions;
-const columns = english.sheets.plots.columns;
+const words = catalogue.pane.questions;
+const columns = catalogue.sheets.plots.columns;
+const { traits } = catalogue.sheets.crops;
 const daysPerWeek = 7;
 
 export interface QuestionsSection {
@@ -28,8 +29,8 @@ export function createQuestionsSection(table: TableTemplate, tools: PaneTools): 
   let season: FormRead | null = null;
   const asked: SheetQuestion[] = [];
 
-  const figure = (crop: CellValue | undefined, name: string): number | null => {
-    const value = typeof plots === 'object' ? figureOf(plots.figures, String(crop ?? ''), name)?.value : null;
+  const figure = (crop: CellValue | undefined, trait: keyof typeof traits): number | null => {
+    const value = typeof plots === 'object' ? figureOf(plots.figures, String(crop ?? ''), traits[trait])?.value : null;
     return typeof value === 'number' ? value : null;
   };
   const given = (value: CellValue | undefined, otherwise: number | null): number | null =>
@@ -101,12 +102,9 @@ export function createQuestionsSection(table: TableTemplate, tools: PaneTools): 
     const late: string[] = [];
     const unknown: string[] = [];
     for (const crop of cropsOf(plots.figures)) {
-      const [daysToMaturity, harvestDays, fallDays, frostMargin] = [
-        'days to maturity',
-        'harvest days',
-        'fall days',
-        'frost margin',
-      ].map((name) => figure(crop, name));
+      const [daysToMaturity, harvestDays, fallDays, frostMargin] = (
+        ['days to maturity', 'harvest days', 'fall days', 'frost margin'] as const
+      ).map((trait) => figure(crop, trait));
       const last =
         daysToMaturity == null || harvestDays == null || fallDays == null
           ? null

@@ -2,7 +2,7 @@
 import { isCellError, type WorkbookPort } from '../workbook/port';
 import { readLines, type Line, type LinesRead } from '../workbook/readLines';
 import type { TableTemplate } from '../workbook/template';
-import { english } from '../texts/english';
+import { catalogue } from '../texts/catalogue';
 import { readCropFigures, type CropFigures } from './standIns';
 
 export interface PlotsRead {
@@ -14,7 +14,7 @@ export interface PlotsRead {
 
 export type PlotsState = PlotsRead | 'absent' | 'unreadable';
 
-export const nameHeader = english.sheets.plots.columns.plot.header;
+export const nameHeader = catalogue.sheets.plots.columns.plot.header;
 
 /** @throws HostError */
 export async function readPlots(

@@ -3,9 +3,9 @@ import type { ReadValue, TableRead, WorkbookPort } from '../workbook/port';
 import { readForm, type FormRead } from '../workbook/readForm';
 import { weatherTemplate } from '../templates/weather';
 import { stateName } from '../templates/weatherPictures';
-import { english } from '../texts/english';
+import { catalogue } from '../texts/catalogue';
 
-const { heatByCrop, sowings } = english.weather;
+const { heatByCrop, sowings } = catalogue.weather;
 const heatsTable = weatherTemplate.tables.find(({ heading }) => heading === heatByCrop.heading)?.name ?? '';
 const sowingsCells =
   weatherTemplate.lists?.find(({ heading }) => heading === sowings.heading)?.columns[0]?.name ?? '';

@@ -4,12 +4,12 @@ import { decodeText } from '../workbook/decodeText';
 import { todaySerial } from '../workbook/today';
 import type { WeatherRecord } from '../templates/weather';
 import type { Hemisphere, ReadWeather, Units } from '../templates/weatherTools';
-import { english } from '../texts/english';
+import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
 import { element, paneId, setText } from './elements';
 import { createPasteField } from './pasteField';
 
-const words = english.pane.weather.record;
+const words = catalogue.pane.weather.record;
 
 export interface RecordParts {
   readonly readWeather: ReadWeather;
@@ -80,7 +80,7 @@ export function createRecordPart({ readWeather, addButton, run, warn, put: putIn
       run(async () => {
         refuseHugeFile(file.name, file.size);
         const text = decodeText(new Uint8Array(await file.arrayBuffer()));
-        if (text === null) return warn(fill(english.commands.plan.notUtf8, { file: file.name }));
+        if (text === null) return warn(fill(catalogue.commands.plan.notUtf8, { file: file.name }));
         area.value = text;
         look();
       });

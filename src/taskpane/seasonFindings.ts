@@ -3,7 +3,7 @@ import { causesAmong, type Finding } from '../workbook/findFindings';
 import { isCellError } from '../workbook/port';
 import type { FormRead } from '../workbook/readForm';
 import type { SheetTemplate } from '../workbook/template';
-import { english } from '../texts/english';
+import { catalogue } from '../texts/catalogue';
 
 /** The line that compares the year with the dates; its answer is a sentence, not an error. */
 const yearCheck = 'YEAR_CHECK';
@@ -21,7 +21,7 @@ function findAll(template: SheetTemplate, read: FormRead): Finding[] {
     if (area === undefined) continue;
     const place = { row: read.sheet, header: label, area };
     if (isCellError(value)) errors.push({ ...place, kind: 'error', text: value.message ?? value.error });
-    else if (name === yearCheck && value === english.sheets.season.yearDiffers) {
+    else if (name === yearCheck && value === catalogue.sheets.season.yearDiffers) {
       remarks.push({ ...place, kind: 'remark', text: value });
     }
   }

@@ -3,10 +3,10 @@ import type { FormLine } from '../workbook/template';
 import { isoOfDay, dayOfSerial } from '../workbook/serialDate';
 import type { CellValue } from '../workbook/port';
 import { mostSeasonDays } from '../templates/season';
-import { english } from '../texts/english';
+import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
 
-const { pane } = english;
+const { pane } = catalogue;
 
 /** Asked of every grower every year; the other figures wait behind one more click. */
 const asked: ReadonlySet<string> = new Set([

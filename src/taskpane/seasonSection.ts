@@ -3,7 +3,7 @@ import type { Converted } from '../workbook/convertCells';
 import type { CellValue, LiveWorkbook } from '../workbook/port';
 import { readForm, writeForm, type FormRead } from '../workbook/readForm';
 import type { SheetTemplate } from '../workbook/template';
-import { english } from '../texts/english';
+import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
 import type { Actions } from './actions';
 import { element, section, setText } from './elements';
@@ -16,7 +16,7 @@ import type { UnitSystem } from './paneTools';
 import { checkFrosts, frostsField, isSeldomChanged, unitsField } from './seasonRules';
 import { createUnitsQuestion, isOtherUnits, type UnitsAnswer } from './unitsQuestion';
 
-const { pane } = english;
+const { pane } = catalogue;
 
 export type SeasonState = FormRead | 'absent' | 'unreadable';
 

@@ -1,8 +1,8 @@
 /** The way to each section past a long form. Moves the focus itself: the page's address belongs to the host. */
-import { english } from '../texts/english';
+import { catalogue } from '../texts/catalogue';
 import { element, setText } from './elements';
 
-const { pane } = english;
+const { pane } = catalogue;
 
 export interface SectionLinks {
   readonly element: HTMLElement;

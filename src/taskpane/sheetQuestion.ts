@@ -1,5 +1,5 @@
 /** A question that is answered from the sheets; its answer says when they have changed since. */
-import { english } from '../texts/english';
+import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
 import { createQuestion, type QuestionParts, type Values } from './question';
 
@@ -31,7 +31,7 @@ export function createSheetQuestion(
     recheck() {
       if (answered === null) return;
       const isOld = textOf(answer(answered.values)) !== answered.text;
-      const sentence = fill(english.pane.questions.isOld, { button: parts.button });
+      const sentence = fill(catalogue.pane.questions.isOld, { button: parts.button });
       if (isOld !== answered.isOld) question.remark(isOld ? sentence : '');
       answered.isOld = isOld;
     },

@@ -3,7 +3,7 @@ import { fillSheets, findSheet, type FillReport, type FillRequest } from '../wor
 import type { CellValue, LiveWorkbook, SheetInfo } from '../workbook/port';
 import type { SheetTemplate } from '../workbook/template';
 import { manyPlots } from '../templates/plots';
-import { english } from '../texts/english';
+import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
 import type { Actions } from './actions';
 import { createAsks } from './asks';
@@ -12,7 +12,7 @@ import { createNotice } from './notice';
 import { failureSentence } from './problemSentence';
 import { createToolsPart } from './toolsPart';
 
-const { pane } = english;
+const { pane } = catalogue;
 
 export interface SheetsSection {
   readonly element: HTMLElement;

@@ -6,12 +6,12 @@ import { demoFilling } from '../templates/demoGarden';
 import { makeCalendar } from '../templates/makeCalendar';
 import { plotsTemplate } from '../templates/plots';
 import { allTemplates } from '../templates/sheets';
-import { english } from '../texts/english';
+import { catalogue } from '../texts/catalogue';
 import { mountPane, type PaneHandle } from './mountPane';
 import type { PaneTools } from './paneTools';
 import type { PlanFiles } from './planSection';
 
-const { plan, undo } = english.pane;
+const { plan, undo } = catalogue.pane;
 
 const sayFound: Readonly<Record<Started['found'], string>> = {
   kept: '',

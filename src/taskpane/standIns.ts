@@ -2,11 +2,11 @@
 import { isCellError, type ReadValue, type TableRead, type WorkbookPort } from '../workbook/port';
 import { cropsTemplate } from '../templates/crops';
 import { plotStandIns } from '../templates/plots';
-import { english } from '../texts/english';
+import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
 
-const words = english.pane.plots;
-const { columns, noFigure } = english.sheets.crops;
+const words = catalogue.pane.plots;
+const { columns, noFigure } = catalogue.sheets.crops;
 /** The table that begins with the column. */
 const tableOf = (first: string): string =>
   cropsTemplate.tables.find((table) => table.columns[0]?.header === first)?.name ?? '';
@@ -36,7 +36,7 @@ interface Asked {
 
 /** "" where nothing stands in, or the crop is not known. */
 export function sayStandIn(sheet: CropFigures, { header, crop, layout, say }: Asked): string {
-  const [rows] = english.sheets.plots.layouts;
+  const [rows] = catalogue.sheets.plots.layouts;
   const standIn = plotStandIns.find(
     (each) => each.header === header && each.layouts.includes(layout === '' ? rows : layout),
   );

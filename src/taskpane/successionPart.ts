@@ -1,7 +1,7 @@
 /** The chosen plot sown again and again: new plots, each with a day of its own. */
 import { copyLine } from '../workbook/arrangeLines';
 import type { LinesRead } from '../workbook/readLines';
-import { english } from '../texts/english';
+import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
 import { createAsks } from './asks';
 import type { PaneTools } from './paneTools';
@@ -9,8 +9,8 @@ import type { PlotDesk } from './plotDesk';
 import { createQuestion, type Values } from './question';
 import { nameHeader, takeNextName, takenNames } from './readPlots';
 
-const { succession: words, undo } = english.pane;
-const { lastSowing, startsOn } = english.sheets.plots.columns;
+const { succession: words, undo } = catalogue.pane;
+const { lastSowing, startsOn } = catalogue.sheets.plots.columns;
 
 /** More are asked for before they are written: a slip in a day or in the gap makes many. Source: judgement. */
 const mostUnasked = 12;

@@ -4,12 +4,12 @@ import type { LinesRead } from '../workbook/readLines';
 import type { Area, ReadValue } from '../workbook/port';
 import { dayOfSerial, isoOfDay } from '../workbook/serialDate';
 import { todaySerial } from '../workbook/today';
-import { english } from '../texts/english';
+import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
 import { element, paneId, setText } from './elements';
 
-const words = english.pane.calendar.tasks;
-const { columns: headers } = english.calendar;
+const words = catalogue.pane.calendar.tasks;
+const { columns: headers } = catalogue.calendar;
 
 /** More would make the pane slow; a choice shows the others. */
 const mostShown = 100;

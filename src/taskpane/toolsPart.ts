@@ -2,7 +2,7 @@
 import { copyValues, type CopyReport } from '../workbook/copyValues';
 import type { LiveWorkbook, Reentered, Unsettled } from '../workbook/port';
 import type { SheetTemplate } from '../workbook/template';
-import { english } from '../texts/english';
+import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
 import type { Actions } from './actions';
 import { element } from './elements';
@@ -11,7 +11,7 @@ import { createNotice } from './notice';
 import { failureSentence, problemSentence } from './problemSentence';
 import { today } from '../workbook/today';
 
-const { pane } = english;
+const { pane } = catalogue;
 const words = pane.tools;
 
 const settleMs = 15000;

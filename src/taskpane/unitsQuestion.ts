@@ -1,9 +1,9 @@
 /** Asked before the units of the season change: what becomes of the numbers that were typed in the old ones. */
-import { english } from '../texts/english';
+import { catalogue } from '../texts/catalogue';
 import { createAsks, type Asks } from './asks';
 import { element } from './elements';
 
-const words = english.pane.units;
+const words = catalogue.pane.units;
 
 export type UnitsAnswer = 'convert' | 'only';
 

@@ -3,15 +3,15 @@ import type { CellValue, ReadValue } from '../workbook/port';
 import { readForm, writeForm, type FormRead } from '../workbook/readForm';
 import type { LinesRead } from '../workbook/readLines';
 import { weatherTemplate } from '../templates/weather';
-import { english } from '../texts/english';
+import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
 import { element, paneId } from './elements';
 import { createFormField } from './formField';
 import { plotName } from './plotRow';
 import type { WeatherDesk } from './weatherDesk';
 
-const words = english.pane.weather.choices;
-const { columns, starts } = english.sheets.plots;
+const words = catalogue.pane.weather.choices;
+const { columns, starts } = catalogue.sheets.plots;
 const inputs = weatherTemplate.form.filter(({ kind }) => kind === 'input');
 
 export interface WeatherChoices {
@@ -54,7 +54,7 @@ export function createWeatherChoices(desk: WeatherDesk): WeatherChoices {
     if (Object.keys(values).length === 0) return say(words.nothing);
     const read = await readForm(workbook, weatherTemplate);
     if (read === null) return;
-    const kept = await writeForm(workbook, read, values, english.pane.undo.weatherChoices);
+    const kept = await writeForm(workbook, read, values, catalogue.pane.undo.weatherChoices);
     await desk.refresh();
     const labelled = (names: readonly string[]): string =>
       inputs

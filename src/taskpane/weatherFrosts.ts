@@ -4,13 +4,13 @@ import { readForm, writeForm, type FormRead } from '../workbook/readForm';
 import type { FormLine } from '../workbook/template';
 import { seasonTemplate } from '../templates/season';
 import { enoughSeasons, followWeather } from '../templates/weather';
-import { english } from '../texts/english';
+import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
 import { element, setText } from './elements';
 import { sayValue } from './fieldValue';
 import type { WeatherDesk } from './weatherDesk';
 
-const words = english.pane.weather.frosts;
+const words = catalogue.pane.weather.frosts;
 /** Lines of Season that can follow a cell of the Weather sheet. */
 const followers = seasonTemplate.form.filter(({ follows }) => follows !== undefined);
 const labels = [words.last, words.first];
@@ -69,7 +69,7 @@ export function createWeatherFrosts(desk: WeatherDesk): WeatherFrosts {
     if (kept.length > 0) {
       return warn(fill(words.kept, { labels: kept.map(({ label }) => label).join(', ') }));
     }
-    await writeForm(workbook, season, followWeather, english.pane.undo.follow);
+    await writeForm(workbook, season, followWeather, catalogue.pane.undo.follow);
     await desk.refresh();
     say(words.followed);
   };

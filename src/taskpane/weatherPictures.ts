@@ -6,12 +6,12 @@ import {
   type SheetPicture,
   type WeatherToDraw,
 } from '../templates/weatherPictures';
-import { english } from '../texts/english';
+import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
 import { element } from './elements';
 import type { WeatherSheetRead } from './readWeatherSheet';
 
-const words = english.pictures.pane;
+const words = catalogue.pictures.pane;
 
 /** A picture, or the advice that stands in its place. */
 export interface PaneDrawing {
@@ -107,7 +107,7 @@ export function createWeatherPictures({
     ),
     show({ form, sowings, pictures }) {
       now = JSON.stringify([form.values, sowings]);
-      older.hidden = pictures !== english.pictures.sheet.older;
+      older.hidden = pictures !== catalogue.pictures.sheet.older;
       olderHere.hidden = drawnOf === null || drawnOf === now;
     },
   };

@@ -3,7 +3,7 @@ import { isCellError, type LiveWorkbook, type ReadValue, type TableRead } from '
 import { dayOfSerial, isoOfDay } from '../workbook/serialDate';
 import { weatherTemplate, type WeatherRecord } from '../templates/weather';
 import type { Hemisphere } from '../templates/weatherTools';
-import { english } from '../texts/english';
+import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
 import type { Actions } from './actions';
 import { createAsks } from './asks';
@@ -22,9 +22,9 @@ import type { WeatherDesk } from './weatherDesk';
 import { createWeatherFrosts, isFollowable } from './weatherFrosts';
 import { createWeatherPictures } from './weatherPictures';
 
-const { pane } = english;
+const { pane } = catalogue;
 const words = pane.weather;
-const { heatByCrop } = english.weather;
+const { heatByCrop } = catalogue.weather;
 
 export interface WeatherSection {
   readonly element: HTMLElement;
@@ -148,7 +148,7 @@ function sayDate(serial: number | null): string {
 }
 
 function degreeDaysOf({ form }: WeatherSheetRead): string {
-  const { degreeDays } = english.weather;
+  const { degreeDays } = catalogue.weather;
   return form.values['RECORD_UNITS'] === 'metric' ? degreeDays.metric : degreeDays.us;
 }
 

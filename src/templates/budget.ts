@@ -13,15 +13,15 @@ import type {
 } from '../workbook/template';
 import { allOf, call, column, input, lookUp, native, operate, when } from '../workbook/expressions';
 import { crops } from '../reference/crops';
-import { english } from '../texts/english';
+import { catalogue } from '../texts/catalogue';
 import { priceUsed, rateUsed, type Scenario } from './prices';
 
-const words = english.money.budget;
+const words = catalogue.money.budget;
 const { columns: headers, parts, rows: rowNames, lacks } = words;
-const priceWords = english.money.prices;
-const { columns: sums } = english.money.byCrop;
-const { plots: plotWords } = english.sheets;
-const { units } = english;
+const priceWords = catalogue.money.prices;
+const { columns: sums } = catalogue.money.byCrop;
+const { plots: plotWords } = catalogue.sheets;
+const { units } = catalogue;
 
 const isMetric = operate(input('UNITS'), '=', 'metric');
 const inUnits = (us: string, metric: string): CellContent => ({ compute: when(isMetric, metric, us) });
@@ -310,7 +310,7 @@ const lines: readonly Line[] = [
   before('netting', 'netting', { unit: lengths }),
   before('post', 'posts', { unit: units.posts, meant: of('netting') }),
   before('water', 'water', {
-    unit: inUnits(english.money.byCrop.perMany.us, english.money.byCrop.perMany.metric),
+    unit: inUnits(catalogue.money.byCrop.perMany.us, catalogue.money.byCrop.perMany.metric),
     rates: ['waterDepth'],
   }),
   before('nitrogen', 'nitrogen', { unit: weights, rates: ['nitrogenRate', 'nitrogenGrade'] }),

@@ -2,14 +2,15 @@
 import type { CellContent, Expression, Format, SheetTemplate, TableColumn } from '../workbook/template';
 import { allOf, call, column, input, lookUp, native, operate, when } from '../workbook/expressions';
 import { crops } from '../reference/crops';
-import { english } from '../texts/english';
+import { catalogue } from '../texts/catalogue';
+import { cropFigure } from './cropLookUps';
 import { hiveArea, needsNoBees, priceUsed, rateUsed, whatComesTo } from './prices';
 
-const words = english.money.byCrop;
+const words = catalogue.money.byCrop;
 const headers = words.columns;
-const prices = english.money.prices.columns;
-const { plots: plotWords, crops: cropWords } = english.sheets;
-const { units } = english;
+const prices = catalogue.money.prices.columns;
+const { plots: plotWords } = catalogue.sheets;
+const { units } = catalogue;
 
 type ColumnKey = keyof typeof headers;
 const cell = (key: ColumnKey): Expression => column(headers[key].header);
@@ -43,7 +44,7 @@ const countOf = (...criteria: readonly (Expression | string)[]): Expression =>
   native('COUNTIFS', ...counted, ...criteria);
 
 const ofCrop = (header: string): Expression => lookUp(cell('crop'), 'CropPrices', prices.crop, header);
-const orderWords = english.seedOrder.columns;
+const orderWords = catalogue.seedOrder.columns;
 const ofOrder = (key: keyof typeof orderWords): Expression =>
   lookUp(cell('crop'), 'SeedOrder', orderWords.crop.header, orderWords[key].header);
 /** A share that is none is as blank. */
@@ -64,13 +65,13 @@ const meanRow = operate(cell('rowLength'), '/', cell('rows'));
 const pickedPlots = [...isNumber('firstPick'), ...isNumber('lastPick')] as const;
 const meanDay = (key: 'firstPick' | 'lastPick'): Expression =>
   native('ROUND', operate(sumOf(key, ...pickedPlots), '/', countOf(...pickedPlots)), 0);
-const pickingInterval = lookUp(cell('crop'), 'Crops', cropWords.columns.crop, 'picking interval');
+const pickingInterval = cropFigure(cell('crop'), 'picking interval');
 
 const weight = ofCrop(prices.weightUsed);
 /** By weight, and fruit by fruit, nothing is packed. */
 const isPacked = native(
   'AND',
-  native('OR', ...english.money.prices.packed.map((unit) => operate(ofCrop(prices.soldBy), '=', unit))),
+  native('OR', ...catalogue.money.prices.packed.map((unit) => operate(ofCrop(prices.soldBy), '=', unit))),
   isGiven(weight),
 );
 

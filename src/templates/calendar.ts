@@ -9,9 +9,9 @@ import type {
   TableTemplate,
 } from '../workbook/template';
 import { allOf, column, input, isBlank, native, operate, when } from '../workbook/expressions';
-import { english } from '../texts/english';
+import { catalogue } from '../texts/catalogue';
 
-const words = english.calendar;
+const words = catalogue.calendar;
 const { columns: headers, weeks } = words;
 
 /** Serial 2 is a Monday. */

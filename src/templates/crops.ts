@@ -9,10 +9,10 @@ import type {
 import { call, column, input, native, operate, when } from '../workbook/expressions';
 import { crops, traits, type Trait } from '../reference/crops';
 import { practice } from '../reference/practice';
-import { english } from '../texts/english';
+import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
 
-const words = english.sheets.crops;
+const words = catalogue.sheets.crops;
 const names = words.columns;
 const units = input('UNITS');
 
@@ -23,7 +23,7 @@ const metricUnits: Readonly<Record<string, string>> = {
   seedsPerOz: 'seeds/g',
   lbPer100Ft: 'kg per 100 m',
 };
-const usUnits = english.units as Readonly<Record<string, string>>;
+const usUnits = catalogue.units as Readonly<Record<string, string>>;
 
 const unitOf = (trait: Trait): CellContent => {
   const us = usUnits[traits[trait].unit] ?? '';
@@ -99,7 +99,7 @@ const usualFigures: TableTemplate = {
   keepsTypedOver: true,
   columns: [
     columnOf(names.crop, 22),
-    ...traitNames.map((trait) => figureColumn(trait, trait, wordWidths[trait] ?? 13)),
+    ...traitNames.map((trait) => figureColumn(trait, words.traits[trait], wordWidths[trait] ?? 13)),
     figureColumn('yield per 100', names.yieldHigh, 13),
   ],
   rows: crops.map((crop) => [
@@ -157,7 +157,7 @@ const ranges: TableTemplate = {
       .filter((trait) => crop.figures[trait] !== undefined)
       .map((trait) => [
         crop.name,
-        trait,
+        words.traits[trait],
         shortFigure(trait, 'low'),
         shortFigure(trait, 'high'),
         unitOf(trait),

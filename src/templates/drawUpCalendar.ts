@@ -4,13 +4,13 @@ import { readLines, type Line, type LinesRead } from '../workbook/readLines';
 import type { InputRow } from '../workbook/template';
 import { crops } from '../reference/crops';
 import { practice } from '../reference/practice';
-import { english } from '../texts/english';
+import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
 import { plotsTable } from './plots';
 
-const words = english.calendar;
+const words = catalogue.calendar;
 const { weeks } = words;
-const plotHeaders = english.sheets.plots.columns;
+const plotHeaders = catalogue.sheets.plots.columns;
 
 /** The dates of a plot that its tasks are worked out from; serials. null: none, as in a plot that is sown. */
 export interface PlotDates {
@@ -83,7 +83,7 @@ export async function drawUpCalendar(
 async function readIntervals(port: WorkbookPort): Promise<ReadonlyMap<string, number> | null> {
   const table = await port.readTable('Crops');
   if (table === null) return null;
-  const at = table.headers.indexOf('picking interval');
+  const at = table.headers.indexOf(catalogue.sheets.crops.traits['picking interval']);
   return new Map(
     table.rows.flatMap((row): [string, number][] => {
       const value = row[at];
@@ -105,7 +105,7 @@ function datesOf(line: Line, intervals: ReadonlyMap<string, number>): PlotDates 
   const crop = textIn(line, 'takenAs');
   if (!crops.some(({ name }) => name === crop)) return { plot, why: words.leftOut.noCrop };
   const isTransplant = textIn(line, 'start').toLowerCase() === 'transplant';
-  const mayStay = textIn(line, 'coverOff') === english.sheets.plots.mayStay;
+  const mayStay = textIn(line, 'coverOff') === catalogue.sheets.plots.mayStay;
   const dateKeys = [
     ...(isTransplant ? (['startTransplants'] as const) : []),
     'setOutOrSow',

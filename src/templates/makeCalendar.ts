@@ -7,12 +7,12 @@ import type { Change, WorkbookPort } from '../workbook/port';
 import { isBlank, textOf } from '../workbook/readInputs';
 import { readLines, type Line, type LinesRead } from '../workbook/readLines';
 import type { InputRow, TableTemplate } from '../workbook/template';
-import { english } from '../texts/english';
+import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
 import { calendarTable, weeksTable } from './calendar';
 import { drawUpCalendar, type CalendarTasks, type DrawnUp, type LeftOut } from './drawUpCalendar';
 
-const { columns: headers, weeks } = english.calendar;
+const { columns: headers, weeks } = catalogue.calendar;
 
 export interface CalendarMade {
   readonly tasks: number;
@@ -171,10 +171,10 @@ function isOwn(read: LinesRead, index: number, { columns, taskHeader }: Table): 
 /** Every task by every name that it can have. */
 const mostTurns = 9;
 const ourTasks: ReadonlySet<string> = new Set(
-  Object.values(english.calendar.tasks).flatMap((task) => [
+  Object.values(catalogue.calendar.tasks).flatMap((task) => [
     task,
     ...Array.from({ length: mostTurns ** 2 }, (_, i) =>
-      fill(english.calendar.turn, { task, nth: (i % mostTurns) + 1, of: Math.floor(i / mostTurns) + 1 }),
+      fill(catalogue.calendar.turn, { task, nth: (i % mostTurns) + 1, of: Math.floor(i / mostTurns) + 1 }),
     ),
   ]),
 );

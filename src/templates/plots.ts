@@ -9,21 +9,21 @@ import {
   givenOr,
   input,
   isBlank,
-  lookUp,
   native,
   operate,
   when,
 } from '../workbook/expressions';
 import { crops, flowerTypes, type Trait } from '../reference/crops';
 import { practice } from '../reference/practice';
-import { english } from '../texts/english';
+import { catalogue } from '../texts/catalogue';
+import { cropFigure as figureOf, cropOfName, highYield } from './cropLookUps';
 import { fill } from '../texts/fill';
 import type { Cause } from '../workbook/findFindings';
 
-const words = english.sheets.plots;
+const words = catalogue.sheets.plots;
 const headers = words.columns;
 const remarks = words.remarks;
-const { quantities } = english;
+const { quantities } = catalogue;
 
 const cropTypes = crops.map((crop) => crop.name);
 /** The trade's other names for them. */
@@ -39,11 +39,11 @@ type ColumnKey = keyof typeof headers;
 const cell = (key: ColumnKey): Expression => column(headers[key].header);
 
 /** The crop's figure of the Crops sheet. */
-const cropFigure = (trait: string): Expression => lookUp(cell('takenAs'), 'Crops', 'Crop', trait);
+const cropFigure = (trait: Trait): Expression => figureOf(cell('takenAs'), trait);
 
 /** The crop has no figure to stand in. */
 const isLacking = (trait: Trait): Expression =>
-  operate(cropFigure(trait), '=', english.sheets.crops.noFigure);
+  operate(cropFigure(trait), '=', catalogue.sheets.crops.noFigure);
 const mayLack = (trait: Trait): boolean => crops.some(({ figures }) => figures[trait] === undefined);
 
 /** Where the crop has none it is not given: the words that stand there in the Crops sheet are no figure. */
@@ -57,7 +57,7 @@ const isWanting = (key: ColumnKey, trait: Trait): Expression =>
 /** Where the look-up finds nothing, our function says why and names what is near. */
 const takenAs = native(
   'IFERROR',
-  lookUp(cell('crop'), 'CropNames', 'Name', 'Crop'),
+  cropOfName(cell('crop')),
   call('CROP.NAME', cell('crop')),
 );
 
@@ -220,7 +220,7 @@ const surely = (condition: Expression): Expression => native('IFERROR', conditio
 const remark = (condition: Expression, sentence: string): Expression =>
   when(surely(condition), `${sentence} `, '');
 
-type Layout = (typeof words.layouts)[number];
+type Layout = 'rows' | 'hills' | 'beds';
 
 interface StandInOf {
   readonly key: ColumnKey;
@@ -228,7 +228,7 @@ interface StandInOf {
   /** The layouts that ask for it; all when absent. */
   readonly layouts?: readonly Layout[];
   /** The argument of our functions that cannot do without it. */
-  readonly demandedAs?: keyof typeof english.quantities;
+  readonly demandedAs?: keyof typeof catalogue.quantities;
 }
 
 /** Figures of the crop that stand in for blanks. */
@@ -259,14 +259,14 @@ export interface StandIn {
 }
 export const plotStandIns: readonly StandIn[] = standIns.map(({ key, trait, layouts }) => ({
   header: headers[key].header,
-  figure: trait,
+  figure: catalogue.sheets.crops.traits[trait],
   layouts: layouts ?? words.layouts,
 }));
 
 const lackable = standIns.filter(({ trait }) => mayLack(trait));
 
 const sayWanting = ({ key, trait }: StandInOf): string =>
-  fill(remarks.noFigure, { figure: trait, header: headers[key].header });
+  fill(remarks.noFigure, { figure: catalogue.sheets.crops.traits[trait], header: headers[key].header });
 
 /** Remarks that want a cell filled in or mended, each with the refusal that follows from it. */
 export const causesInPlots: readonly Cause[] = [
@@ -280,7 +280,7 @@ export const causesInPlots: readonly Cause[] = [
       : {
           remark: sayWanting(standIn),
           header: headers[standIn.key].header,
-          follows: fill(english.errors.missing, { name: english.quantities[standIn.demandedAs] }),
+          follows: fill(catalogue.errors.missing, { name: catalogue.quantities[standIn.demandedAs] }),
         },
   ),
 ];
@@ -413,7 +413,7 @@ const notes = join([
       'AND',
       isBlank(cell('yieldPer100')),
       operate(
-        cropFigure(english.sheets.crops.columns.yieldHigh),
+        highYield(cell('takenAs')),
         '>',
         operate(3, '*', cropFigure('yield per 100')),
       ),

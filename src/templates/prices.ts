@@ -14,13 +14,13 @@ import type {
 import type { Cause } from '../workbook/findFindings';
 import { allOf, call, column, input, isBlank, lookUp, native, operate, when } from '../workbook/expressions';
 import { crops } from '../reference/crops';
-import { english } from '../texts/english';
+import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
 
-const words = english.money.prices;
+const words = catalogue.money.prices;
 const { columns: headers, notes, mend, units: ownUnits } = words;
-const unitNames = english.units;
-const { columns: sums } = english.money.byCrop;
+const unitNames = catalogue.units;
+const { columns: sums } = catalogue.money.byCrop;
 
 const isMetric = operate(input('UNITS'), '=', 'metric');
 const inUnits = (us: string, metric: string): Expression => when(isMetric, metric, us);

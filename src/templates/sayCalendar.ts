@@ -1,9 +1,9 @@
 /** What came of making the calendar, as sentences. */
-import { english } from '../texts/english';
+import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
 import type { CalendarMade } from './makeCalendar';
 
-const { said: words } = english.calendar;
+const { said: words } = catalogue.calendar;
 
 /** More are too many to take in at once. */
 const mostNamed = 5;

@@ -1,11 +1,11 @@
 /** What keeps a formula from being read, and what to write instead. */
-import { english } from '../texts/english';
+import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
 import type { FormulaFault } from '../workbook/formulaFault';
 import type { NearestNames } from './sayListProblem';
 import { functionNamespace } from './sheets';
 
-const words = english.commands.formula;
+const words = catalogue.commands.formula;
 
 export function sayFormulaFault(fault: FormulaFault, nearestNames: NearestNames): string {
   const advice = fault.code === 'unknownFunction' ? adviseName(fault, nearestNames) : words.shape;

@@ -1,10 +1,10 @@
 /** Limits in words, as the middle of a sentence. */
-import { english } from '../texts/english';
+import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
 import { bounds, type Limits } from '../workbook/limits';
 import type { Format } from '../workbook/template';
 
-const { limits: words } = english;
+const { limits: words } = catalogue;
 
 export function sayLimits(limits: Limits, format: Format): string {
   const said = bounds.flatMap((bound) => {

@@ -1,5 +1,5 @@
 /** What is wrong with a line of a list, as the end of a sentence that names the line. */
-import { english } from '../texts/english';
+import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
 import type { DelimitedProblem } from '../workbook/readDelimited';
 import type { InputProblem } from '../workbook/readInputs';
@@ -8,7 +8,7 @@ import { plotsTable } from './plots';
 import { sayLimits } from './sayLimits';
 import { seedPricesTable } from './seedPrices';
 
-const words = english.commands.plan;
+const words = catalogue.commands.plan;
 
 export type ListProblem = DelimitedProblem | InputProblem;
 

@@ -2,9 +2,9 @@ import type { Limits } from '../workbook/limits';
 import type { CellContent, FormLine, Format, SheetTemplate } from '../workbook/template';
 import { call, input, isBlank, native, operate, when } from '../workbook/expressions';
 import { practice } from '../reference/practice';
-import { english } from '../texts/english';
+import { catalogue } from '../texts/catalogue';
 
-const words = english.sheets.season;
+const words = catalogue.sheets.season;
 
 type LineKey = keyof typeof words.lines;
 

@@ -11,18 +11,19 @@ import type {
   TableColumn,
   TableTemplate,
 } from '../workbook/template';
-import { allOf, call, column, input, isBlank, lookUp, native, operate, when } from '../workbook/expressions';
+import { allOf, call, column, input, isBlank, native, operate, when } from '../workbook/expressions';
 import { crops, type Crop } from '../reference/crops';
 import { seedLife } from '../reference/seedLife';
 import { seedKinds } from '../reference/seedStandards';
-import { english } from '../texts/english';
+import { catalogue } from '../texts/catalogue';
+import { cropFigure } from './cropLookUps';
 import { ofPrices, seedPricesTable } from './seedPrices';
 
-const words = english.seedOrder;
+const words = catalogue.seedOrder;
 const { remarks, units } = words;
 const { columns: headers } = words;
-const { columns: plotHeaders, remarks: plotRemarks } = english.sheets.plots;
-const { quantities } = english;
+const { columns: plotHeaders, remarks: plotRemarks } = catalogue.sheets.plots;
+const { quantities } = catalogue;
 
 type OrderKey = keyof typeof headers;
 const cell = (key: OrderKey): Expression => column(headers[key].header);
@@ -44,7 +45,7 @@ const sentence = (text: string): string => `${text} `;
 
 const plots = native('COUNTIF', ...ofCrop);
 const seedsNeeded = when(operate(counted, '=', 0), '', native('SUMIFS', ofPlots('seedToSow'), ...withSeed));
-const perWeight = lookUp(cell('crop'), 'Crops', english.sheets.crops.columns.crop, 'seeds per weight');
+const perWeight = cropFigure(cell('crop'), 'seeds per weight');
 const weight = when(
   native('AND', isNumber(cell('seedsNeeded')), isNumber(perWeight)),
   operate(cell('seedsNeeded'), '/', perWeight),

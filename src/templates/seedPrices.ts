@@ -1,12 +1,13 @@
 /** The price list of seed: a growing table of the Seed order sheet, a line for each pack on offer. */
 import type { Expression, Format, TableColumn, TableTemplate } from '../workbook/template';
-import { allOf, call, column, lookUp, native, operate, when } from '../workbook/expressions';
-import { english } from '../texts/english';
+import { allOf, call, column, native, operate, when } from '../workbook/expressions';
+import { catalogue } from '../texts/catalogue';
+import { cropOfName } from './cropLookUps';
 import { namesOfCrops } from './plots';
 
-const words = english.seedOrder.prices;
+const words = catalogue.seedOrder.prices;
 const { columns: headers } = words;
-const { quantities } = english;
+const { quantities } = catalogue;
 
 type PriceKey = keyof typeof headers;
 const priced = (key: PriceKey): Expression => column(headers[key].header);
@@ -66,7 +67,7 @@ export const seedPricesTable: TableTemplate = {
       'takenAs',
       native(
         'IFERROR',
-        lookUp(priced('crop'), 'CropNames', 'Name', 'Crop'),
+        cropOfName(priced('crop')),
         call('CROP.NAME', priced('crop')),
       ),
       'general',

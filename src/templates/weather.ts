@@ -16,16 +16,17 @@ import type {
 } from '../workbook/template';
 import { allOf, call, column, givenOr, input, lookUp, native, operate, when } from '../workbook/expressions';
 import type { FillRequest } from '../workbook/fillSheets';
-import { cropNames } from '../reference/crops';
+import { cropNames, type Trait } from '../reference/crops';
 import { emergence } from '../reference/emergence';
 import { heatBases, type InBothScales } from '../reference/heatBases';
 import { seedKinds } from '../reference/seedStandards';
 import { sources, type SourceId } from '../reference/sources';
-import { english } from '../texts/english';
+import { catalogue } from '../texts/catalogue';
+import { cropFigure } from './cropLookUps';
 import { seasonTemplate } from './season';
 import { sayCitation } from '../texts/sayCitation';
 
-const words = english.weather;
+const words = catalogue.weather;
 const { lines: labels, record: recordWords } = words;
 
 /** One day of a record as the Weather record sheet keeps it. */
@@ -103,8 +104,7 @@ const toThePick = (daysToMaturity: Expression): Expression => operate(daysToMatu
 
 const ofCrop = (header: string): Expression =>
   lookUp(input('HEAT_CROP'), 'HeatByCrop', words.heatByCrop.crop.header, header);
-const cropFigure = (crop: Expression, figure: string): Expression => lookUp(crop, 'Crops', 'Crop', figure);
-const chosenCrop = (figure: string): Expression => cropFigure(input('HEAT_CROP'), figure);
+const chosenCrop = (figure: Trait): Expression => cropFigure(input('HEAT_CROP'), figure);
 const fallDays = when(operate(sowing, '>', input('LONGEST_DAY')), chosenCrop('fall days'), 0);
 
 const sowingIn = (year: Expression): Expression =>

@@ -10,11 +10,11 @@ import {
   type WorkbookPort,
 } from '../workbook/port';
 import type { SheetTemplate } from '../workbook/template';
-import { english } from '../texts/english';
+import { catalogue } from '../texts/catalogue';
 import { weatherRecordTemplate, type WeatherRecord } from './weather';
 
-const words = english.weather;
-const sheetWords = english.pictures.sheet;
+const words = catalogue.weather;
+const sheetWords = catalogue.pictures.sheet;
 
 /** What is asked of the record, as the sheets have it. Serial dates. */
 export interface WeatherAsked {

@@ -1,4 +1,4 @@
-import { english } from './english';
+import { catalogue } from './catalogue';
 import { fill } from './fill';
 
 export interface Citable {
@@ -11,6 +11,6 @@ export interface Citable {
 
 /** "publisher: title (year), where", with a word on copies and memory. */
 export function sayCitation({ publisher, title, year, where, status }: Citable): string {
-  const pattern = year === null ? english.citations.undated : english.citations.dated;
-  return fill(pattern, { publisher, title, year: year ?? '', where }) + english.citations[status];
+  const pattern = year === null ? catalogue.citations.undated : catalogue.citations.dated;
+  return fill(pattern, { publisher, title, year: year ?? '', where }) + catalogue.citations[status];
 }

@@ -1,0 +1,178 @@
+/** In Spanish: what the task pane says of plots: their list and form, pasted rows, sowings, units, questions. */
+import type { Translated } from '../translated';
+
+export const plotsPane: Pick<
+  Translated['pane'],
+  'units' | 'plots' | 'paste' | 'succession' | 'questions' | 'many'
+> = {
+  units: {
+    heading: 'Cambio de unidades',
+    ask: '¿Convertir también {count|el|los} {count} {count|número escrito|números escritos} en Parcelas y sobre las cifras de Cultivos? Si no, conservan sus cifras y pasan a estar en las unidades nuevas.',
+    convert: 'Convertirlos',
+    leaveNumbers: 'Solo cambiar las unidades',
+    leave: 'Dejar las unidades',
+    converted: '{count} {count|número se convirtió|números se convirtieron}.',
+    left: 'Sin convertir, pues hay fórmulas suyas: {cells}.',
+  },
+  plots: {
+    heading: 'Parcelas',
+    headingCount: 'Parcelas ({count})',
+    lead: 'Las líneas de la hoja Parcelas. Cámbielas aquí o en la hoja; una sigue a la otra.',
+    noSheet: 'Aún no hay hoja Parcelas. "{fill}" arriba la hace.',
+    damaged: 'La hoja Parcelas no se puede leer, así que desde aquí no se le puede poner nada.',
+    none: 'Aún no hay parcelas. Haga una aquí o escriba una línea en la hoja.',
+    cannotAdd:
+      'Esta versión del programa no deja que un panel agregue líneas a una tabla: escriba la parcela nueva debajo de la última línea de la hoja. Lo que ya está se puede cambiar aquí.',
+    list: 'Sus parcelas',
+    find: 'Buscar una parcela',
+    found: 'Se muestran {shown} de {count}.',
+    unnamedLine: 'Línea {line}, sin nombre',
+    noCrop: 'aún sin cultivo',
+    size: '{length} × {width} {unit}',
+    plants: '{count} {count|planta|plantas}',
+    seeds: '{count} {count|semilla|semillas}',
+    separator: ', ',
+    calculating: 'calculando…',
+    toMendMark: 'por corregir',
+    toLookAtMark: 'para revisar',
+    withChosen: 'Con la parcela elegida',
+    add: 'Parcela nueva',
+    edit: 'Cambiar',
+    copy: 'Duplicar',
+    up: 'Subir',
+    down: 'Bajar',
+    remove: 'Quitar',
+    show: 'Mostrar en la hoja',
+    chooseFirst: 'Elija primero una parcela de la lista.',
+    copied: '"{name}" se duplicó como "{copy}", justo debajo.',
+    moved: '"{name}" es ahora la línea {line} de {count}.',
+    isFirst: '"{name}" ya es la primera línea.',
+    isLast: '"{name}" ya es la última línea.',
+    removeAsk: '¿Quitar "{name}" con todo lo que hay en su línea?',
+    removeIt: 'Quitarla',
+    keepIt: 'Conservarla',
+    askAgain: 'No se quitó nada, porque mientras tanto se eligió otra parcela. Pulse "Quitar" de nuevo.',
+    removed:
+      '"{name}" se quitó. Las líneas de abajo subieron; la que queda en blanco al final es para la siguiente parcela.',
+    formNew: 'Parcela nueva',
+    formOf: 'Cambiar {name}',
+    unnamed: 'una parcela sin nombre',
+    more: 'Distancias, semilla, flores, días y rendimiento',
+    putNew: 'Poner la parcela nueva en la hoja',
+    put: 'Poner la parcela en la hoja',
+    leaveForm: 'Cerrar sin escribir',
+    standsIn: 'En blanco vale {value}: la cifra de {crop} en la hoja Cultivos.',
+    noStandIn: 'La hoja Cultivos no tiene cifra para {crop}: ponga la suya.',
+    nameWanted: 'Dé a la parcela un nombre propio.',
+    nameTaken: 'Otra parcela se llama "{name}". Dé a esta su propio nombre.',
+    toMend: 'No se escribió nada. Corrija primero los campos marcados.',
+    formOpen:
+      'El formulario tiene cambios que aún no están en la hoja. Póngalos o ciérrelo primero.',
+    gone: 'No se escribió nada, porque ninguna línea de la hoja se llama ya "{name}". Deshaga lo que la cambió o cierre este formulario.',
+    added: '"{name}" se agregó.',
+  },
+  paste: {
+    heading: 'Pegar parcelas de una hoja o un archivo',
+    label: 'Filas copiadas de una hoja, o el texto de un archivo CSV',
+    help: 'Una primera línea con títulos de Parcelas dice qué columna es cuál. Sin ella las columnas son las de la hoja, en su orden, desde Parcela. Donde una línea termina antes, el resto queda en blanco.',
+    ready:
+      '{count} {count|parcela se puede|parcelas se pueden} poner en la hoja, debajo de la última línea.',
+    nothing: 'Aún no hay ninguna parcela.',
+    other:
+      'Nada dice aquí que esto sean parcelas. Empiece con una línea de títulos, como Parcela, Cultivo, Largo; o dé en segundo lugar de cada línea un cultivo que la hoja Cultivos conozca.',
+    computed: 'La hoja calcula estas por sí misma, así que se dejan fuera: {headers}.',
+    namesTaken: 'Ya están en la hoja: {names}. Dé a una de las dos su propio nombre.',
+    line: 'Línea {line}{problem}',
+    more: 'Y {count} más como estas.',
+    put: 'Poner {count} {count|parcela|parcelas} en la hoja',
+    putAllTheSame: 'Poner de todos modos {count} {count|parcela|parcelas} en la hoja',
+    clear: 'Vaciar el campo',
+    done: '{count} {count|parcela se puso|parcelas se pusieron} en la hoja.',
+  },
+  succession: {
+    heading: 'Sembrar la parcela elegida otra vez más tarde',
+    first: { label: 'Primera siembra nueva', help: 'El día de la primera parcela que se agrega.' },
+    last: {
+      label: 'Última siembra nueva',
+      help: 'En blanco: el día de Última siembra de la parcela elegida.',
+    },
+    every: { label: 'Días de una a otra', help: 'Días enteros: lo usual es 7 a 14, sin fuente.' },
+    button: 'Agregar estas parcelas',
+    wanted: 'Sin esto no se puede poner fecha a las parcelas nuevas. Complételo.',
+    noLast: 'La parcela elegida no tiene fecha de última siembra. Dé la última siembra nueva.',
+    calculating:
+      'La última siembra de la parcela elegida se está calculando. Inténtelo en un momento o dé la última siembra nueva.',
+    many: 'Esto agrega {count} parcelas debajo de "{name}". ¿Están bien el primer y el último día, y los días de una a otra?',
+    addThem: 'Agregar las parcelas',
+    leave: 'No agregar ninguna',
+    askAgain:
+      'No se agregó nada, porque mientras tanto se eligió otra parcela. Pulse "Agregar estas parcelas" de nuevo.',
+    done: '{count} {count|parcela se agregó|parcelas se agregaron} debajo de "{name}": {plots}. Vea "Para revisar" por días que no caben en la temporada.',
+  },
+  questions: {
+    heading: 'Preguntas de la temporada',
+    lead: 'Se responden con las hojas Temporada y Cultivos. No se escribe nada.',
+    noSheets: 'Las preguntas se abren cuando las hojas están llenas.',
+    noSeason:
+      'A la hoja Temporada le falta una cifra para esto. Complete sus fechas de helada y su seguridad.',
+    wanted: 'Hace falta para responder.',
+    isOld: 'Las hojas cambiaron desde entonces, y con ellas la respuesta. Pulse "{button}" de nuevo.',
+    crop: {
+      label: 'Cultivo',
+      help: 'Sus cifras de la hoja Cultivos valen por lo que se deja en blanco.',
+    },
+    row: {
+      heading: '¿Cuánto surco para una cosecha semanal?',
+      wanted: { label: 'Deseado por semana', help: 'En lb o kg, como el rendimiento.' },
+      perHundred: {
+        label: 'Rendimiento de 100 de surco',
+        help: 'De toda la temporada de corte. lb de 100 ft o kg de 100 m.',
+      },
+      weeks: { label: 'Semanas de corte', help: 'En blanco: los días de cosecha del cultivo.' },
+      button: 'Calcular el surco',
+      answer:
+        '{length} {unit} de surco, con {perHundred} {perUnit} en {weeks} {weeks|semana|semanas} de corte.',
+      noYield: 'No hay rendimiento para este cultivo. Dé el rendimiento de 100 de surco.',
+      noWeeks: 'No hay días de cosecha para este cultivo. Dé las semanas de corte.',
+    },
+    seed: {
+      heading: '¿Cuánta semilla para una población?',
+      plants: { label: 'Plantas deseadas', help: 'La población que debe nacer y quedarse.' },
+      germination: { label: 'Germinación', help: 'Del sobre o de su propia prueba.' },
+      emergence: {
+        label: 'Emergencia en campo',
+        help: 'Fracción de las semillas viables que se establece. En blanco: sin pérdida en campo.',
+      },
+      assurance: {
+        label: 'Seguridad',
+        help: 'La probabilidad de que la semilla baste. En blanco: la de la hoja Temporada.',
+      },
+      button: 'Calcular la semilla',
+      answer:
+        '{seeds} semillas, con {germination} de germinación, {emergence} de emergencia en campo y {assurance} de seguridad.',
+      weight: 'Son cerca de {weight} {unit}.',
+      noGermination: 'No hay norma de germinación para este cultivo. Dé la germinación.',
+    },
+    fits: {
+      heading: '¿Qué cabe todavía antes de la helada?',
+      date: { label: 'Sembrado al aire libre el', help: 'Hoy, o cualquier otro día.' },
+      button: 'Enumerar los cultivos',
+      some: 'Sembrado el {date}, {count} {count|cultivo cabe|cultivos caben} antes de la helada:',
+      none: 'Ya no cabe ningún cultivo antes de la helada.',
+      afterFrost:
+        '{date} es posterior a la primera helada de este plan, {frost}. Revise el año, aquí y en las fechas de helada de la hoja Temporada.',
+      early: 'La siembra al aire libre empieza el {date}: vea la hoja Temporada.',
+      days: '{days} {days|día|días} de sobra, hasta el {last}',
+      late: 'Demasiado tarde para: {crops}.',
+      unknown: 'A la hoja Cultivos le falta una cifra para: {crops}.',
+    },
+  },
+  many: {
+    warning:
+      'Con eso son {count} parcelas. Más allá de 1,500 cada cambio tarda segundos, en algunos programas más. Dos libros con la mitad cada uno siguen siendo ágiles.',
+    refresh:
+      'La hoja Parcelas tiene {count} líneas. Más allá de 1,500 renovar las fórmulas tarda mucho, y mientras tanto no se puede hacer nada más.',
+    goOn: 'Seguir',
+    leave: 'Dejar las hojas como están',
+  },
+};
