@@ -8,5 +8,4 @@ declare global {
   var cucurbitLanguage: string | undefined;
 }
 
-export const language: Language =
-  languages.find((known) => known === globalThis.cucurbitLanguage) ?? 'en';
+export const language: Language = languages.find((known) => known === globalThis.cucurbitLanguage) ?? 'en';

@@ -462,8 +462,7 @@ export const spanish: Translated = {
       'Son {count} cortes y se dan a lo sumo {most}. Revise el año de cada fecha o ponga más días entre ellos.',
     noBushel:
       'No hay peso publicado de un bushel de {crop}: se vende por pieza, por cajón o por libra. Divida entre las libras que caben en el envase de su comprador.',
-    judgedByRipeness:
-      'No hay tamaño de corte para {crop}: se juzga por la madurez. Córtelo cuando {sign}.',
+    judgedByRipeness: 'No hay tamaño de corte para {crop}: se juzga por la madurez. Córtelo cuando {sign}.',
     noSizeForUse:
       'No hay tamaño de corte publicado de {crop} para el uso "{use}". Omita el uso o guíese por su comprador.',
     noYieldBreaksEven:
@@ -471,8 +470,7 @@ export const spanish: Translated = {
     tooManyFigures: 'El dato ({name}) tiene {count} números. Dé a lo sumo {most}.',
     pastYearNotPast:
       'El año pasado {pastYear} no es anterior al año de siembra, {year}. Quítelo del rango o corrija el año.',
-    tooLarge:
-      'El resultado no es un número finito. Busque una cifra demasiado grande o demasiado pequeña.',
+    tooLarge: 'El resultado no es un número finito. Busque una cifra demasiado grande o demasiado pequeña.',
   },
   steps: {
     cropFigureLow: { name: 'extremo bajo del rango', formula: '{trait} de {crop}: {low} a {high}' },
@@ -633,8 +631,7 @@ export const spanish: Translated = {
     },
     hillsStaggered: {
       name: 'golpes en la parcela',
-      formula:
-        'surcos completos × golpes en un surco + surcos desplazados × golpes en un surco desplazado',
+      formula: 'surcos completos × golpes en un surco + surcos desplazados × golpes en un surco desplazado',
     },
     plantsInHills: { name: 'plantas en la parcela', formula: 'golpes × plantas por golpe' },
     bedsInWidth: {
@@ -884,8 +881,7 @@ export const spanish: Translated = {
     },
     returnAtYieldAndPrice: {
       name: 'retorno con el primer rendimiento y el primer precio',
-      formula:
-        'rendimiento × (precio − costo de cosecha de una unidad) − costo no ligado al rendimiento',
+      formula: 'rendimiento × (precio − costo de cosecha de una unidad) − costo no ligado al rendimiento',
     },
     pickingHours: { name: 'horas', formula: 'largo de surco × cortes ÷ surco cortado en una hora' },
     wiltProne: { name: 'propenso a la marchitez bacteriana', formula: 'de {crop}' },
@@ -894,7 +890,10 @@ export const spanish: Translated = {
       formula: '1 escarabajo por planta donde traen marchitez bacteriana, 5 donde no',
     },
     beetlesPerPlant: { name: 'escarabajos por planta', formula: 'escarabajos ÷ plantas revisadas' },
-    beetleVerdict: { name: 'umbral alcanzado', formula: 'escarabajos por planta iguales o mayores que el umbral' },
+    beetleVerdict: {
+      name: 'umbral alcanzado',
+      formula: 'escarabajos por planta iguales o mayores que el umbral',
+    },
     seasonsFree: {
       name: 'temporadas completas libres',
       formula: 'año − último año de cucurbitáceas − 1',
@@ -983,8 +982,7 @@ export const spanish: Translated = {
       'Siembras a intervalos parejos no dan cortes parejos: en primavera las tardías alcanzan a las otras, en otoño se retrasan.',
     yieldIsMarketable:
       'Los rendimientos que publican los servicios de extensión ya son comerciales. Dé una fracción solo para un rendimiento que cuenta todo lo cortado.',
-    soilDrawnUp:
-      'Tierra que se junta alrededor de los montículos tal como está: no se compra, y se asienta.',
+    soilDrawnUp: 'Tierra que se junta alrededor de los montículos tal como está: no se compra, y se asienta.',
     gradeAsOnTheBag:
       'Los tres números del saco son por ciento de N, de P2O5 y de K2O. Dosis y riqueza deben ser del mismo.',
     soilTestFirst:
@@ -992,8 +990,7 @@ export const spanish: Translated = {
     waterLostComesOnTop: 'Lo que escurre, se lleva el viento o se fuga viene aparte.',
     coefficientsByStage:
       'Coeficientes del estudio 56 de la FAO (1998) para cucurbitáceas: 0.4 a 0.6 al principio, 0.85 a 1.05 a media temporada (pepino, pumpkin y sandía 1.00, calabacín 0.95), 0.6 a 0.9 al final. La revisión de 2025 da al calabacín 1.00 y a pumpkin 0.95.',
-    plasticShedsRain:
-      'Bajo acolchado plástico la lluvia no cuenta: no la ponga y dé toda el agua por goteo.',
+    plasticShedsRain: 'Bajo acolchado plástico la lluvia no cuenta: no la ponga y dé toda el agua por goteo.',
     splitTheRun:
       'Más de 6 horas seguidas mandan el agua por debajo de las raíces: reparta el riego en varios días.',
     coverWidthApart:

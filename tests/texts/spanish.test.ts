@@ -21,7 +21,8 @@ const placeholders = (sentence: string): string[] =>
 const unspoken = (sentence: string): string[] =>
   [
     ...new Set(
-      sentence.match(/CUCURBIT\.[A-Z.]+[A-Z]|--[a-z]{2}[a-z-]*|#[A-Z/]+[!?A]|\bCFR [\d.]+|=WEATHER_\w+/g) ?? [],
+      sentence.match(/CUCURBIT\.[A-Z.]+[A-Z]|--[a-z]{2}[a-z-]*|#[A-Z/]+[!?A]|\bCFR [\d.]+|=WEATHER_\w+/g) ??
+        [],
     ),
   ].sort();
 
@@ -49,8 +50,7 @@ describe('Spanish', () => {
 
   test('the same values are filled in', () => {
     const differing = [...inSpanish].filter(
-      ([path, said]) =>
-        placeholders(said).join() !== placeholders(inEnglish.get(path) as string).join(),
+      ([path, said]) => placeholders(said).join() !== placeholders(inEnglish.get(path) as string).join(),
     );
     expect(differing).toEqual([]);
   });

@@ -35,8 +35,7 @@ export const commands: Translated['commands'] = {
       'Un plan.xlsx de esta herramienta puede ir en lugar de plots.csv; vale su temporada donde ninguna opción diga otra cosa.',
     unknownOption: 'No hay opción {option}. npm run -s plan -- --help las enumera.',
     noFile: 'Dé un archivo con las parcelas, como plots.csv. npm run -s plan -- --help muestra cómo.',
-    secondFile:
-      '"{given}" es un archivo de más. Dé uno solo y ponga entre comillas un nombre con espacios.',
+    secondFile: '"{given}" es un archivo de más. Dé uno solo y ponga entre comillas un nombre con espacios.',
     missingOption: 'Falta {option}. Déla como {option} {example}.',
     noValueWanted: '{option} va sola. Quite "{given}".',
     badDate: '{option} es "{given}". Dé un día del calendario como año-mes-día, por ejemplo {example}.',
@@ -46,8 +45,7 @@ export const commands: Translated['commands'] = {
       '--first-frost ({first}) está {days} días después de --last-frost ({last}). Revise el año de cada una: la primera helada del otoño es la siguiente a la última.',
     badShare: '{option} es "{given}". Dé un número mayor que 0 y menor que 1, como {example}.',
     badUnits: '{option} es "{given}". Dé us (pies, pulgadas, libras, Fahrenheit) o metric.',
-    badWeatherUnits:
-      '{option} es "{given}". Dé us (para un registro en Fahrenheit) o metric (en Celsius).',
+    badWeatherUnits: '{option} es "{given}". Dé us (para un registro en Fahrenheit) o metric (en Celsius).',
     badHemisphere: '--hemisphere es "{given}". Dé north o south.',
     badYear: '{option} es "{given}". Dé un año de 1900 a 2199, como {example}.',
     datesOrWeather:

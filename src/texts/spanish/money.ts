@@ -11,7 +11,11 @@ export const money: Translated['money'] = {
       'Cada precio y dosis de Presupuesto, pedido una vez. Las celdas teñidas son suyas; ningún precio se supone: 0 es ninguno.',
       'Segundo es para comparar: otro precio, un año mejor o peor. Donde está en blanco vale Primero.',
     ],
-    tables: { prices: 'Precios', rates: 'Cuánto de cada cosa', crops: 'Precios y fracciones de cada cultivo' },
+    tables: {
+      prices: 'Precios',
+      rates: 'Cuánto de cada cosa',
+      crops: 'Precios y fracciones de cada cultivo',
+    },
     columns: {
       item: 'Concepto',
       rate: 'Dosis',
@@ -263,8 +267,7 @@ export const money: Translated['money'] = {
       noCosts: 'Sin costos.',
       allTied: 'Sin más costos que los que varían con el rendimiento.',
       noIncome: 'Sin precio de la fruta.',
-      noneBreaksEven:
-        'Ningún rendimiento cubre los costos: cosecharlo y venderlo cuesta tanto como trae.',
+      noneBreaksEven: 'Ningún rendimiento cubre los costos: cosecharlo y venderlo cuesta tanto como trae.',
     },
     priceByYield: {
       row: 'Con rendimiento',

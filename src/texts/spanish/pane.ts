@@ -142,8 +142,7 @@ export const pane: Translated['pane'] = {
     notKnown: '"{given}" no se conoce. Elija uno de la lista.',
     notKnownNear: '"{given}" no se conoce. Parecidos: {names}. O elija uno de la lista.',
     outOfRange: '{given} no cabe. Debe ser {limits}.',
-    shareForPercent:
-      '{given} % es menos de uno por ciento. Para {given} como fracción, escriba {percent}.',
+    shareForPercent: '{given} % es menos de uno por ciento. Para {given} como fracción, escriba {percent}.',
     sheetDate: 'La hoja dice "{given}", que no es una fecha. Dé día, mes y año.',
     sheetError: 'La hoja tiene aquí un error: {given}. Dé un valor en su lugar.',
     frostsReversed:
@@ -182,8 +181,7 @@ export const pane: Translated['pane'] = {
       help: 'Para celdas que dicen #NAME?: se calcularon o guardaron donde estas funciones no se conocían. Se entra de nuevo toda fórmula que las usa, también en sus propias hojas. No se toca nada más.',
       working: 'Entrando las fórmulas…',
     },
-    entered:
-      '{count} {count|fórmula se entró|fórmulas se entraron} de nuevo. No se tocó nada más.',
+    entered: '{count} {count|fórmula se entró|fórmulas se entraron} de nuevo. No se tocó nada más.',
     noneToEnter: 'Ninguna fórmula de este libro usa nuestras funciones, así que no se entró ninguna.',
     enteringCut: 'No toda fórmula se pudo entrar de nuevo; las demás están como estaban. {problem}',
     copy: {
@@ -210,8 +208,7 @@ export const pane: Translated['pane'] = {
     unreadable: 'El calendario no se puede leer: corrija primero lo que se dice arriba.',
     notMade: 'Aún no se ha hecho. Complete sus parcelas y hágalo.',
     current: 'Dice lo que dice ahora Parcelas.',
-    outdated:
-      'Parcelas cambió desde que se hizo el calendario, o cambiaron filas de él. Hágalo de nuevo.',
+    outdated: 'Parcelas cambió desde que se hizo el calendario, o cambiaron filas de él. Hágalo de nuevo.',
     make: 'Hacer el calendario',
     again: 'Hacer el calendario de nuevo',
     working: 'Haciendo el calendario…',
@@ -254,8 +251,7 @@ export const pane: Translated['pane'] = {
     noSheet: 'Aquí estarán los errores y observaciones de sus parcelas cuando las hojas estén llenas.',
     more: 'y {count} más. Se muestran los primeros {shown}.',
     announceNothing: 'Nada que revisar.',
-    announce:
-      'Para revisar: {errors} {errors|error|errores}, {remarks} {remarks|observación|observaciones}.',
+    announce: 'Para revisar: {errors} {errors|error|errores}, {remarks} {remarks|observación|observaciones}.',
     unsettled:
       '{count} {count|celda se está|celdas se están} calculando. La lista sigue cuando {count|termine|terminen}.',
     goneThere: 'La celda no se pudo mostrar. {problem}',
@@ -275,8 +271,7 @@ export const pane: Translated['pane'] = {
     changedMeanwhile:
       'La hoja "{sheet}" cambió mientras tanto. Termine de escribir en ella e inténtelo de nuevo.',
     sheetLocked: 'La hoja "{sheet}" está protegida. Quite la protección e inténtelo de nuevo.',
-    cellsInTheWay:
-      'La celda {cell} de "{sheet}" estorba. Mueva lo que hay allí e inténtelo de nuevo.',
+    cellsInTheWay: 'La celda {cell} de "{sheet}" estorba. Mueva lo que hay allí e inténtelo de nuevo.',
     sheetDamaged:
       'Falta una parte de la hoja "{sheet}": "{missing}". Deshaga lo que la quitó. O copie a otro lado lo que escribió, borre la hoja y llene las hojas de nuevo.',
     columnGone:
@@ -295,8 +290,7 @@ export const pane: Translated['pane'] = {
       'Estorban un filtro, celdas combinadas o una tabla dinámica. Quite el filtro, separe las celdas o mueva la tabla dinámica, e inténtelo de nuevo.',
     tooLarge:
       'Es más de lo que el programa acepta de una vez. Cierre otros libros e inténtelo de nuevo; o divida una lista larga de parcelas en dos libros.',
-    programTooOld:
-      'Esta versión del programa es demasiado vieja para eso. Actualícela e inténtelo de nuevo.',
+    programTooOld: 'Esta versión del programa es demasiado vieja para eso. Actualícela e inténtelo de nuevo.',
     cutOff:
       '"{action}" se interrumpió a la mitad. Lo que había antes está guardado en el libro: abra de nuevo este panel y póngalo.',
     fileExists: 'Ya hay un archivo {file}. Elija otro nombre.',
@@ -320,8 +314,7 @@ export const pane: Translated['pane'] = {
       'El libro no tiene hojas de esta herramienta. Dé un .xlsx guardado aquí o escrito por npm run plan, o una lista de parcelas en CSV.',
     failed:
       'El programa de hojas de cálculo no pudo terminar "{action}". Salga de la celda en que escribe e inténtelo de nuevo.',
-    unforeseen:
-      'Algo imprevisto salió mal. Inténtelo de nuevo; si se repite, abra otra vez el libro.',
+    unforeseen: 'Algo imprevisto salió mal. Inténtelo de nuevo; si se repite, abra otra vez el libro.',
   },
   nothingChanged: 'No se cambió nada.',
   detail: 'El programa dijo: {detail}',

@@ -53,8 +53,7 @@ export const pictures: Translated['pictures'] = {
     days: '{days} {days|día|días}',
     season: '{spring}/{fall}',
     alt: 'De {all} {all|temporada|temporadas}, {count} {count|tiene|tienen} ambas heladas.',
-    spread:
-      'Días sin helada: menos {least} ({leastSeason}), medio {middle}, más {most} ({mostSeason}).',
+    spread: 'Días sin helada: menos {least} ({leastSeason}), medio {middle}, más {most} ({mostSeason}).',
     openAlt: 'Sin helada en primavera u otoño: {seasons}.',
     gapAlt: 'Faltan días: {seasons}.',
     columns: ['Temporada', 'Última helada', 'Primera helada', 'Días sin helada'],
@@ -67,8 +66,7 @@ export const pictures: Translated['pictures'] = {
     put: 'Poner las gráficas en una hoja',
     drawn: '{count} {count|gráfica dibujada|gráficas dibujadas} de las hojas de clima.',
     done: '{count} {count|gráfica puesta|gráficas puestas} en la hoja {sheet}.',
-    nothing:
-      'No hay qué dibujar: las hojas de clima no tienen registro, o Temporada no tiene año o riesgo.',
+    nothing: 'No hay qué dibujar: las hojas de clima no tienen registro, o Temporada no tiene año o riesgo.',
     figures: '{title}, en cifras',
     older: 'Las gráficas de la hoja son de cifras que ya cambiaron: póngalas de nuevo.',
     olderHere: 'Las hojas cambiaron desde que se dibujaron: dibújelas de nuevo.',
@@ -79,8 +77,7 @@ export const pictures: Translated['pictures'] = {
     lead: 'Dibujadas del registro de la hoja Registro del clima. Después de un cambio allí, dibújelas de nuevo.',
     state: {
       label: 'Dibujadas de las hojas como están',
-      remark:
-        '"no": cambió el registro, o lo que se le pide. Ponga de nuevo las gráficas en la hoja.',
+      remark: '"no": cambió el registro, o lo que se le pide. Ponga de nuevo las gráficas en la hoja.',
     },
     stands: 'sí',
     older: 'no',

@@ -66,8 +66,7 @@ export const plotsPane: Pick<
     nameWanted: 'Dé a la parcela un nombre propio.',
     nameTaken: 'Otra parcela se llama "{name}". Dé a esta su propio nombre.',
     toMend: 'No se escribió nada. Corrija primero los campos marcados.',
-    formOpen:
-      'El formulario tiene cambios que aún no están en la hoja. Póngalos o ciérrelo primero.',
+    formOpen: 'El formulario tiene cambios que aún no están en la hoja. Póngalos o ciérrelo primero.',
     gone: 'No se escribió nada, porque ninguna línea de la hoja se llama ya "{name}". Deshaga lo que la cambió o cierre este formulario.',
     added: '"{name}" se agregó.',
   },
@@ -75,8 +74,7 @@ export const plotsPane: Pick<
     heading: 'Pegar parcelas de una hoja o un archivo',
     label: 'Filas copiadas de una hoja, o el texto de un archivo CSV',
     help: 'Una primera línea con títulos de Parcelas dice qué columna es cuál. Sin ella las columnas son las de la hoja, en su orden, desde Parcela. Donde una línea termina antes, el resto queda en blanco.',
-    ready:
-      '{count} {count|parcela se puede|parcelas se pueden} poner en la hoja, debajo de la última línea.',
+    ready: '{count} {count|parcela se puede|parcelas se pueden} poner en la hoja, debajo de la última línea.',
     nothing: 'Aún no hay ninguna parcela.',
     other:
       'Nada dice aquí que esto sean parcelas. Empiece con una línea de títulos, como Parcela, Cultivo, Largo; o dé en segundo lugar de cada línea un cultivo que la hoja Cultivos conozca.',

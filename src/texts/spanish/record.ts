@@ -53,8 +53,7 @@ export const record: Translated['record'] = {
     estimated: '"{given}" está marcado como estimación. La {measure} se tomó como está.',
     cellOfOtherScale:
       '"{given}" está en otra escala que {units}, la que nombran usted, el título u otra celda. Lleve todos los días a una sola.',
-    impossible:
-      'Ninguna {measure} es de {degrees} grados {units} donde crecen cucurbitáceas. Se dejó vacía.',
+    impossible: 'Ninguna {measure} es de {degrees} grados {units} donde crecen cucurbitáceas. Se dejó vacía.',
     scalesDiffer:
       'Los títulos "{header}" y "{otherHeader}" nombran escalas distintas. Dé ambas temperaturas en una.',
     scaleUnknown:
@@ -85,8 +84,7 @@ export const record: Translated['record'] = {
     gap: '{count} {count|día falta|días faltan}, del {from} al {to}.',
     noHigh:
       'Ningún día tiene una máxima que sirva, así que el calor y los cortes por calor no se pueden decir. Corrija la columna de máximas.',
-    noLow:
-      '{count} {count|día no tiene|días no tienen} mínima, este es el primero. Cuentan como sin dato.',
+    noLow: '{count} {count|día no tiene|días no tienen} mínima, este es el primero. Cuentan como sin dato.',
     voidSeason:
       'No cuenta el lado de {side} de {year}: faltan diez días o más donde una helada cambiaría su fecha.',
     fewSeasons:

@@ -40,8 +40,7 @@ export const cropNotes: Translated['cropNotes'] = {
   squashChilled: 'Por debajo de 45 °F (7 °C) el frío la daña en 2 a 3 días.',
   squashYield:
     'Extremo bajo Texas, 10,000 lb por acre en surcos a 4 ft; extremo alto Florida, 15 lb por surco de 10 ft.',
-  watermelonYield:
-    '10,000 a 70,000 lb por acre en surcos a 8 ft: un rango muy ancho, ponga el suyo.',
+  watermelonYield: '10,000 a 70,000 lb por acre en surcos a 8 ft: un rango muy ancho, ponga el suyo.',
   yieldAt5FtRows: 'De rendimientos por acre en surcos a 5 ft.',
   yieldAt6FtRows: 'De rendimientos por acre en surcos a 6 ft.',
   yieldAt8FtRows: 'De rendimientos por acre en surcos a 8 ft.',

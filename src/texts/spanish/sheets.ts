@@ -260,8 +260,7 @@ export const sheets: Translated['sheets'] = {
       startUnknown: 'Inicio no conocido: elija seed o transplant.',
       startsEarly:
         'Empieza antes de la fecha de Temporada: helada y suelo frío son más probables. Cubra o espere.',
-      shortSeason:
-        'Temporada demasiado corta: vea Días de sobra. Elija un tipo más precoz o almácigo.',
+      shortSeason: 'Temporada demasiado corta: vea Días de sobra. Elija un tipo más precoz o almácigo.',
       sowsTooLate: 'Sembrado después de la última fecha: vea Última siembra.',
       belowStandard:
         'Germinación bajo la norma federal: esa semilla se vende marcada Below Standard. Pruébela.',
@@ -300,10 +299,7 @@ export const sheets: Translated['sheets'] = {
       ['Tipos de guía', '{viningRoom} ft (unos 2 m) de espacio por planta.'],
       ['Tipos arbustivos', '{bushRoom} ft (60 a 90 cm) de espacio por planta.'],
       ['Golpes', '{hillWidth} ft (60 cm) de ancho y {hillHeight} in (15 a 20 cm) de alto.'],
-      [
-        'Golpes de plántulas',
-        '{hillTransplants} por golpe, a unas {hillTransplantGap} in (8 cm) entre sí.',
-      ],
+      ['Golpes de plántulas', '{hillTransplants} por golpe, a unas {hillTransplantGap} in (8 cm) entre sí.'],
       [
         'Siembra en macetas',
         '{seedsPerPot} semillas por maceta plantable, a {pottingDepth} in (2.5 cm) de hondo.',
@@ -312,10 +308,7 @@ export const sheets: Translated['sheets'] = {
         'Edad de las plántulas',
         'Primera hoja verdadera a unas {firstTrueLeaf} semanas; unas {leavesAtSettingOut} hojas al trasplantar.',
       ],
-      [
-        'Semilla ginoica',
-        'Cerca de {gynoeciousPollenizers} de un lote es semilla monoica, a menudo teñida.',
-      ],
+      ['Semilla ginoica', 'Cerca de {gynoeciousPollenizers} de un lote es semilla monoica, a menudo teñida.'],
       [
         'Cubiertas',
         'Fuera cuando abren las primeras flores femeninas, para que entren las abejas (Cornell). Los pepinos partenocárpicos pueden seguir cubiertos.',

@@ -11,7 +11,8 @@ export const weather: Translated['weather'] = {
   lines: {
     place: {
       label: 'Registro de',
-      remark: 'El lugar de la estación. Las hondonadas hielan hasta más tarde en primavera. Nada se calcula de él.',
+      remark:
+        'El lugar de la estación. Las hondonadas hielan hasta más tarde en primavera. Nada se calcula de él.',
     },
     units: {
       label: 'Temperaturas en',
@@ -99,7 +100,10 @@ export const weather: Translated['weather'] = {
       label: 'Helada antes de la primera de Temporada',
       remark: 'CUCURBIT.FROST.CHANCE: fracción de otoños con una anterior.',
     },
-    soilUsed: { label: 'Temperatura del suelo usada', remark: 'CUCURBIT.SOIL.RANGE donde se deja en blanco.' },
+    soilUsed: {
+      label: 'Temperatura del suelo usada',
+      remark: 'CUCURBIT.SOIL.RANGE donde se deja en blanco.',
+    },
     emergence: {
       label: 'Días a emergencia',
       remark:
@@ -206,8 +210,7 @@ export const weather: Translated['weather'] = {
       note: 'CUCURBIT.HEAT.SUCCESSION llena esta lista, con el calor del año de arriba, hasta la última siembra.',
     },
     notInRecord: 'En ningún año va el registro de la siembra que se compara hasta la última.',
-    noHeat:
-      'No hay calor con que repartirlas: ningún año del registro tiene esos días desde el más largo.',
+    noHeat: 'No hay calor con que repartirlas: ningún año del registro tiene esos días desde el más largo.',
   },
   degreeDays: { us: '°F día', metric: '°C día' },
   none: 'none',

@@ -1,0 +1,46 @@
+/** The same garden in both languages: other words, and in every cell the same figure. */
+import { afterAll, expect, test, vi } from 'vitest';
+import type { ReadValue } from '../../src/workbook/port';
+
+afterAll(() => {
+  globalThis.cucurbitLanguage = undefined;
+});
+
+type Cells = readonly (readonly ReadValue[])[];
+
+/** The demo garden's sheets in the order of the workbook, all modules read anew in the language. */
+async function sheetsIn(language: string): Promise<readonly (readonly [name: string, cells: Cells])[]> {
+  globalThis.cucurbitLanguage = language;
+  vi.resetModules();
+  const { functions } = await import('../../src/functions');
+  const { createMemoryWorkbook } = await import('../../src/hosts/file/createMemoryWorkbook');
+  const { demoFilling } = await import('../../src/templates/demoGarden');
+  const { fillSheets } = await import('../../src/workbook/fillSheets');
+  const port = createMemoryWorkbook({ functions: [...functions.values()] });
+  await fillSheets(port, demoFilling, '');
+  const sheets = await port.sheets();
+  return Promise.all(
+    sheets.map(async ({ name, used }) => [name, used === null ? [] : (await port.read(used)).values] as const),
+  );
+}
+
+/** What does not hang on the language: a number, yes or no, that there is a text, the code of an error. */
+const figureOf = (value: ReadValue): ReadValue => {
+  if (typeof value === 'string') return value === '' ? '' : 'text';
+  return typeof value === 'object' && value !== null ? value.error : value;
+};
+
+test('a garden filled in Spanish has the figures of the same garden in English', { timeout: 120_000 }, async () => {
+  const inEnglish = await sheetsIn('en');
+  const inSpanish = await sheetsIn('es');
+  expect(inSpanish).toHaveLength(inEnglish.length);
+  for (const [index, [name, cells]] of inSpanish.entries()) {
+    const [nameInEnglish, cellsInEnglish] = inEnglish[index] ?? ['', []];
+    expect(name).not.toBe(nameInEnglish);
+    expect(cells.map((row) => row.map(figureOf)), name).toEqual(
+      cellsInEnglish.map((row) => row.map(figureOf)),
+    );
+  }
+  const numbers = inSpanish.flatMap(([, cells]) => cells.flat()).filter((value) => typeof value === 'number');
+  expect(numbers.length).toBeGreaterThan(1000);
+});
