@@ -13,6 +13,7 @@ import { openXlsx } from '../../src/hosts/file/openXlsx';
 import { demoSeason } from '../../src/templates/demoGarden';
 import { fillSheets } from '../../src/workbook/fillSheets';
 import { HostError, isCellError, type HostProblem, type WorkbookPort } from '../../src/workbook/port';
+import { withTyped } from '../../src/workbook/withTyped';
 import { savedPlan, savedPlots } from '../hosts/file/savedPlan';
 
 const frosts = ['--last-frost', '2026-05-02', '--first-frost', '2026-10-10'];
@@ -466,6 +467,52 @@ describe('a plan that comes back as an .xlsx', () => {
     expect(warned[1]).toContain(
       `plan.xlsx, line ${(area?.row ?? 0) + 3}, column Length: "long" is not a number.`,
     );
+  });
+
+  test('has what wants mending in its prices and seed named by sheet and cell, once', async () => {
+    const workbook = createMemoryWorkbook({ functions: [...functions.values()] });
+    const wrong = {
+      Prices: { Land: { First: '$1,200' } },
+      Rates: { Picking: { Value: 0 } },
+      CropPrices: { pumpkin: { 'Sold by': 'dozen' } },
+      SeedOrder: { 'slicing cucumber': { 'Seed on hand': -5, 'Packed in': 2027 } },
+    };
+    const spoiled = savedPlan.map((request) => ({
+      ...request,
+      template: withTyped(request.template, wrong),
+      ...(request.template.id === 'seedorder' && {
+        inputs: [{ Crop: 'pumpkin', 'Seeds in a pack': 0, 'Price of a pack': 4 }, ...request.inputs],
+      }),
+    }));
+    await fillSheets(workbook, spoiled, 'plan');
+    const file = await workbook.bytes();
+    const { code, warned, written } = await plan('', {
+      readBytes: () => file,
+      file: 'old.xlsx',
+      options: [],
+    });
+    expect(code).toBe(1);
+    expect(warned[0]).toBe('5 things to mend in plan.xlsx:');
+    const places = warned
+      .slice(1)
+      .map(
+        (line) => /^plan\.xlsx, sheet (.+), cell ([A-Z])(\d+), (.+?): (.+)$/.exec(line)?.slice(1) ?? [line],
+      );
+    expect(places.map(([, , , row, advice]) => [row, advice])).toEqual([
+      [
+        'pumpkin, Seeds in a pack',
+        'The size of a pack is 0. It must be at least 1 seed and at most 10000000 seeds.',
+      ],
+      ['slicing cucumber, Seed on hand', expect.stringContaining('give whole seeds in digits alone')],
+      ['Land, First', expect.stringMatching(/^type a number of 0 or more in digits alone, such as 1200/)],
+      ['Picking, Value', expect.stringMatching(/^type a number above 0/)],
+      ['pumpkin, Sold by', 'choose weight, bushel, carton or each.'],
+    ]);
+    const there = places.map(async ([sheet = '', column = '', row]) => {
+      const at = { row: Number(row) - 1, column: column.charCodeAt(0) - 65, rows: 1, columns: 1 };
+      return (await written?.read({ sheet, ...at }))?.values[0]?.[0];
+    });
+    expect(await Promise.all(there)).toEqual([0, -5, '$1,200', 0, 'dozen']);
   });
 
   test.each([

@@ -80,6 +80,7 @@ export const commands = {
     replaceHint: 'Or add --replace to write over it.',
     toMend: '{count} {count|thing|things} to mend in {file}:',
     line: '{file}, line {line}{problem}',
+    cell: '{file}, sheet {sheet}, cell {cell}{problem}',
     problems: {
       empty: ': the file is empty. Give a header line and a line for each plot.',
       raggedLine:
