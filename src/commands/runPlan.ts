@@ -23,6 +23,7 @@ import { readPlanOptions, type PlanOptions } from './planOptions';
 import { printTable } from './printTable';
 import { readBytes } from './readList';
 import { readPlan, type PlanRead, type PlanReader } from './readPlan';
+import { readPrices } from './readPrices';
 import { readSeedPrices } from './readSeedPrices';
 import { UsageError } from './usageError';
 
@@ -112,8 +113,21 @@ async function planList(options: PlanOptions, tools: PlanTools): Promise<0 | 1> 
 }
 
 /** @throws UsageError */
-function readLists({ seedPrices }: PlanOptions, { readBytes: read, nearestNames }: PlanTools): ListToPut[] {
-  return seedPrices === null ? [] : [readSeedPrices(seedPrices, readBytes(seedPrices, read), nearestNames)];
+function readLists(
+  { seedPrices, prices }: PlanOptions,
+  { readBytes: read, nearestNames }: PlanTools,
+): readonly ListToPut[] {
+  const seed = seedPrices === null ? [] : [seedPrices];
+  const lists = [
+    ...seed.map((file) => readSeedPrices(file, readBytes(file, read), nearestNames)),
+    ...prices.map((file) => readPrices(file, readBytes(file, read), nearestNames)),
+  ];
+  lists.forEach(({ file, kind: { table } }, index) => {
+    const first = lists.findIndex((list) => list.kind.table.name === table.name);
+    const values = { file, other: lists[first]?.file ?? '', header: table.columns[0]?.header ?? '' };
+    if (first < index) throw new UsageError(fill(words.sameList, values));
+  });
+  return lists;
 }
 
 /** Before anything is written: a plan without the calendar that was asked for is half of it. */
