@@ -155,7 +155,7 @@ describe('a price list of seed', () => {
       expect.stringMatching(
         /^seed\.csv, line 3, column Crop: "cucumbr" is not known\. Near it: .*cucumber.* Until then the packs of this crop are not worked out\.$/,
       ),
-      'seed.csv, line 4, column Price of a pack: take the currency sign out of "$5" and leave the digits, decimals after a point. Until then the packs of this crop are not worked out.',
+      'seed.csv, line 4, column Price of a pack: take the currency sign out of "$5"; write thousands without a mark (1000) and decimals with a point (4.50). Until then the packs of this crop are not worked out.',
       'seed.csv, line 5, column Seeds in a pack: 0 does not fit. It must be at least 1. Until then the packs of this crop are not worked out.',
       'seed.csv, line 6, pumpkin, Per 1,000 seeds: The price of a pack is missing. Fill it in.',
       'seed.csv, line 7, pumpkin, Per 1,000 seeds: The price of a pack is missing. Fill it in.',
@@ -223,8 +223,8 @@ describe('lists of prices', () => {
     expect(warned).toEqual([
       '8 things to mend in prices.csv:',
       'prices.csv, line 1: the column "Thrid" is not one of this table of Prices and was left out. Columns: Item, First, Second.',
-      'prices.csv, line 2, column First: take the currency sign out of "$16" and leave the digits, decimals after a point. Until then it counts as blank.',
-      'prices.csv, line 3, Trays, First: type a number of 0 or more in digits alone, such as 1200 or 0.35.',
+      'prices.csv, line 2, column First: take the currency sign out of "$16"; write thousands without a mark (1000) and decimals with a point (4.50). Until then it counts as blank.',
+      'prices.csv, line 3, Trays, First: type a number of 0 or more in digits alone, decimals after a point, such as 1200 or 4.50.',
       'prices.csv, line 4, column Second: "x" is not a number. Type digits only, with a decimal point and no unit. Until then it counts as blank.',
       'prices.csv, line 4, Selling, First: type a share from 0 to 100%, such as 5% or 0.05.',
       'prices.csv, line 5, column Item: "Mulhc" is not known. Near it: Mulch. Until then it counts as blank.',
@@ -302,7 +302,7 @@ describe('a plot to mend spoils nothing else and is named by line, with what to 
     [
       'a currency sign',
       'A,slicing cucumber,$5,20',
-      'line 2, column Length: take the currency sign out of "$5" and leave the digits, decimals after a point. Only this plot is spoiled.',
+      'line 2, column Length: take the currency sign out of "$5"; write thousands without a mark (1000) and decimals with a point (4.50). Only this plot is spoiled.',
     ],
     [
       'no name',
@@ -605,7 +605,12 @@ describe('a plan that comes back as an .xlsx', () => {
         'The size of a pack is 0. It must be at least 1 seed and at most 10000000 seeds.',
       ],
       ['slicing cucumber, Seed on hand', expect.stringContaining('give whole seeds in digits alone')],
-      ['Land, First', expect.stringMatching(/^type a number of 0 or more in digits alone, such as 1200/)],
+      [
+        'Land, First',
+        expect.stringMatching(
+          /^type a number of 0 or more in digits alone, decimals after a point, such as 1200/,
+        ),
+      ],
       ['Picking, Value', expect.stringMatching(/^type a number above 0/)],
       ['pumpkin, Sold by', 'choose weight, bushel, carton or each.'],
     ]);

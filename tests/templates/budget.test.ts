@@ -462,7 +462,13 @@ describe('what goes wrong is said, and led to', () => {
   };
 
   test.each([
-    ['Prices', 'Land', 'First', '$1,200', /^type a number of 0 or more in digits alone, such as 1200/],
+    [
+      'Prices',
+      'Land',
+      'First',
+      '$1,200',
+      /^type a number of 0 or more in digits alone, decimals after a point, such as 1200/,
+    ],
     ['Prices', 'Wages', 'Second', -5, /^type a number of 0 or more/],
     ['Prices', 'Selling', 'First', 5, /^type a share from 0 to 100%/],
     ['Rates', 'Cells in a tray', 'Value', 7.5, /^type a whole number of 1 or more/],

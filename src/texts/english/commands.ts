@@ -103,7 +103,7 @@ export const commands = {
       maybeThousands:
         ', column {header}: "{given}" may mean thousands. Write thousands without a mark (1234), and three decimals with a 0 after them (1.2340). {spoiled}',
       currencySign:
-        ', column {header}: take the currency sign out of "{given}" and leave the digits, decimals after a point. {spoiled}',
+        ', column {header}: take the currency sign out of "{given}"; write thousands without a mark (1000) and decimals with a point (4.50). {spoiled}',
       outOfRange: ', column {header}: {given} does not fit. It must be {limits}. {spoiled}',
       notWhole: ', column {header}: {given} is not a whole number. Round it. {spoiled}',
       percentForShare:

@@ -122,8 +122,8 @@ export const money = {
     toMend: '{header}: {advice}',
     /** What to do about what does not fit. */
     mend: {
-      orNone: 'type a number of 0 or more in digits alone, such as 1200 or 0.35.',
-      size: 'type a number above 0 in digits alone, such as 1200 or 0.35.',
+      orNone: 'type a number of 0 or more in digits alone, decimals after a point, such as 1200 or 4.50.',
+      size: 'type a number above 0 in digits alone, decimals after a point, such as 1200 or 4.50.',
       count: 'type a whole number of 1 or more in digits alone.',
       share: 'type a share from 0 to 100%, such as 5% or 0.05.',
       grade: 'type a share above 0, up to 100%, such as 10% or 0.1.',
