@@ -5,6 +5,7 @@ import { functions } from '../../src/functions';
 import { openHeadless } from '../../src/hosts/browser/openHeadless';
 import { openExcelWorkbook } from '../../src/hosts/excel/openExcelWorkbook';
 import { createMemoryWorkbook } from '../../src/hosts/file/createMemoryWorkbook';
+import { findInPrices } from '../../src/templates/findInPrices';
 import { demoFilling, demoPlots, demoPrices, demoSeason } from '../../src/templates/demoGarden';
 import { plotsTemplate } from '../../src/templates/plots';
 import { pricesTemplate } from '../../src/templates/prices';
@@ -13,7 +14,6 @@ import { fillSheets } from '../../src/workbook/fillSheets';
 import { isCellError, type ReadValue, type WorkbookPort } from '../../src/workbook/port';
 import { readFilling } from '../../src/workbook/readFilling';
 import type { InputRow } from '../../src/workbook/template';
-import { findInPrices } from '../../src/taskpane/priceFindings';
 import { withTyped, type TypedCells } from '../../src/workbook/withTyped';
 import { watermelon1999 } from '../calc/budget/publishedBudget';
 import { change } from '../contract/contractWorkbook';
@@ -462,15 +462,21 @@ describe('what goes wrong is said, and led to', () => {
   };
 
   test.each([
-    ['Prices', 'Land', 'First', '$1,200', /^First: type a number of 0 or more in digits alone, such as 1200/],
-    ['Prices', 'Wages', 'Second', -5, /^Second: type a number of 0 or more/],
-    ['Prices', 'Selling', 'First', 5, /^First: type a share from 0 to 100%/],
-    ['Rates', 'Cells in a tray', 'Value', 7.5, /^Value: type a whole number of 1 or more/],
-    ['Rates', 'Picking', 'Value', 0, /^Value: type a number above 0/],
-    ['Rates', 'Nitrogen in the bag', 'Value', 10, /^Value: type a share above 0, up to 100%/],
-    ['CropPrices', 'pumpkin', 'Seed price', '12 or so', /^Seed price: type a number of 0 or more/],
-    ['CropPrices', 'pumpkin', 'Mulched', 80, /^Mulched: type a share from 0 to 100%/],
-    ['CropPrices', 'pumpkin', 'Sold by', 'dozen', /^Sold by: choose weight, bushel, carton or each/],
+    [
+      'Prices',
+      'Land',
+      'First',
+      '$1,200',
+      /^type a number of 0 or more in digits alone, decimals after a point, such as 1200/,
+    ],
+    ['Prices', 'Wages', 'Second', -5, /^type a number of 0 or more/],
+    ['Prices', 'Selling', 'First', 5, /^type a share from 0 to 100%/],
+    ['Rates', 'Cells in a tray', 'Value', 7.5, /^type a whole number of 1 or more/],
+    ['Rates', 'Picking', 'Value', 0, /^type a number above 0/],
+    ['Rates', 'Nitrogen in the bag', 'Value', 10, /^type a share above 0, up to 100%/],
+    ['CropPrices', 'pumpkin', 'Seed price', '12 or so', /^type a number of 0 or more/],
+    ['CropPrices', 'pumpkin', 'Mulched', 80, /^type a share from 0 to 100%/],
+    ['CropPrices', 'pumpkin', 'Sold by', 'dozen', /^choose weight, bushel, carton or each/],
   ] as const)('%s, %s, %s: %s', async (table, row, header, value, says) => {
     const port = await filled(memory(), { plots: demoPlots, prices: demoPrices });
     expect(await found(port)).toEqual([]);

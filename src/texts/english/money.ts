@@ -118,15 +118,17 @@ export const money = {
       rowAnHour: { us: 'ft an hour', metric: 'm an hour' },
       hoursOfRow: { us: 'hours per 100 ft', metric: 'hours per 100 m' },
     },
-    /** What does not fit, and what to type. */
+    /** In a sentence on a column of the row. */
+    toMend: '{header}: {advice}',
+    /** What to do about what does not fit. */
     mend: {
-      orNone: '{header}: type a number of 0 or more in digits alone, such as 1200 or 0.35.',
-      size: '{header}: type a number above 0 in digits alone, such as 1200 or 0.35.',
-      count: '{header}: type a whole number of 1 or more in digits alone.',
-      share: '{header}: type a share from 0 to 100%, such as 5% or 0.05.',
-      grade: '{header}: type a share above 0, up to 100%, such as 10% or 0.1.',
-      soldBy: 'Sold by: choose weight, bushel, carton or each.',
-      weight: 'Weight of one: give it, for it is not published for this crop and unit.',
+      orNone: 'type a number of 0 or more in digits alone, decimals after a point, such as 1200 or 4.50.',
+      size: 'type a number above 0 in digits alone, decimals after a point, such as 1200 or 4.50.',
+      count: 'type a whole number of 1 or more in digits alone.',
+      share: 'type a share from 0 to 100%, such as 5% or 0.05.',
+      grade: 'type a share above 0, up to 100%, such as 10% or 0.1.',
+      soldBy: 'choose weight, bushel, carton or each.',
+      weight: 'give it, for it is not published for this crop and unit.',
     },
   },
   byCrop: {
