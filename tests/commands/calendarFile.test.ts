@@ -7,8 +7,9 @@ import { functions } from '../../src/functions';
 import { calendarTasks } from '../../src/functions/calendarTasks';
 import { createMemoryWorkbook } from '../../src/hosts/file/createMemoryWorkbook';
 import { calendarTemplate } from '../../src/templates/calendar';
-import { demoFilling } from '../../src/templates/demoGarden';
+import { demoFilling, demoPlots } from '../../src/templates/demoGarden';
 import { makeCalendar } from '../../src/templates/makeCalendar';
+import { plotsTemplate } from '../../src/templates/plots';
 import { seasonTemplate } from '../../src/templates/season';
 import { fillSheets } from '../../src/workbook/fillSheets';
 import type { CellValue, WorkbookPort } from '../../src/workbook/port';
@@ -84,6 +85,20 @@ describe('the file of a calendar', () => {
     expect(find('Creek 1: Set out')?.description).toContain('slicing cucumber\nOnly into soil of 64 °F');
     expect(text).toContain('DTSTART;VALUE=DATE:20270516\r\n');
     expect(text).toContain('X-WR-CALNAME:Calendar of Invented garden on the creek\r\n');
+  });
+
+  test('says of itself which plots it leaves out, and wherefore', async () => {
+    const workbook = empty();
+    const nameless = { Plot: 'Wet, low; end', Crop: 'no such crop', Length: 40, Width: 8 };
+    const requests = demoFilling.map((request) =>
+      request.template === plotsTemplate ? { ...request, inputs: [...demoPlots, nameless] } : request,
+    );
+    await fillSheets(workbook, requests, 'fill');
+    await makeCalendar(workbook, calendarTasks, 'make');
+    const calendar = new ICAL.Component(ICAL.parse(await fileOf(workbook)) as unknown[]);
+    expect(calendar.getFirstPropertyValue('x-wr-caldesc')).toMatch(
+      /^Not in it.*: Wet, low; end \(no known crop\)\.$/,
+    );
   });
 
   test('a task keeps its name when its day moves, within a season', async () => {

@@ -1,14 +1,11 @@
 /** The sheets of money over every host: a published budget, sums over plots, a second scenario, and what goes wrong. */
 import fc from 'fast-check';
-import { afterEach, describe, expect, it, test } from 'vitest';
+import { describe, expect, it, test } from 'vitest';
 import { functions } from '../../src/functions';
-import { openHeadless } from '../../src/hosts/browser/openHeadless';
-import { openExcelWorkbook } from '../../src/hosts/excel/openExcelWorkbook';
-import { createMemoryWorkbook } from '../../src/hosts/file/createMemoryWorkbook';
 import { demoFilling, demoPlots, demoPrices, demoSeason } from '../../src/templates/demoGarden';
 import { plotsTemplate } from '../../src/templates/plots';
 import { pricesTemplate } from '../../src/templates/prices';
-import { allTemplates, functionNamespace } from '../../src/templates/sheets';
+import { allTemplates } from '../../src/templates/sheets';
 import { fillSheets } from '../../src/workbook/fillSheets';
 import { isCellError, type ReadValue, type WorkbookPort } from '../../src/workbook/port';
 import { readFilling } from '../../src/workbook/readFilling';
@@ -17,39 +14,9 @@ import { findInPrices } from '../../src/taskpane/priceFindings';
 import { withTyped, type TypedCells } from '../../src/workbook/withTyped';
 import { watermelon1999 } from '../calc/budget/publishedBudget';
 import { change } from '../contract/contractWorkbook';
-import { openStandIn } from '../excelStandIn/openStandIn';
+import { hosts, openFile as memory } from '../contract/openHosts';
 
-const registered = [...functions.values()];
 const settleMs = 120_000;
-const open: (() => void)[] = [];
-afterEach(() => {
-  for (const close of open.splice(0)) close();
-});
-
-const memory = (): WorkbookPort => createMemoryWorkbook({ functions: registered });
-const hosts: readonly (readonly [string, () => WorkbookPort])[] = [
-  ['file', memory],
-  [
-    'browser',
-    () => {
-      const workbook = openHeadless({
-        functions: registered,
-        namespace: functionNamespace,
-        firstSheet: 'Notepad',
-      });
-      open.push(() => workbook.dispose());
-      return workbook;
-    },
-  ],
-  [
-    'excel',
-    () => {
-      const standIn = openStandIn({ firstSheet: 'Notepad', functions: registered });
-      open.push(() => standIn.close());
-      return openExcelWorkbook({ ...standIn, namespace: functionNamespace });
-    },
-  ],
-];
 
 interface Plan {
   readonly plots: readonly InputRow[];
