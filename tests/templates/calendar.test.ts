@@ -154,7 +154,14 @@ test(
       { Plot: '=2+2', Crop: 'zucchini', Length: 50, Width: 20, Germination: 0.9 },
       {},
     ];
-    const seen = [];
+    const seen: {
+      made: object;
+      leftOut: unknown;
+      reports: unknown;
+      calendar: readonly string[];
+      weeks: readonly string[];
+      above: unknown;
+    }[] = [];
     for (const [, openHost] of hosts) {
       const port = openHost();
       await fill(port, plots);
