@@ -27,9 +27,9 @@ export async function calendarFile(workbook: WorkbookPort, now: Date): Promise<s
   const name = place === '' ? words.title : fill(words.file.name, { place });
   const without = await readNamed(workbook, calendarTemplate.report?.name ?? '');
   const made = ical({
-    name,
+    name: escaped(name),
     // Programs that show it say there what the sheet leaves out.
-    ...(without !== '' && { description: without }),
+    ...(without !== '' && { description: escaped(without) }),
     prodId: { company: 'cucurbit-functions', product: 'calendar', language: 'EN' },
   });
   const times = new Map<string, number>();
@@ -69,6 +69,11 @@ async function readNamed(workbook: WorkbookPort, name: string): Promise<string> 
   const area = await workbook.locate(name);
   const value = area === null ? null : ((await workbook.read(area)).values[0]?.[0] ?? null);
   return isCellError(value) ? '' : printable(textOf(value));
+}
+
+/** As RFC 5545, 3.3.11, has it of texts: the library does so for those of events, not for the calendar's own. */
+function escaped(text: string): string {
+  return text.replaceAll(/[\\;,]/g, (mark) => `\\${mark}`).replaceAll(/\r\n|\r|\n/g, '\\n');
 }
 
 function dayIn(value: ReadValue): number | null {
