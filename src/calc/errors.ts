@@ -135,6 +135,8 @@ export type Problem =
   | { readonly code: 'tooManyDates'; readonly count: number; readonly most: number }
   /** No function of that name has steps to show. Shown as #N/A. */
   | { readonly code: 'unknownFunction'; readonly given: string; readonly nearest: readonly string[] }
+  /** An answer cannot be held to more than one row of results. */
+  | { readonly code: 'listOfAnswers'; readonly id: string }
   | { readonly code: 'tooManyArguments'; readonly id: string; readonly most: number }
   | { readonly code: 'testedWithoutAssurance' }
   /** An assurance of 1. */

@@ -26,6 +26,7 @@ import {
 } from './english/reference';
 import { seedOrder } from './english/seedOrder';
 import { sheets } from './english/sheets';
+import { slips } from './english/slips';
 import { weather } from './english/weather';
 
 export const english = {
@@ -38,6 +39,7 @@ export const english = {
   record,
   seedOrder,
   sheets,
+  slips,
   weather,
   beetles,
   budgets,
@@ -398,6 +400,8 @@ export const english = {
     unknownFunction: 'There is no function called "{given}" whose steps can be shown. Near it: {nearest}.',
     unknownFunctionNoneNear:
       'There is no function called "{given}" whose steps can be shown. Type a name such as SEED.NEEDED.',
+    listOfAnswers:
+      '{id} gives several rows. Check one cell of them with CHECK.ANSWER and INDEX, such as =CUCURBIT.CHECK.ANSWER(A1,INDEX(CUCURBIT.{id}(…),1,1)).',
     tooManyArguments: '{id} takes {most} {most|argument|arguments}. Leave the others out.',
     frostDatesReversed:
       'The first frost ({firstFrost}) must come after the last frost ({lastFrost}). South of the equator the first frost of fall is in the next calendar year: type its year too.',
