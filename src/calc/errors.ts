@@ -113,6 +113,8 @@ export type Problem =
       readonly areaPerLand: number;
     }
   | { readonly code: 'noHillFits'; readonly side: number; readonly hillSpacing: number; readonly unit: Unit }
+  /** For a picture. */
+  | { readonly code: 'tooManyRowsToPlace'; readonly rows: number; readonly most: number }
   | { readonly code: 'noBedFits'; readonly width: number; readonly bedWidth: number; readonly unit: Unit }
   | {
       readonly code: 'rowsTooClose';

@@ -9,6 +9,7 @@ import { guide } from './english/guide';
 import { money } from './english/money';
 import { pane } from './english/pane';
 import { pictures } from './english/pictures';
+import { plotPictures } from './english/plotPictures';
 import { record } from './english/record';
 import {
   beetles,
@@ -38,6 +39,7 @@ export const english = {
   money,
   pane,
   pictures,
+  plotPictures,
   record,
   seedOrder,
   sheets,
@@ -381,6 +383,8 @@ export const english = {
       'No hill fits: a side of the plot is {side} {unit} and each hill needs {hillSpacing} {unit}. Hill spacing is in {unit}; was a smaller unit meant?',
     noBedFits:
       'No bed fits: the plot is {width} {unit} wide and a bed is {bedWidth} {unit}. Give a narrower bed, or check the width of the plot.',
+    tooManyRowsToPlace:
+      'This plot has {rows} rows; a picture shows at most {most}. Check the width and the row spacing, or make two plots of it.',
     rowsTooClose:
       '{rows} rows in a bed of {bedWidth} {unit} stand {apart} {spacingUnit} apart. Give fewer rows, so that they are at least {least} {spacingUnit} apart, or check the width of the bed.',
     noHillRowFits:
