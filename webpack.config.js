@@ -9,6 +9,7 @@ const CustomFunctionsMetadataPlugin = require('custom-functions-metadata-plugin'
 const HtmlWebpackPlugin = require('html-webpack-plugin');
 const MiniCssExtractPlugin = require('mini-css-extract-plugin');
 const TerserPlugin = require('terser-webpack-plugin');
+const FunctionPagesPlugin = require('./src/entries/functionPagesPlugin.cjs');
 const { version } = require('./package.json');
 
 const source = (...parts) => path.resolve(__dirname, 'src', ...parts);
@@ -18,11 +19,20 @@ const functionFiles = [
   ...readFileSync(source('entries', 'functions.ts'), 'utf8').matchAll(/^import '\.\.\/functions\/(\w+)'/gm),
 ].map(([, name]) => source('functions', `${name}.ts`));
 
-/** The same comments that become functions.json, for the formula bar of the browser workbook. */
+/** Where what is said of the functions stands: their comments, which become functions.json, and README. */
+const saidOfFunctions = { files: functionFiles, readme: path.resolve(__dirname, 'README.md') };
+
+/** The same for the formula bar of the browser workbook and the pane. */
 const functionHelp = {
   resourceQuery: /^\?help$/,
   loader: source('entries', 'functionHelp.cjs'),
-  options: { files: functionFiles },
+  options: saidOfFunctions,
+};
+
+/** Of the index of the function reference. */
+const functionSearch = {
+  import: source('entries', 'functionSearch.ts'),
+  filename: 'functions/search.js',
 };
 
 const typeScript = {
@@ -53,7 +63,7 @@ const sayAddress = ({ server }) => {
 
 const browser = ({ WEBPACK_SERVE: isServed }, { mode }) => ({
   name: 'browser',
-  entry: { browser: source('entries', 'browser.ts') },
+  entry: { browser: source('entries', 'browser.ts'), functionSearch },
   output: {
     path: path.resolve(__dirname, 'dist'),
     filename: 'browser/[name].js',
@@ -69,8 +79,10 @@ const browser = ({ WEBPACK_SERVE: isServed }, { mode }) => ({
     new HtmlWebpackPlugin({
       template: source('entries', 'browser.html'),
       filename: 'index.html',
+      chunks: ['browser'],
       favicon: source('taskpane', 'assets', 'icon.svg'),
     }),
+    new FunctionPagesPlugin(saidOfFunctions),
   ],
   devtool: mode === 'production' ? false : 'cheap-module-source-map',
   performance: { hints: false },
@@ -106,7 +118,11 @@ const manifestFor = (manifest) =>
 
 const excel = async (env, { mode, configName = [] }) => ({
   name: 'excel',
-  entry: { functions: source('entries', 'functions.ts'), taskpane: source('entries', 'excel.ts') },
+  entry: {
+    functions: source('entries', 'functions.ts'),
+    taskpane: source('entries', 'excel.ts'),
+    functionSearch,
+  },
   output: {
     path: path.resolve(__dirname, 'dist/excel'),
     filename: '[name].js',
@@ -114,11 +130,12 @@ const excel = async (env, { mode, configName = [] }) => ({
     clean: true,
   },
   resolve: { extensions: ['.ts', '.js'] },
-  module: { rules: [typeScript, styles] },
+  module: { rules: [typeScript, functionHelp, styles] },
   optimization: { minimizer: [fastMinimizer] },
   plugins: [
     new MiniCssExtractPlugin({ filename: '[name].css' }),
     new CustomFunctionsMetadataPlugin({ output: 'functions.json', input: functionFiles }),
+    new FunctionPagesPlugin({ ...saidOfFunctions, address: `${addinUrl}/functions` }),
     new HtmlWebpackPlugin({
       template: source('entries', 'excel.html'),
       filename: 'taskpane.html',

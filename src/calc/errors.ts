@@ -113,6 +113,8 @@ export type Problem =
       readonly areaPerLand: number;
     }
   | { readonly code: 'noHillFits'; readonly side: number; readonly hillSpacing: number; readonly unit: Unit }
+  /** For a picture. */
+  | { readonly code: 'tooManyRowsToPlace'; readonly rows: number; readonly most: number }
   | { readonly code: 'noBedFits'; readonly width: number; readonly bedWidth: number; readonly unit: Unit }
   | {
       readonly code: 'rowsTooClose';
@@ -135,6 +137,8 @@ export type Problem =
   | { readonly code: 'tooManyDates'; readonly count: number; readonly most: number }
   /** No function of that name has steps to show. Shown as #N/A. */
   | { readonly code: 'unknownFunction'; readonly given: string; readonly nearest: readonly string[] }
+  /** An answer cannot be held to more than one row of results. */
+  | { readonly code: 'listOfAnswers'; readonly id: string }
   | { readonly code: 'tooManyArguments'; readonly id: string; readonly most: number }
   | { readonly code: 'testedWithoutAssurance' }
   /** An assurance of 1. */

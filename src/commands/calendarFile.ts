@@ -1,6 +1,6 @@
 /** The tasks of the Calendar sheet as an iCalendar file (RFC 5545): days, not hours, that take up nobody's time. */
 import ical, { ICalEventTransparency } from 'ical-generator';
-import { calendarTable } from '../templates/calendar';
+import { calendarTable, calendarTemplate } from '../templates/calendar';
 import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
 import { isCellError, type ReadValue, type WorkbookPort } from '../workbook/port';
@@ -25,7 +25,13 @@ export async function calendarFile(workbook: WorkbookPort, now: Date): Promise<s
   const place = await readNamed(workbook, 'PLACE');
   const season = await readNamed(workbook, 'SEASON_YEAR');
   const name = place === '' ? words.title : fill(words.file.name, { place });
-  const made = ical({ name, prodId: { company: 'cucurbit-functions', product: 'calendar', language: 'EN' } });
+  const without = await readNamed(workbook, calendarTemplate.report?.name ?? '');
+  const made = ical({
+    name: escaped(name),
+    // Programs that show it say there what the sheet leaves out.
+    ...(without !== '' && { description: escaped(without) }),
+    prodId: { company: 'cucurbit-functions', product: 'calendar', language: 'EN' },
+  });
   const times = new Map<string, number>();
   for (const row of table?.rows ?? []) {
     const cell = ({ header }: { readonly header: string }): ReadValue =>
@@ -63,6 +69,11 @@ async function readNamed(workbook: WorkbookPort, name: string): Promise<string> 
   const area = await workbook.locate(name);
   const value = area === null ? null : ((await workbook.read(area)).values[0]?.[0] ?? null);
   return isCellError(value) ? '' : printable(textOf(value));
+}
+
+/** As RFC 5545, 3.3.11, has it of texts: the library does so for those of events, not for the calendar's own. */
+function escaped(text: string): string {
+  return text.replaceAll(/[\\;,]/g, (mark) => `\\${mark}`).replaceAll(/\r\n|\r|\n/g, '\\n');
 }
 
 function dayIn(value: ReadValue): number | null {

@@ -55,6 +55,7 @@ function followsFrom({ line, header, text }: FindingOfLine, problem: ListProblem
   return problem.code === 'notAChoice' || text.startsWith('#') || header === problem.header;
 }
 
-function sayPlace({ row, header, text }: FindingOfLine, { noName }: ListKind = listOfPlots): string {
+/** Which row and column, and what is said of it. */
+export function sayPlace({ row, header, text }: Finding, { noName }: ListKind = listOfPlots): string {
   return fill(words.finding, { plot: row === '' ? noName : row, header, text });
 }

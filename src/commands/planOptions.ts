@@ -21,6 +21,8 @@ export interface PlanOptions {
   readonly season: Readonly<Record<string, string | number>>;
   /** The file with the price list of seed; null for none. */
   readonly seedPrices: string | null;
+  /** The files with prices for the budget. */
+  readonly prices: readonly string[];
   /** The record that the frost dates are out of; null where they are given. */
   readonly weather: WeatherOptions | null;
 }
@@ -54,6 +56,7 @@ const known = {
   assurance: string,
   place: string,
   'seed-prices': string,
+  prices: string,
   replace: { type: 'boolean' },
 } as const;
 
@@ -73,12 +76,13 @@ const examples: Readonly<Record<Option, string>> = {
   assurance: '0.9',
   place: 'NAME',
   'seed-prices': 'seedprices.csv',
+  prices: 'prices.csv',
   replace: '',
 };
 
 /** @throws UsageError */
 export function readPlanOptions(args: readonly string[]): PlanOptions {
-  const { plots, given } = readArguments(args);
+  const { plots, prices, given } = readArguments(args);
   const out = given.get('out') ?? refuseMissing('out');
   if (!/\.xlsx$/i.test(out)) refuse(words.outExtension, { given: out });
   const calendar = given.get('calendar') ?? null;
@@ -103,6 +107,7 @@ export function readPlanOptions(args: readonly string[]): PlanOptions {
     calendar,
     replace: given.has('replace'),
     seedPrices: given.get('seed-prices') ?? null,
+    prices,
     weather,
     season: {
       ...(place === undefined ? {} : { PLACE: place }),
@@ -156,7 +161,7 @@ function yearOf(day: number): number {
 type Given = ReadonlyMap<Option, string>;
 
 /** Not strict: the parser's own refusals are not in our words. */
-function readArguments(args: readonly string[]): { plots: string; given: Given } {
+function readArguments(args: readonly string[]): { plots: string; prices: string[]; given: Given } {
   const { tokens } = parseArgs({
     args: [...args],
     options: known,
@@ -166,6 +171,7 @@ function readArguments(args: readonly string[]): { plots: string; given: Given }
   });
   const given = new Map<Option, string>();
   const files: string[] = [];
+  const prices: string[] = [];
   for (const token of tokens) {
     if (token.kind === 'positional') files.push(token.value);
     if (token.kind !== 'option') continue;
@@ -177,10 +183,12 @@ function readArguments(args: readonly string[]): { plots: string; given: Given }
       refuse(words.noValueWanted, { option: rawName, given: value });
     }
     given.set(name, value ?? '');
+    // The one option that may be given again.
+    if (name === 'prices') prices.push(value ?? '');
   }
   const [plots, second] = files;
   if (second !== undefined) refuse(words.secondFile, { given: second });
-  return { plots: plots ?? refuse(words.noFile), given };
+  return { plots: plots ?? refuse(words.noFile), prices, given };
 }
 
 function isOption(name: string): name is Option {

@@ -1,28 +1,20 @@
 /** The price list of seed out of a file of text, for the Seed order sheet. */
 import { listOfSeedPrices, type ListProblem, type NearestNames } from '../templates/sayListProblem';
+import { seedOrderTemplate } from '../templates/seedOrder';
 import { seedPricesTable } from '../templates/seedPrices';
 import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
-import { findFindings } from '../workbook/findFindings';
-import type { WorkbookPort } from '../workbook/port';
 import { readDelimited } from '../workbook/readDelimited';
 import { readInputs } from '../workbook/readInputs';
-import type { InputRow } from '../workbook/template';
 import { listToMend } from './listToMend';
+import type { ListToPut } from './listToPut';
 import { textOf } from './readList';
 import { UsageError } from './usageError';
-
-export interface SeedPrices {
-  readonly file: string;
-  readonly inputs: readonly InputRow[];
-  /** What wants mending, by line, once the list is in the workbook. */
-  toMend(workbook: WorkbookPort): Promise<readonly string[]>;
-}
 
 const headers = seedPricesTable.columns.map(({ header }) => header);
 
 /** @throws UsageError where there is no line that can be taken */
-export function readSeedPrices(file: string, bytes: Uint8Array, nearestNames: NearestNames): SeedPrices {
+export function readSeedPrices(file: string, bytes: Uint8Array, nearestNames: NearestNames): ListToPut {
   const delimited = readDelimited(textOf(file, bytes), { headers, mayBeBare: false });
   const { inputs, problems } = readInputs(seedPricesTable, delimited);
   const found: readonly ListProblem[] = [
@@ -37,16 +29,9 @@ export function readSeedPrices(file: string, bytes: Uint8Array, nearestNames: Ne
   }
   return {
     file,
-    inputs,
-    async toMend(workbook) {
-      const table = await workbook.readTable(seedPricesTable.name);
-      const first = (table?.area.row ?? 0) + 1;
-      const findings = await findFindings(workbook, seedPricesTable, '');
-      const errors = findings.map((finding) => ({
-        ...finding,
-        line: delimited.rows[finding.area.row - first]?.line ?? 0,
-      }));
-      return listToMend(file, found, errors, nearestNames, listOfSeedPrices);
-    },
+    kind: listOfSeedPrices,
+    problems: found,
+    addTo: (request) => (request.template.id === seedOrderTemplate.id ? { ...request, inputs } : request),
+    lineOf: (index) => delimited.rows[index]?.line,
   };
 }

@@ -2,7 +2,6 @@
 import type { CalendarTasks } from '../templates/drawUpCalendar';
 import { makeCalendar, type CalendarMade } from '../templates/makeCalendar';
 import { causesInPlots, plotsTable, plotsTemplate } from '../templates/plots';
-import { seedOrderTemplate } from '../templates/seedOrder';
 import {
   putWeatherPictures,
   readWeatherToDraw,
@@ -19,11 +18,13 @@ import type { NearestNames } from '../templates/sayListProblem';
 import { calendarFile } from './calendarFile';
 import { frostsOfWeather, type WeatherFrosts, type WeatherTools } from './frostsOfWeather';
 import { listRemarks, listToMend, type FindingOfLine } from './listToMend';
+import { pricesToMend, type ListToPut } from './listToPut';
 import { readPlanOptions, type PlanOptions } from './planOptions';
 import { printTable } from './printTable';
 import { readBytes } from './readList';
 import { readPlan, type PlanRead, type PlanReader } from './readPlan';
-import { readSeedPrices, type SeedPrices } from './readSeedPrices';
+import { readPrices } from './readPrices';
+import { readSeedPrices } from './readSeedPrices';
 import { UsageError } from './usageError';
 
 const words = catalogue.commands.plan;
@@ -79,16 +80,9 @@ async function planList(options: PlanOptions, tools: PlanTools): Promise<0 | 1> 
   const { weather } = options;
   const frosts =
     weather === null ? null : frostsOfWeather(weather, readBytes(weather.file, tools.readBytes), tools);
-  const prices =
-    options.seedPrices === null
-      ? null
-      : readSeedPrices(
-          options.seedPrices,
-          readBytes(options.seedPrices, tools.readBytes),
-          tools.nearestNames,
-        );
+  const lists = readLists(options, tools);
   refuseTaken(options, tools);
-  const { workbook, plots, units, calendar } = await writeWorkbook(options, read, frosts, prices, tools);
+  const { workbook, plots, units, calendar } = await writeWorkbook(options, read, frosts, lists, tools);
   tools.say(printTable(plots, plotsTable, { units, without: sentences }));
   const found = (await findFindings(workbook, plotsTable, notesHeader, causesInPlots)).map(
     (finding): FindingOfLine => {
@@ -107,22 +101,33 @@ async function planList(options: PlanOptions, tools: PlanTools): Promise<0 | 1> 
   frosts?.said.forEach((line) => tools.say(line));
   frosts?.doubts.forEach((line) => tools.warn(line));
   if (read.typedOver > 0) tools.say(fill(words.typedOver, { count: read.typedOver }));
-  const plotsToMend = listToMend(file, read.problems, ofKind('error'), tools.nearestNames);
-  const isWell = [
-    isWhole,
-    frosts?.isDoubtful !== true,
-    sayToMend(file, plotsToMend, tools),
-    prices === null || sayToMend(prices.file, await prices.toMend(workbook), tools),
-  ];
-  return isWell.every(Boolean) ? 0 : 1;
+  const toMend = [
+    { file, lines: listToMend(file, read.problems, ofKind('error'), tools.nearestNames) },
+    ...(await pricesToMend(workbook, options.out, lists, tools.nearestNames)),
+  ].filter(({ lines }) => lines.length > 0);
+  for (const { file: of, lines } of toMend) {
+    tools.warn(fill(words.toMend, { count: lines.length, file: of }));
+    lines.forEach((line) => tools.warn(line));
+  }
+  return isWhole && frosts?.isDoubtful !== true && toMend.length === 0 ? 0 : 1;
 }
 
-/** @returns whether there is nothing to mend */
-function sayToMend(file: string, lines: readonly string[], { warn }: PlanTools): boolean {
-  if (lines.length === 0) return true;
-  warn(fill(words.toMend, { count: lines.length, file }));
-  lines.forEach((line) => warn(line));
-  return false;
+/** @throws UsageError */
+function readLists(
+  { seedPrices, prices }: PlanOptions,
+  { readBytes: read, nearestNames }: PlanTools,
+): readonly ListToPut[] {
+  const seed = seedPrices === null ? [] : [seedPrices];
+  const lists = [
+    ...seed.map((file) => readSeedPrices(file, readBytes(file, read), nearestNames)),
+    ...prices.map((file) => readPrices(file, readBytes(file, read), nearestNames)),
+  ];
+  lists.forEach(({ file, kind: { table } }, index) => {
+    const first = lists.findIndex((list) => list.kind.table.name === table.name);
+    const values = { file, other: lists[first]?.file ?? '', header: table.columns[0]?.header ?? '' };
+    if (first < index) throw new UsageError(fill(words.sameList, values));
+  });
+  return lists;
 }
 
 /** Before anything is written: a plan without the calendar that was asked for is half of it. */
@@ -170,7 +175,7 @@ async function writeWorkbook(
   options: PlanOptions,
   { requests }: PlanRead,
   frosts: WeatherFrosts | null,
-  prices: SeedPrices | null,
+  lists: readonly ListToPut[],
   tools: PlanTools,
 ): Promise<Written> {
   const workbook = tools.makeWorkbook();
@@ -180,8 +185,7 @@ async function writeWorkbook(
   const isAdded = ({ template }: FillRequest): boolean => added.some((one) => one.template === template);
   const kept = requests.filter((request) => !isAdded(request));
   const asked = [...kept, ...added].map((request) => ({
-    ...request,
-    ...(prices !== null && request.template.id === seedOrderTemplate.id && { inputs: prices.inputs }),
+    ...lists.reduce((filled, list) => list.addTo(filled), request),
     form: { ...request.form, ...season },
   }));
   await fillSheets(workbook, asked, plotsTemplate.title);

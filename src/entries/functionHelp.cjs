@@ -1,12 +1,12 @@
-/** A webpack loader: out of the comments of the functions in `files`, what functions.json says of them. */
-const { generateCustomFunctionsMetadata } = require('custom-functions-metadata');
+/** A webpack loader: out of the comments of the functions in `files`, and of README, what is said of each. */
+const { describeFunctions } = require('./describeFunctions.cjs');
 
 module.exports = function functionHelp() {
-  const { files } = this.getOptions();
-  for (const file of files) this.addDependency(file);
+  const { files, readme } = this.getOptions();
+  for (const file of [...files, readme]) this.addDependency(file);
   const done = this.async();
-  generateCustomFunctionsMetadata(files).then(({ errors, metadataJson }) => {
-    if (errors.length > 0) done(new Error(errors.join('\n')));
-    else done(null, `export const functionHelp = ${JSON.stringify(JSON.parse(metadataJson).functions)};`);
-  }, done);
+  describeFunctions(files, readme).then(
+    (described) => done(null, `export const functionHelp = ${JSON.stringify(described)};`),
+    done,
+  );
 };

@@ -1,4 +1,4 @@
-/** What webpack makes of `entries/functions` for the browser workbook: see functionHelp.cjs. */
+/** What webpack makes of `entries/functions` see functionHelp.cjs. */
 declare module '*?help' {
-  export const functionHelp: readonly import('../hosts/browser/describeFunctions').FunctionHelp[];
+  export const functionHelp: readonly import('../workbook/functionHelp').ListedFunction[];
 }

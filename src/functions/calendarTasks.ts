@@ -18,11 +18,11 @@ const tasksOfPlot = answering((plot: PlotDates) =>
   plotTasks({
     ...plot,
     startUnderCover: orNull(plot.startUnderCover),
-    inGround: dayOf(plot.inGround),
+    inGround: orNull(plot.inGround),
     coverOff: orNull(plot.coverOff),
-    firstPick: dayOf(plot.firstPick),
-    lastPick: dayOf(plot.lastPick),
-    lastSowing: dayOf(plot.lastSowing),
+    firstPick: orNull(plot.firstPick),
+    lastPick: orNull(plot.lastPick),
+    lastSowing: orNull(plot.lastSowing),
   }),
 );
 

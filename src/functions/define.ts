@@ -22,6 +22,8 @@ export interface CellOutcome {
 export interface Parameter<T> {
   readonly name: string;
   readonly optional: boolean;
+  /** The words that it takes, where it takes no others. */
+  readonly choices?: readonly string[];
   read(raw: unknown): T;
 }
 
@@ -44,6 +46,10 @@ export interface FunctionDefinition {
   readonly parameters: readonly Parameter<unknown>[];
   readonly result: ResultKind;
   run(args: readonly unknown[]): CellOutcome | CellFault;
+  /** The arguments as the calculation takes them. @throws CalcError */
+  read(args: readonly unknown[]): readonly unknown[];
+  /** The bare calculation on arguments that were read: day numbers where the result is days. @throws CalcError */
+  calculate(values: readonly unknown[]): Scalar | Scalar[][];
   /** Runs with the working recorded; the steps up to a refusal are kept. */
   explain(args: readonly unknown[]): {
     readonly outcome: CellOutcome | CellFault;
@@ -55,11 +61,13 @@ export function define<P extends readonly Parameter<unknown>[]>(
   specification: Specification<P>,
 ): FunctionDefinition {
   const { id, parameters, result, calculate } = specification;
+  function read(args: readonly unknown[]): ValuesOf<P> {
+    checkNumberOfArguments({ id, parameters }, args);
+    return parameters.map((parameter, i) => parameter.read(args[i])) as ValuesOf<P>;
+  }
   function compute(args: readonly unknown[], record?: Recorder): CellOutcome | CellFault {
     try {
-      checkNumberOfArguments({ id, parameters }, args);
-      const values = parameters.map((parameter, i) => parameter.read(args[i]));
-      return toOutcome(calculate(values as ValuesOf<P>, record), result);
+      return toOutcome(calculate(read(args), record), result);
     } catch (error) {
       if (error instanceof CalcError) return toFault(error.problem);
       throw error;
@@ -69,6 +77,8 @@ export function define<P extends readonly Parameter<unknown>[]>(
     id,
     parameters,
     result,
+    read,
+    calculate: (values) => calculate(values as ValuesOf<P>),
     run: (args) => compute(args),
     explain(args) {
       const entries: Entry[] = [];

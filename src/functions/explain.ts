@@ -107,7 +107,7 @@ function sayAssumption({ assumed, value, unit, ground }: Assumption): WorkingLin
 }
 
 /** The name of an argument, or of the earlier step whose result is put in. */
-function sayName(key: string): string {
+export function sayName(key: string): string {
   const known: Readonly<Record<string, { readonly name: string }>> = texts.steps;
   return key in texts.quantities ? sayQuantityName(key) : (known[key]?.name ?? sayQuantityName(key));
 }

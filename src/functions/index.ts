@@ -1,8 +1,8 @@
 /** Every worksheet function by its id. */
-import { verdict, working } from './check';
+import { slip, verdict, working } from './check';
 import type { FunctionDefinition } from './define';
 import { explainable } from './explainable';
 
 export const functions: ReadonlyMap<string, FunctionDefinition> = new Map(
-  [...explainable.values(), verdict, working].map((definition) => [definition.id, definition]),
+  [...explainable.values(), verdict, working, slip].map((definition) => [definition.id, definition]),
 );

@@ -143,14 +143,14 @@ export const optionalYesOrNo = (name: string): Parameter<boolean | undefined> =>
   optional(name, readYesOrNo, bare);
 
 export function choice<C extends string>(name: string, choices: readonly C[]): Parameter<C> {
-  return required(name, choiceReader(choices));
+  return { ...required(name, choiceReader(choices)), choices };
 }
 
 export function optionalChoice<C extends string>(
   name: string,
   choices: readonly C[],
 ): Parameter<C | undefined> {
-  return optional(name, choiceReader(choices));
+  return { ...optional(name, choiceReader(choices)), choices };
 }
 
 export function day(name: string, rounding: keyof typeof roundings): Parameter<number> {

@@ -1,8 +1,9 @@
-import type { HillPattern } from '../calc/plants/hillsInPlot';
+import type { HillPattern } from '../calc/plants/hillRowsInPlot';
 import { plantsInBeds } from '../calc/plants/plantsInBeds';
 import { plantsInHills } from '../calc/plants/plantsInHills';
-import { plantsInRows, type RowEdge } from '../calc/plants/plantsInRows';
+import { plantsInRows } from '../calc/plants/plantsInRows';
 import { plantsPerLand } from '../calc/plants/plantsPerLand';
+import type { RowEdge } from '../calc/plants/rowsInPlot';
 import { define } from './define';
 import { number, optionalChoice, optionalNumber, units } from './parameters';
 import { toCell } from './toCell';

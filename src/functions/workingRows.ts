@@ -1,10 +1,8 @@
 /** The working of a call as rows of cells. */
-import { nearestNames } from '../calc/crops/nearestNames';
-import { refuse } from '../calc/errors';
 import { catalogue } from '../texts/catalogue';
-import { checkNumberOfArguments, type FunctionDefinition, type Scalar } from './define';
+import { checkNumberOfArguments, type Scalar } from './define';
 import { explain, type WorkingLine } from './explain';
-import { explainable } from './explainable';
+import { findFunction } from './findFunction';
 
 const texts = catalogue.working;
 
@@ -14,14 +12,6 @@ export function workingRows(name: string, args: readonly unknown[]): Scalar[][] 
   checkNumberOfArguments(definition, args);
   const lines = explain(definition, args);
   return lines.length > 0 ? lines.map(rowOf) : [note(texts.remark, texts.noSteps)];
-}
-
-/** With the namespace in front or without, in any letters. */
-function findFunction(name: string): FunctionDefinition {
-  const id = name.toUpperCase();
-  const found = explainable.get(id) ?? explainable.get(id.slice(id.indexOf('.') + 1));
-  const nearest = (): readonly string[] => nearestNames(name, [...explainable.keys()]);
-  return found ?? refuse({ code: 'unknownFunction', given: name, nearest: nearest() });
 }
 
 function rowOf({ kind, title, formula, numbersPutIn, result, unit, rounding }: WorkingLine): Scalar[] {

@@ -5,6 +5,7 @@ import { init, setPlatformAPI, use } from 'echarts/core';
 import { SVGRenderer } from 'echarts/renderers';
 import type { Colours } from './colours';
 import { sayDate, type DateAxis } from './dateAxis';
+import { breakLines, fontFamily, sizes, textPx } from './lettering';
 
 use([CustomChart, LineChart, GridComponent, TitleComponent, SVGRenderer]);
 
@@ -41,20 +42,15 @@ export interface Plot {
 /** A browser would measure texts by its own fonts, and the picture be another than the commands draw. */
 setPlatformAPI({ measureText: (text) => ({ width: textPx(text) }) });
 
-const fontFamily = 'Roboto, sans-serif';
-const sizes = { text: 12, title: 14, line: 17, edge: 8, dates: 24 };
-
-/** Of a letter, as a share of the size: on the wide side, for text that is broken into lines before it is drawn. */
-const letterWidth = 0.56;
+/** Room for the labels of dates. */
+const datesPx = 24;
 
 export function drawSvg(frame: Frame, plot: Plot): Pick<Drawing, 'svg' | 'widthPx' | 'heightPx'> {
   const { widthPx, colours } = frame;
-  const lines = (text: string, size: number): string[] =>
-    breakLines(text, Math.floor((widthPx - 2 * sizes.edge) / (size * letterWidth)));
-  const title = lines(plot.title, sizes.title);
-  const remarks = lines(plot.remarks.join(' '), sizes.text);
+  const title = breakLines(plot.title, sizes.title, widthPx);
+  const remarks = breakLines(plot.remarks.join(' '), sizes.text, widthPx);
   const top = 2 * sizes.edge + (title.length + remarks.length) * sizes.line;
-  const heightPx = top + plot.heightPx + sizes.dates + sizes.edge;
+  const heightPx = top + plot.heightPx + datesPx + sizes.edge;
   const chart = init(null, null, { renderer: 'svg', ssr: true, width: widthPx, height: heightPx });
   chart.setOption({
     animation: false,
@@ -171,11 +167,6 @@ export function textShape(
   };
 }
 
-/** About how wide a text is drawn. */
-export function textPx(text: string): number {
-  return text.length * sizes.text * letterWidth;
-}
-
 /**
  * Without what answers a mouse, and without clipping, for nothing lies outside: rules and ids inside a picture would
  * hold for the page around it, and the ids are others each time.
@@ -185,15 +176,4 @@ function plainSvg(svg: string): string {
     .replace(/<(style|defs)[\s\S]*?<\/\1>/g, '')
     .replace(/ (class|pointer-events|clip-path|ecmeta_\w+)="[^"]*"/g, '')
     .replace(/\n+/g, '\n');
-}
-
-function breakLines(text: string, mostLetters: number): string[] {
-  const lines: string[] = [];
-  for (const word of text.split(' ')) {
-    const line = lines[lines.length - 1];
-    if (line !== undefined && line.length + 1 + word.length <= mostLetters) {
-      lines[lines.length - 1] = `${line} ${word}`;
-    } else lines.push(word);
-  }
-  return lines;
 }

@@ -7,13 +7,13 @@ import {
   lineShape,
   numberAxis,
   shapes,
-  textPx,
   textShape,
   type At,
   type Drawing,
   type Frame,
   type Shape,
 } from './drawSvg';
+import { textPx } from './lettering';
 import { sayNumber, titleAt } from './words';
 
 const words = catalogue.pictures.heat;

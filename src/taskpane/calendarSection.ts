@@ -5,7 +5,7 @@ import type { LiveWorkbook } from '../workbook/port';
 import { calendarTemplate } from '../templates/calendar';
 import { makeCalendar, type CalendarState } from '../templates/makeCalendar';
 import type { CalendarTasks } from '../templates/drawUpCalendar';
-import { sayCalendar } from '../templates/sayCalendar';
+import { sayCalendar, sayLeftOut } from '../templates/sayCalendar';
 import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
 import type { Actions } from './actions';
@@ -45,6 +45,7 @@ export function createCalendarSection(parts: CalendarParts): CalendarSection {
   const { element: all } = section('calendar', words.heading);
   const state = element('p', { class: 'hint' });
   const make = element('button', { type: 'button' }, words.make);
+  const without = element('p', { class: 'hint' });
   const notice = createNotice(actions);
   const save = element('button', { type: 'button' }, words.file.button);
   const help = element('p', { class: 'help' }, words.file.help);
@@ -83,6 +84,7 @@ export function createCalendarSection(parts: CalendarParts): CalendarSection {
   all.append(
     element('p', { class: 'lead' }, words.lead),
     state,
+    without,
     element('div', { class: 'buttons' }, make, save),
     help,
     notice.element,
@@ -93,6 +95,8 @@ export function createCalendarSection(parts: CalendarParts): CalendarSection {
     show(read) {
       setText(state, sayState(read));
       const isMade = typeof read === 'object' && read?.isMade === true;
+      setText(without, isMade ? sayLeftOut(read.leftOut).join(' ') : '');
+      without.hidden = without.textContent === '';
       make.hidden = typeof read !== 'object' || read === null;
       save.hidden = !isMade;
       help.hidden = !isMade;

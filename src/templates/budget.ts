@@ -187,6 +187,18 @@ const summed = (
 const sayCount = (count: Expression, what: string): Expression =>
   when(isSome(count), operate(operate(what, '&', count), '&', '. '), '');
 
+const join = (parts: readonly Expression[]): Expression =>
+  parts.reduce((left, right) => operate(left, '&', right));
+
+/** A plot's name cannot be found by a formula that every program has; its crop can. */
+const frostedCrops = join(
+  crops.map(({ name }) => {
+    const ofCropChosen = (key: SumKey): Expression =>
+      native('SUMIFS', ofSums(key), ofSums('crop'), chosen, ofSums('crop'), name);
+    return when(isSome(sum(ofCropChosen('takenByFrost'), ofCropChosen('cutShort'))), `${name}. `, '');
+  }),
+);
+
 const amounts = (scenario: Scenario): Expression => allOf('BudgetLines', names[scenario].amount);
 const partSum = (part: string, scenario: Scenario): Expression =>
   native('SUMIFS', amounts(scenario), allOf('BudgetLines', headers.part), part);
@@ -288,11 +300,17 @@ const lines: readonly Line[] = [
     soldUnit,
     sold,
     income,
-    operate(
+    join([
       sayCount(of('noYield'), lacks.plotsWithoutYield),
-      '&',
       sayCount(of('noPrice'), lacks.plotsWithoutPrice),
-    ),
+      sayCount(of('takenByFrost'), lacks.takenByFrost),
+      sayCount(of('cutShort'), lacks.cutShort),
+      when(
+        isSome(sum(of('takenByFrost'), of('cutShort'))),
+        join([{ value: lacks.ofCrops }, frostedCrops]),
+        '',
+      ),
+    ]),
   ),
   summed(
     rowNames.seed,

@@ -4,6 +4,7 @@ import { allOf, call, column, input, lookUp, native, operate, when } from '../wo
 import { crops } from '../reference/crops';
 import { catalogue } from '../texts/catalogue';
 import { cropFigure } from './cropLookUps';
+import { firstFrostDay } from './plots';
 import { hiveArea, needsNoBees, priceUsed, rateUsed, whatComesTo } from './prices';
 
 const words = catalogue.money.byCrop;
@@ -60,7 +61,20 @@ const perLand = (key: Parameters<typeof whatComesTo>[0]): Expression =>
   product(land, orNone(whatComesTo(key)));
 const withEnds = (share: string): Expression =>
   product(shareOf(share), sum(cell('rowLength'), product({ value: 2 }, cell('rows'), rate('endTuck'))));
-const meanRow = operate(cell('rowLength'), '/', cell('rows'));
+
+/** Later than every date: while there is no season, no plot is taken. */
+const never = 2958466;
+/** Frost comes before there is fruit. Of a plot whose first pick is an error that is not known, and not said. */
+const takenByFrost = [
+  ofPlots('firstPick'),
+  operate('>=', '&', when(native('ISERROR', firstFrostDay), never, firstFrostDay)),
+] as const;
+const tooLong = [ofPlots('daysToSpare'), '<0'] as const;
+/** The sum over plots that frost leaves something of. */
+const leftOf = (
+  key: keyof typeof plotWords.columns,
+  ...criteria: readonly (Expression | string)[]
+): Expression => operate(sumOf(key, ...criteria), '-', sumOf(key, ...criteria, ...takenByFrost));
 
 const pickedPlots = [...isNumber('firstPick'), ...isNumber('lastPick')] as const;
 const meanDay = (key: 'firstPick' | 'lastPick'): Expression =>
@@ -149,13 +163,7 @@ const computedColumns = [
     'posts',
     when(
       native('AND', operate(cell('netting'), '>', 0), operate(rate('postSpacing'), '>', 0)),
-      call(
-        'SUPPLY.TRELLIS',
-        meanRow,
-        rateUsed('postSpacing'),
-        native('ROUNDUP', product(shareOf(prices.trellised), cell('rows')), 0),
-        input('UNITS'),
-      ),
+      native('ROUNDUP', product(shareOf(prices.trellised), sumOf('posts', ...isNumber('posts'))), 0),
       0,
     ),
     'whole',
@@ -201,13 +209,15 @@ const computedColumns = [
         operate(orNone(cell('picks')), '>', 0),
         isGiven(rateUsed('pickingRate')),
       ),
-      call('BUDGET.PICKHOURS', cell('rowLength'), cell('picks'), rateUsed('pickingRate')),
+      call('BUDGET.PICKHOURS', leftOf('rowLength'), cell('picks'), rateUsed('pickingRate')),
       0,
     ),
     'tenth',
     units.hours,
   ),
-  computed('yield', sumOf('yield', ...isNumber('yield')), 'whole', weights),
+  computed('yield', leftOf('yield', ...isNumber('yield')), 'whole', weights),
+  computed('takenByFrost', countOf(...takenByFrost), 'whole'),
+  computed('cutShort', operate(countOf(...tooLong), '-', countOf(...tooLong, ...takenByFrost)), 'whole'),
   computed('noYield', operate(cell('plots'), '-', countOf(...isNumber('yield'))), 'whole'),
   computed(
     'noPrice',
@@ -219,6 +229,7 @@ const computedColumns = [
     'whole',
   ),
   computed('sold', when(isPacked, operate(cell('yield'), '/', weight), 0), 'whole'),
+  computed('shareSold', price('yield'), 'percent'),
   computed('income', incomeAt(prices.firstByWeight, 'first'), 'money'),
   computed('secondIncome', incomeAt(prices.secondByWeight, 'second'), 'money'),
   computed(

@@ -12,17 +12,19 @@ const words = catalogue.calendar;
 const { weeks } = words;
 const plotHeaders = catalogue.sheets.plots.columns;
 
-/** The dates of a plot that its tasks are worked out from; serials. null: none, as in a plot that is sown. */
+/** The dates of a plot that its tasks are worked out from; serials, null where there is none. */
 export interface PlotDates {
   readonly plot: string;
   readonly crop: string;
+  readonly isTransplant: boolean;
   readonly startUnderCover: number | null;
-  readonly inGround: number;
+  readonly inGround: number | null;
   readonly isThinned: boolean;
+  readonly mayStayCovered: boolean;
   readonly coverOff: number | null;
-  readonly firstPick: number;
-  readonly lastPick: number;
-  readonly lastSowing: number;
+  readonly firstPick: number | null;
+  readonly lastPick: number | null;
+  readonly lastSowing: number | null;
   readonly everyDays: number | null;
 }
 
@@ -43,13 +45,20 @@ export type CalendarTasks = (plots: readonly PlotDates[]) => {
   readonly refused: readonly { readonly index: number; readonly advice: string }[];
 };
 
+/** A plot that is not in the calendar, or not with all of its work. */
 export interface LeftOut {
   readonly plot: string;
+  /** What it has none of, in few words. */
+  readonly lacks: string;
   readonly why: string;
+  /** Nothing of it is dated. */
+  readonly isWhole: boolean;
 }
 
 export interface DrawnUp {
   readonly plots: LinesRead;
+  /** How many have a task. */
+  readonly plotsDated: number;
   readonly calendar: readonly InputRow[];
   readonly weeks: readonly InputRow[];
   readonly leftOut: readonly LeftOut[];
@@ -63,21 +72,24 @@ export async function drawUpCalendar(
   const plots = await readLines(port, plotsTable);
   const intervals = await readIntervals(port);
   if (plots === null || intervals === null) return null;
-  const read = plots.lines.filter(({ isBlank }) => !isBlank).map((line) => datesOf(line, intervals));
-  const dated = read.filter((one): one is PlotDates => !('why' in one));
-  const { tasks, refused } = calendarTasks(dated);
-  const isRefused = new Set(refused.map(({ index }) => index));
+  const read = plots.lines.filter(({ isBlank }) => !isBlank).map((line) => readPlot(line, intervals));
+  const { tasks, refused } = calendarTasks(read.map(({ dates }) => dates));
+  const advice = new Map(refused.map(({ index, advice: said }) => [index, said]));
+  const dated = read.filter((_, index) => !advice.has(index)).map(({ dates }) => dates);
   const soil = new Map(plots.lines.map((line) => [textIn(line, 'plot'), soilOf(line, plots)]));
   return {
     plots,
     calendar: tasks.map((task) => rowOf(task, soil.get(task.plot) ?? '')),
-    weeks: dated.filter((_, index) => !isRefused.has(index)).map(weekRowOf),
-    leftOut: [
-      ...read.filter((one): one is LeftOut => 'why' in one),
-      ...refused.map(({ index, advice }) => ({ plot: dated[index]?.plot ?? '', why: advice })),
-    ],
+    plotsDated: dated.filter((dates) => !hasNone(dates)).length,
+    weeks: dated.flatMap(weekRowOf),
+    leftOut: read.flatMap(({ dates: { plot }, leftOut }, index): LeftOut | [] => {
+      const why = advice.get(index);
+      return why === undefined ? (leftOut ?? []) : { plot, lacks: words.leftOut.unfit, why, isWhole: true };
+    }),
   };
 }
+
+const hasNone = (dates: PlotDates): boolean => dateKeys.every((key) => dates[key] === null);
 
 /** Days from pick to pick by crop, as the Crops sheet has them. */
 async function readIntervals(port: WorkbookPort): Promise<ReadonlyMap<string, number> | null> {
@@ -100,35 +112,62 @@ const textIn = (line: Line, key: PlotKey): string => {
   return isCellError(value) ? '' : String(value ?? '').trim();
 };
 
-function datesOf(line: Line, intervals: ReadonlyMap<string, number>): PlotDates | LeftOut {
+/** Which column of Plots each is in: what others hang on comes first. */
+const columnsOfDates = {
+  inGround: 'setOutOrSow',
+  startUnderCover: 'startTransplants',
+  firstPick: 'firstPick',
+  coverOff: 'coverOff',
+  lastPick: 'lastPick',
+  lastSowing: 'lastSowing',
+} as const satisfies Partial<Record<keyof PlotDates, PlotKey>>;
+const dateKeys = Object.keys(columnsOfDates) as (keyof typeof columnsOfDates)[];
+
+interface PlotRead {
+  readonly dates: PlotDates;
+  readonly leftOut: LeftOut | null;
+}
+
+function readPlot(line: Line, intervals: ReadonlyMap<string, number>): PlotRead {
   const plot = textIn(line, 'plot');
   const crop = textIn(line, 'takenAs');
-  if (!crops.some(({ name }) => name === crop)) return { plot, why: words.leftOut.noCrop };
+  const isKnown = crops.some(({ name }) => name === crop);
   const isTransplant = textIn(line, 'start').toLowerCase() === 'transplant';
-  const mayStay = textIn(line, 'coverOff') === catalogue.sheets.plots.mayStay;
-  const dateKeys = [
-    ...(isTransplant ? (['startTransplants'] as const) : []),
-    'setOutOrSow',
-    'firstPick',
-    ...(mayStay ? [] : (['coverOff'] as const)),
-    'lastPick',
-    'lastSowing',
-  ] as const;
-  const wrong = dateKeys.find((key) => typeof valueIn(line, key) !== 'number');
-  if (wrong !== undefined) return { plot, why: sayWrong(line, wrong) };
-  const dateIn = (key: PlotKey): number => Number(valueIn(line, key));
-  return {
+  const mayStayCovered = textIn(line, 'coverOff') === catalogue.sheets.plots.mayStay;
+  const dateIn = (key: keyof typeof columnsOfDates): number | null => {
+    const value = isKnown ? valueIn(line, columnsOfDates[key]) : null;
+    return typeof value === 'number' ? value : null;
+  };
+  const dates: PlotDates = {
     plot,
     crop,
-    startUnderCover: isTransplant ? dateIn('startTransplants') : null,
-    inGround: dateIn('setOutOrSow'),
-    isThinned: Number(valueIn(line, 'seedToSow')) > Number(valueIn(line, 'plants')),
-    coverOff: mayStay ? null : dateIn('coverOff'),
+    isTransplant,
+    startUnderCover: isTransplant ? dateIn('startUnderCover') : null,
+    inGround: dateIn('inGround'),
+    // More is sown than is to stand unless both numbers say otherwise.
+    isThinned: !(Number(valueIn(line, 'seedToSow')) <= Number(valueIn(line, 'plants'))),
+    mayStayCovered,
+    coverOff: mayStayCovered ? null : dateIn('coverOff'),
     firstPick: dateIn('firstPick'),
     lastPick: dateIn('lastPick'),
     lastSowing: dateIn('lastSowing'),
     everyDays: intervals.get(crop) ?? null,
   };
+  if (!isKnown) {
+    const { noCrop } = words.leftOut;
+    return { dates, leftOut: { plot, lacks: noCrop, why: noCrop, isWhole: true } };
+  }
+  const wanting = dateKeys.filter(
+    (key) =>
+      dates[key] === null &&
+      !(key === 'startUnderCover' && !isTransplant) &&
+      !(key === 'coverOff' && mayStayCovered),
+  );
+  const [first] = wanting;
+  if (first === undefined) return { dates, leftOut: null };
+  const lacks = wanting.map((key) => plotHeaders[columnsOfDates[key]].header).join(', ');
+  const why = sayWrong(line, columnsOfDates[first]);
+  return { dates, leftOut: { plot, lacks, why, isWhole: hasNone(dates) } };
 }
 
 function sayWrong(line: Line, key: PlotKey): string {
@@ -162,7 +201,7 @@ function sayTask({ code, turn }: Task): string {
   return turn === null ? task : fill(words.turn, { task, ...turn });
 }
 
-function sayRemark({ code, turn, picks }: Task, soil: string): string {
+function sayRemark({ code, turn, lastDay, picks }: Task, soil: string): string {
   const { remarks } = words;
   switch (code) {
     case 'setOut':
@@ -173,6 +212,7 @@ function sayRemark({ code, turn, picks }: Task, soil: string): string {
     case 'sideDress':
       return turn === null ? remarks.sideDress : remarks.sideDressTwice;
     case 'firstPick':
+      if (lastDay === null) return remarks.noLastPick;
       return picks === null
         ? remarks.ripe
         : fill(remarks.picks, { ...picks, aWeek: Number(picks.aWeek.toFixed(1)) });
@@ -183,7 +223,16 @@ function sayRemark({ code, turn, picks }: Task, soil: string): string {
   }
 }
 
-function weekRowOf({ plot, crop, startUnderCover, inGround, firstPick, lastPick }: PlotDates): InputRow {
+/** No bar without a day to begin it and one to end its growth. */
+function weekRowOf({
+  plot,
+  crop,
+  startUnderCover,
+  inGround,
+  firstPick,
+  lastPick,
+}: PlotDates): InputRow | readonly InputRow[] {
+  if (inGround === null || firstPick === null) return [];
   const { columns } = weeks;
   return {
     [columns.plot.header]: plot,
@@ -191,6 +240,6 @@ function weekRowOf({ plot, crop, startUnderCover, inGround, firstPick, lastPick 
     [columns.underCover.header]: startUnderCover,
     [columns.inGround.header]: Math.floor(inGround),
     [columns.firstPick.header]: Math.floor(firstPick),
-    [columns.lastPick.header]: Math.floor(lastPick),
+    [columns.lastPick.header]: lastPick === null ? null : Math.floor(lastPick),
   };
 }

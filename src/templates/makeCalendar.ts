@@ -3,14 +3,15 @@
  * its plot and task, whichever day that falls on now; a row of theirs that belongs to no task any more stays.
  */
 import { arrangeLines, type PlannedLine } from '../workbook/arrangeLines';
-import type { Change, WorkbookPort } from '../workbook/port';
+import type { Area, Change, WorkbookPort } from '../workbook/port';
 import { isBlank, textOf } from '../workbook/readInputs';
 import { readLines, type Line, type LinesRead } from '../workbook/readLines';
-import type { InputRow, TableTemplate } from '../workbook/template';
+import type { InputRow, SheetTemplate, TableTemplate } from '../workbook/template';
 import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
-import { calendarTable, weeksTable } from './calendar';
+import { calendarTable, calendarTemplate, weeksTable, weeksTemplate } from './calendar';
 import { drawUpCalendar, type CalendarTasks, type DrawnUp, type LeftOut } from './drawUpCalendar';
+import { sayInLine } from './sayCalendar';
 
 const { columns: headers, weeks } = catalogue.calendar;
 
@@ -27,6 +28,13 @@ interface CalendarPlan {
   readonly drawn: DrawnUp;
   readonly calendar: Planned;
   readonly weeks: Planned;
+  /** The lines of the sheets that do not say yet what they leave out. */
+  readonly reports: readonly Report[];
+}
+
+interface Report {
+  readonly area: Area;
+  readonly text: string;
 }
 
 interface Planned {
@@ -48,15 +56,15 @@ export async function makeCalendar(
 ): Promise<CalendarMade | null> {
   const plan = await planCalendar(port, calendarTasks);
   if (plan === null) return null;
-  const { drawn, calendar, weeks: bars } = plan;
+  const { drawn, calendar, weeks: bars, reports } = plan;
   const changes = [
     ...(calendar.isNew ? [arrangeLines(calendar.read, calendarTable, calendar.lines, title)] : []),
     ...(bars.isNew ? [arrangeLines(bars.read, weeksTable, bars.lines, title)] : []),
   ];
-  if (changes.length > 0) await port.apply(joined(changes, drawn, title));
+  if (changes.length + reports.length > 0) await port.apply(joined(changes, plan, title));
   return {
     tasks: drawn.calendar.length,
-    plots: drawn.weeks.length,
+    plots: drawn.plotsDated,
     leftOut: drawn.leftOut,
     kept: calendar.kept.map(({ values }) => ({
       plot: textOf(values[headers.plot.header] ?? null),
@@ -70,6 +78,8 @@ export interface CalendarState {
   readonly isMade: boolean;
   /** Whether it is what would be made of Plots now. */
   readonly isCurrent: boolean;
+  /** Of what would be made now. */
+  readonly leftOut: readonly LeftOut[];
   /** What stands in it. */
   readonly read: LinesRead;
 }
@@ -81,10 +91,11 @@ export async function readCalendarState(
 ): Promise<CalendarState | null> {
   const plan = await planCalendar(port, calendarTasks);
   if (plan === null) return null;
-  const { calendar, weeks: bars } = plan;
+  const { drawn, calendar, weeks: bars, reports } = plan;
   return {
     isMade: calendar.read.lines.some(({ isBlank: isFree }) => !isFree),
-    isCurrent: !calendar.isNew && !bars.isNew,
+    isCurrent: !calendar.isNew && !bars.isNew && reports.length === 0,
+    leftOut: drawn.leftOut,
     read: calendar.read,
   };
 }
@@ -94,8 +105,12 @@ async function planCalendar(port: WorkbookPort, calendarTasks: CalendarTasks): P
   const calendar = await readLines(port, calendarTable);
   const bars = await readLines(port, weeksTable);
   if (drawn === null || calendar === null || bars === null) return null;
+  const text = sayInLine(drawn.leftOut);
   return {
     drawn,
+    reports: (
+      await Promise.all([calendarTemplate, weeksTemplate].map((template) => planReport(port, template, text)))
+    ).flat(),
     calendar: planTable(calendar, drawn.calendar, {
       columns: calendarTable.columns,
       key: [headers.plot.header, headers.task.header],
@@ -186,18 +201,36 @@ function isMoved({ from, put }: PlannedLine, index: number, { lines }: LinesRead
   return Object.entries(put).some(([header, value]) => (there.values[header] ?? '') !== (value ?? ''));
 }
 
-/** Refused when somebody types into Plots meanwhile. */
-function joined(changes: readonly Change[], { plots }: DrawnUp, title: string): Change {
+/** None where the line says so already, and in a sheet that was made before there was such a line. */
+async function planReport(port: WorkbookPort, { report }: SheetTemplate, text: string): Promise<Report[]> {
+  const area = report === undefined ? null : await port.locate(report.name);
+  if (area === null) return [];
+  const there = (await port.read(area)).values[0]?.[0] ?? null;
+  return there === text ? [] : [{ area, text }];
+}
+
+/** Refused when somebody types into Plots or one of the sheets meanwhile. */
+function joined(
+  changes: readonly Change[],
+  { drawn, calendar, weeks: bars, reports }: CalendarPlan,
+  title: string,
+): Change {
   const expect = new Map(
-    [{ sheet: plots.area.sheet, stamp: plots.stamp }, ...changes.flatMap((change) => change.expect)].map(
-      ({ sheet, stamp }) => [sheet, stamp],
-    ),
+    [drawn.plots, calendar.read, bars.read].map(({ area, stamp }) => [area.sheet, stamp]),
   );
   return {
     title,
     expect: [...expect].map(([sheet, stamp]) => ({ sheet, stamp })),
     newSheets: [],
-    cells: changes.flatMap(({ cells }) => cells),
+    cells: [
+      ...changes.flatMap(({ cells }) => cells),
+      ...reports.map(({ area, text }) => ({
+        sheet: area.sheet,
+        row: area.row,
+        column: area.column,
+        contents: [[text]],
+      })),
+    ],
     tableRows: changes.flatMap(({ tableRows }) => tableRows),
     pictures: [],
     marks: [],

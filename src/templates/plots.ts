@@ -9,6 +9,7 @@ import {
   givenOr,
   input,
   isBlank,
+  lookUp,
   native,
   operate,
   when,
@@ -19,11 +20,13 @@ import { catalogue } from '../texts/catalogue';
 import { cropFigure as figureOf, cropOfName, highYield } from './cropLookUps';
 import { fill } from '../texts/fill';
 import type { Cause } from '../workbook/findFindings';
+import { rateUsed } from './prices';
 
 const words = catalogue.sheets.plots;
 const headers = words.columns;
 const remarks = words.remarks;
 const { quantities } = catalogue;
+const { columns: priceHeaders } = catalogue.money.prices;
 
 const cropTypes = crops.map((crop) => crop.name);
 /** The trade's other names for them. */
@@ -79,6 +82,10 @@ const firstFrost = when(
   input('FROST_FREE_DAYS'),
   input('FIRST_FROST'),
 );
+
+/** On it or after it no fruit is left to pick, as DATE.LASTPICK has it. */
+export const firstFrostDay = native('INT', firstFrost);
+const isTakenByFrost = operate(cell('firstPick'), '>=', firstFrostDay);
 
 const gynoeciousShare = givenOr(cell('pollenizerShare'), practice.gynoeciousPollenizers.value);
 
@@ -204,6 +211,25 @@ const rowLength = when(
   isHills,
   operate(hills, '*', hillSpacing),
   operate(operate(cell('plants'), '*', plantSpacing), '/', input('SPACING_PER_LENGTH')),
+);
+
+/** Of what is not on trellis nobody asks for posts, and none of our functions runs. */
+const trellised = lookUp(cell('takenAs'), 'CropPrices', priceHeaders.crop, priceHeaders.trellised);
+const posts = when(
+  native(
+    'AND',
+    operate(trellised, '>', 0),
+    operate(trellised, '<=', 1),
+    native('ISNUMBER', rateUsed('postSpacing')),
+  ),
+  call(
+    'SUPPLY.TRELLIS',
+    operate(cell('rowLength'), '/', cell('rows')),
+    rateUsed('postSpacing'),
+    cell('rows'),
+    units,
+  ),
+  '',
 );
 
 const earliestStart = when(
@@ -381,6 +407,11 @@ const notes = join([
     remarks.startsEarly,
   ),
   remark(operate(cell('daysToSpare'), '<', 0), remarks.shortSeason),
+  remark(isTakenByFrost, remarks.takenByFrost),
+  remark(
+    native('AND', operate(cell('daysToSpare'), '<', 0), operate(cell('firstPick'), '<', firstFrostDay)),
+    remarks.cutShort,
+  ),
   remark(
     native(
       'AND',
@@ -593,7 +624,7 @@ export const plotsTemplate: SheetTemplate = {
           when(
             native('OR', isBlank(cell('price')), isBlank(cell('yield'))),
             '',
-            operate(cell('yield'), '*', cell('price')),
+            when(surely(isTakenByFrost), 0, operate(cell('yield'), '*', cell('price'))),
           ),
           'money',
           11,
@@ -631,6 +662,7 @@ export const plotsTemplate: SheetTemplate = {
         computed('area', area, 'whole', 9, measure('sqFt', 'sq ft', 'sq m')),
         computed('rows', rows, 'whole', 8),
         computed('rowLength', rowLength, 'whole', 9, feet),
+        computed('posts', posts, 'whole', 8),
         // Figures of the grower's own, each in place of the crop's.
         asked('rowSpacing', 'general', 9, { ...feet, limits: limits.size, quantity: quantities.row_spacing }),
         asked('plantSpacing', 'general', 9, {

@@ -55,9 +55,13 @@ const fits = (cell: Expression, fit: Fit): Expression => {
   return when(native('ISNUMBER', cell), holds[fit], false);
 };
 
-const sayMend = (header: string, fit: Fit): string => fill(mend[fit], { header });
+const sayMend = (header: string, advice: string): string => fill(words.toMend, { header, advice });
 const askedToMend = (header: string, fit: Fit): Expression =>
-  when(native('OR', isBlank(column(header)), fits(column(header), fit)), '', `${sayMend(header, fit)} `);
+  when(
+    native('OR', isBlank(column(header)), fits(column(header), fit)),
+    '',
+    `${sayMend(header, mend[fit])} `,
+  );
 const join = (parts: readonly Expression[]): Expression =>
   parts.reduce((left, right) => operate(left, '&', right));
 
@@ -367,8 +371,8 @@ const cropPricesTable: TableTemplate = {
     name,
     {
       compute: join([
-        when(isKnownSale, '', `${mend.soldBy} `),
-        when(isWeightWanting, `${mend.weight} `, ''),
+        when(isKnownSale, '', `${sayMend(headers.soldBy, mend.soldBy)} `),
+        when(isWeightWanting, `${sayMend(headers.weight, mend.weight)} `, ''),
         ...Object.entries(ofCrop).map(([header, fit]) => askedToMend(header, fit)),
       ]),
     },
@@ -379,8 +383,14 @@ const cropPricesTable: TableTemplate = {
   ]),
 };
 
+const causeOf = (header: string, advice: string): Cause => ({
+  remark: sayMend(header, advice),
+  header,
+  says: advice,
+  follows: null,
+});
 const causesOf = (header: string, fitsOf: readonly Fit[]): Cause[] =>
-  fitsOf.map((fit) => ({ remark: sayMend(header, fit), header, follows: null }));
+  fitsOf.map((fit) => causeOf(header, mend[fit]));
 const fitNames = Object.keys(mend).filter((name): name is Fit => name !== 'soldBy' && name !== 'weight');
 
 /** The tables whose last word on a row is what does not fit in it, and the cell that each sentence is about. */
@@ -390,8 +400,8 @@ export const priceFaults: readonly (readonly [TableTemplate, readonly Cause[]])[
   [
     cropPricesTable,
     [
-      { remark: mend.soldBy, header: headers.soldBy, follows: null },
-      { remark: mend.weight, header: headers.weight, follows: null },
+      causeOf(headers.soldBy, mend.soldBy),
+      causeOf(headers.weight, mend.weight),
       ...Object.entries(ofCrop).flatMap(([header, fit]) => causesOf(header, [fit])),
     ],
   ],

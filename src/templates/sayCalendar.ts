@@ -1,9 +1,10 @@
 /** What came of making the calendar, as sentences. */
 import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
+import type { LeftOut } from './drawUpCalendar';
 import type { CalendarMade } from './makeCalendar';
 
-const { said: words } = catalogue.calendar;
+const { said: words, leftOut: lineWords } = catalogue.calendar;
 
 /** More are too many to take in at once. */
 const mostNamed = 5;
@@ -11,9 +12,25 @@ const mostNamed = 5;
 export function sayCalendar({ tasks, plots, leftOut, kept }: CalendarMade): string[] {
   return [
     fill(words.made, { tasks, plots }),
-    ...(leftOut.length === 0 ? [] : [fill(words.leftOut, { plots: name(words.leftOutPlot, leftOut) })]),
+    ...sayLeftOut(leftOut),
     ...(kept.length === 0 ? [] : [fill(words.kept, { count: kept.length, rows: name(words.keptRow, kept) })]),
   ];
+}
+
+/** Which plots are not in the calendar, or not with all of their work, and why. */
+export function sayLeftOut(leftOut: readonly LeftOut[]): string[] {
+  const whole = leftOut.filter(({ isWhole }) => isWhole);
+  const part = leftOut.filter(({ isWhole }) => !isWhole);
+  return [
+    ...(whole.length === 0 ? [] : [fill(words.leftOut, { plots: name(words.leftOutPlot, whole) })]),
+    ...(part.length === 0 ? [] : [fill(words.partly, { plots: name(words.partlyPlot, part) })]),
+  ];
+}
+
+/** The same in the one line of a sheet, which has no room for sentences. */
+export function sayInLine(leftOut: readonly LeftOut[]): string {
+  if (leftOut.length === 0) return lineWords.none;
+  return fill(lineWords.line, { plots: name(lineWords.plot, leftOut) });
 }
 
 function name(sentence: string, all: readonly object[]): string {

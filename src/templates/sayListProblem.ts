@@ -24,6 +24,8 @@ export interface ListKind {
   readonly spoiled: string;
   /** What a row without a name is called. */
   readonly noName: string;
+  /** Where all names of rows are to be found. */
+  readonly see: string;
   readonly problems: Readonly<Partial<Record<ListProblem['code'], string>>>;
 }
 
@@ -31,9 +33,14 @@ export const listOfPlots: ListKind = {
   table: plotsTable,
   spoiled: words.spoiled,
   noName: words.noName,
+  see: words.seeCrops,
   problems: {},
 };
-export const listOfSeedPrices: ListKind = { table: seedPricesTable, ...words.seedPrices };
+export const listOfSeedPrices: ListKind = {
+  table: seedPricesTable,
+  see: words.seeCrops,
+  ...words.seedPrices,
+};
 
 /** What is quoted back; a cell can hold a book. */
 const mostQuoted = 100;
@@ -74,7 +81,7 @@ function shown(value: number): string {
   return String(Number(value.toPrecision(12)));
 }
 
-function advise(problem: ListProblem, nearestNames: NearestNames, { table }: ListKind): string {
+function advise(problem: ListProblem, nearestNames: NearestNames, { table, see }: ListKind): string {
   if (problem.code === 'unknownHeader') {
     const inputs = table.columns.filter(({ kind }) => kind === 'input');
     const inputHeaders = inputs.map(({ header }) => header);
@@ -84,7 +91,7 @@ function advise(problem: ListProblem, nearestNames: NearestNames, { table }: Lis
   if (problem.code !== 'notAChoice') return '';
   if (problem.choices.length <= mostListed) return sayNames(words.choose, problem.choices);
   const near = nearestNames(problem.given, problem.choices);
-  return near.length > 0 ? sayNames(words.near, near) : words.seeCrops;
+  return near.length > 0 ? sayNames(words.near, near) : see;
 }
 
 function sayNames(sentence: string, names: readonly string[]): string {

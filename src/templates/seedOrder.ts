@@ -57,9 +57,18 @@ const germination = when(
   native('MINIFS', ofPlots('germination'), ...withGermination),
 );
 
+const isCountOnHand = when(
+  isNumber(cell('onHand')),
+  native(
+    'AND',
+    operate(cell('onHand'), '>=', 0),
+    operate(native('INT', cell('onHand')), '=', cell('onHand')),
+  ),
+  false,
+);
 const onHandThatKeeps = when(
-  native('AND', isNumber(cell('onHand')), isNumber(cell('yearsLeft'))),
-  when(operate(cell('yearsLeft'), '>', 0), native('MAX', 0, cell('onHand')), 0),
+  native('AND', isCountOnHand, isNumber(cell('yearsLeft'))),
+  when(operate(cell('yearsLeft'), '>', 0), cell('onHand'), 0),
   0,
 );
 const toBuy = when(
@@ -68,7 +77,8 @@ const toBuy = when(
   native('ROUNDUP', native('MAX', 0, operate(cell('seedsNeeded'), '-', onHandThatKeeps)), 0),
 );
 
-const isListed = operate(native('COUNTIF', ofPrices('takenAs'), cell('crop')), '>', 0);
+const packs = native('COUNTIF', ofPrices('takenAs'), cell('crop'));
+const isListed = operate(packs, '>', 0);
 /** Where there is seed to buy. */
 const ifToBuy = (listed: Expression | string, unlisted: string): Expression =>
   when(
@@ -78,6 +88,29 @@ const ifToBuy = (listed: Expression | string, unlisted: string): Expression =>
   );
 const bought = (id: 'SEED.PACKLIST' | 'SEED.PACKCOST'): Expression =>
   ifToBuy(call(id, cell('toBuy'), cell('crop'), ofPrices('crop'), ofPrices('size'), ofPrices('price')), '');
+
+/** How many packs of the crop do not meet it: neither an error nor a text meets any comparison. */
+const packsBut = (key: Parameters<typeof ofPrices>[0], comparison: string): Expression =>
+  operate(packs, '-', native('COUNTIFS', ofPrices('takenAs'), cell('crop'), ofPrices(key), comparison));
+const withoutSize = packsBut('size', '>=1');
+const withoutPrice = packsBut('price', '>0');
+/** On paper an error says nothing. */
+const remarkOnCost = ifToBuy(
+  when(
+    isNumber(cell('cost')),
+    '',
+    when(
+      operate(packsBut('perThousand', '>0'), '=', 0),
+      sentence(remarks.beyondReach),
+      join([
+        when(operate(withoutSize, '>', 0), sentence(remarks.packSize), ''),
+        when(operate(withoutPrice, '>', 0), sentence(remarks.packPrice), ''),
+        when(operate(operate(withoutSize, '+', withoutPrice), '=', 0), sentence(remarks.packOther), ''),
+      ]),
+    ),
+  ),
+  sentence(remarks.noPack),
+);
 
 const lifeOf = ({ name }: Crop): unknown => seedLife[seedKinds[name] ?? ''];
 const yearsLeft = (crop: Crop): Expression =>
@@ -98,7 +131,7 @@ const remarkOnHand = (crop: Crop): Expression =>
     isBlank(cell('onHand')),
     '',
     when(
-      isNumber(cell('onHand')),
+      isCountOnHand,
       when(
         isBlank(cell('packedIn')),
         sentence(remarks.noYear),
@@ -128,7 +161,7 @@ const remark = (crop: Crop): Expression =>
       join([{ value: remarks.uncounted }, uncounted, { value: sentence(remarks.uncountedEnd) }]),
       '',
     ),
-    ifToBuy('', sentence(remarks.noPack)),
+    remarkOnCost,
     remarkOnHand(crop),
     when(
       native('AND', isNumber(cell('germination')), isNumber(cell('standard'))),

@@ -5,9 +5,11 @@
 import { calendar } from './english/calendar';
 import { commands } from './english/commands';
 import { grid } from './english/grid';
+import { guide } from './english/guide';
 import { money } from './english/money';
 import { pane } from './english/pane';
 import { pictures } from './english/pictures';
+import { plotPictures } from './english/plotPictures';
 import { record } from './english/record';
 import {
   beetles,
@@ -26,18 +28,22 @@ import {
 } from './english/reference';
 import { seedOrder } from './english/seedOrder';
 import { sheets } from './english/sheets';
+import { slips } from './english/slips';
 import { weather } from './english/weather';
 
 export const english = {
   calendar,
   commands,
   grid,
+  guide,
   money,
   pane,
   pictures,
+  plotPictures,
   record,
   seedOrder,
   sheets,
+  slips,
   weather,
   beetles,
   budgets,
@@ -349,7 +355,7 @@ export const english = {
     notANumber:
       'The {name} is "{given}", which is not a number. Type digits with a decimal point and no unit.',
     currencySign:
-      'The {name} is "{given}". Take the currency sign out, and any comma, and leave the digits, such as 3.50.',
+      'The {name} is "{given}". Take the currency sign out; write thousands without a mark (1000) and decimals with a point (4.50).',
     commaInNumber:
       'The {name} is "{given}", and the comma is in the way. Write thousands without a mark (1000) and decimals with a point (0.85).',
     notADate:
@@ -377,6 +383,8 @@ export const english = {
       'No hill fits: a side of the plot is {side} {unit} and each hill needs {hillSpacing} {unit}. Hill spacing is in {unit}; was a smaller unit meant?',
     noBedFits:
       'No bed fits: the plot is {width} {unit} wide and a bed is {bedWidth} {unit}. Give a narrower bed, or check the width of the plot.',
+    tooManyRowsToPlace:
+      'This plot has {rows} rows; a picture shows at most {most}. Check the width and the row spacing, or make two plots of it.',
     rowsTooClose:
       '{rows} rows in a bed of {bedWidth} {unit} stand {apart} {spacingUnit} apart. Give fewer rows, so that they are at least {least} {spacingUnit} apart, or check the width of the bed.',
     noHillRowFits:
@@ -398,6 +406,8 @@ export const english = {
     unknownFunction: 'There is no function called "{given}" whose steps can be shown. Near it: {nearest}.',
     unknownFunctionNoneNear:
       'There is no function called "{given}" whose steps can be shown. Type a name such as SEED.NEEDED.',
+    listOfAnswers:
+      '{id} gives several rows. Check one cell of them with CHECK.ANSWER and INDEX, such as =CUCURBIT.CHECK.ANSWER(A1,INDEX(CUCURBIT.{id}(…),1,1)).',
     tooManyArguments: '{id} takes {most} {most|argument|arguments}. Leave the others out.',
     frostDatesReversed:
       'The first frost ({firstFrost}) must come after the last frost ({lastFrost}). South of the equator the first frost of fall is in the next calendar year: type its year too.',

@@ -5,6 +5,9 @@
 import { calendar } from './spanish/calendar';
 import { commands } from './spanish/commands';
 import { grid } from './spanish/grid';
+import { guide } from './spanish/guide';
+import { plotPictures } from './spanish/plotPictures';
+import { slips } from './spanish/slips';
 import { money } from './spanish/money';
 import { pane } from './spanish/pane';
 import { pictures } from './spanish/pictures';
@@ -33,6 +36,9 @@ export const spanish: Translated = {
   calendar,
   commands,
   grid,
+  guide,
+  plotPictures,
+  slips,
   money,
   pane,
   pictures,
@@ -347,7 +353,7 @@ export const spanish: Translated = {
     notANumber:
       'Dato dado ({name}): "{given}", que no es un número. Escriba cifras con punto decimal y sin unidad.',
     currencySign:
-      'Dato dado ({name}): "{given}". Quite el signo de moneda y toda coma, y deje las cifras, por ejemplo 3.50.',
+      'Dato dado ({name}): "{given}". Quite el signo de moneda; escriba los millares sin marca (1000) y los decimales con punto (4.50).',
     commaInNumber:
       'Dato dado ({name}): "{given}", y la coma estorba. Escriba los millares sin marca (1000) y los decimales con punto (0.85).',
     notADate:
@@ -388,6 +394,10 @@ export const spanish: Translated = {
       'Una prueba de {tested} {tested|semilla|semillas} dice muy poco para una seguridad de {assurance}: ni 1,000,000,000 de semillas podrían bastar. Pruebe más semillas (400 es lo usual) o dé una seguridad menor.',
     testedWithoutAssurance:
       'El número de semillas probadas solo cuenta junto con una seguridad. Dé una seguridad como 0.95.',
+    tooManyRowsToPlace:
+      'Esta parcela tiene {rows} surcos; una imagen muestra a lo sumo {most}. Revise el ancho y la distancia entre surcos, o haga dos parcelas de ella.',
+    listOfAnswers:
+      '{id} da varias filas. Compruebe una celda de ellas con CHECK.ANSWER e INDEX, como =CUCURBIT.CHECK.ANSWER(A1,INDEX(CUCURBIT.{id}(…),1,1)).',
     lastBeforeFirst:
       'La última fecha ({lastDay}) es anterior a la primera ({firstDay}). Revise el año de cada una.',
     tooManyDates:

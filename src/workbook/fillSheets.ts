@@ -21,7 +21,7 @@ export interface FillRequest {
   readonly template: SheetTemplate;
   /** Rows for the template's growing table when the sheet is made. Not used where the sheet is there already. */
   readonly inputs: readonly InputRow[];
-  /** Values for the form's inputs when the sheet is made, by cell name; null leaves a cell empty. */
+  /** Values for the form's inputs, and the report, when the sheet is made, by cell name; null leaves a cell empty. */
   readonly form: Readonly<Record<string, CellContent>>;
 }
 
@@ -96,8 +96,10 @@ export function takeFreeName(wanted: string, taken: Set<string>): string {
 }
 
 function withForm(template: SheetTemplate, form: FillRequest['form']): SheetTemplate {
+  const { report } = template;
   return {
     ...template,
+    ...(report && { report: { ...report, content: form[report.name] ?? report.content } }),
     form: template.form.map((line) => {
       const content = form[line.name];
       return content === undefined ? line : { ...line, content };

@@ -19,6 +19,8 @@ export interface Cause {
   readonly remark: string;
   /** The column to fill in: there the finding stands, as an error. */
   readonly header: string;
+  /** What the finding says there; the remark itself where absent. */
+  readonly says?: string;
   /** The message of the errors that only follow from it; null where none has one. */
   readonly follows: string | null;
 }
@@ -53,7 +55,7 @@ export async function findFindings(
     const rest = present.reduce((text, cause) => without(text, cause.remark), remark);
     if (rest !== '') found.push({ ...placeOf(remarkColumn), kind: 'remark', text: rest });
 
-    const errors = present.map(({ remark: text, header }): Finding => {
+    const errors = present.map(({ remark: whole, header, says: text = whole }): Finding => {
       const column = table.headers.indexOf(header);
       return { ...placeOf(column < 0 ? remarkColumn : column), kind: 'error', text };
     });

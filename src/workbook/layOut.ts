@@ -43,7 +43,7 @@ export function layOut(template: SheetTemplate, sheetName: string, inputs: reado
   const tables: TableShape[] = [];
   const names: Record<string, NamedPlace> = {};
 
-  const line = (row: number, column: number, text: string, role: Dressing['role']): void => {
+  const line = (row: number, column: number, text: CellContent, role: Dressing['role']): void => {
     blocks.push({ row, column, contents: [[text]] });
     dressings.push({ row, column, rows: 1, columns: 1, role, format: 'general' });
   };
@@ -57,6 +57,11 @@ export function layOut(template: SheetTemplate, sheetName: string, inputs: reado
   let next = firstLineRow;
   const textColumn = textColumnOf(template);
   for (const text of template.lead) line(next++, textColumn, text, 'lead');
+  if (template.report !== undefined) {
+    const { name, content } = template.report;
+    names[name] = [next, textColumn];
+    line(next++, textColumn, content, 'lead');
+  }
   for (const text of template.cautions) line(next++, textColumn, text, 'caution');
 
   if (template.form.length > 0) {

@@ -1,5 +1,11 @@
 /** Numbers as people type them into a text file or a field. */
 
+/**
+ * Put after what cannot be read as a number, which else stays as it was typed. Spreadsheet programs take "$5" or
+ * "1,000" for numbers all the same; no program takes "$5?".
+ */
+export const doubtMark = '?';
+
 const numberPattern = /^[+-]?(?:\d+\.?\d*|\.\d+)(?:e[+-]?\d+)?\s*(%?)$/i;
 
 /**
@@ -21,10 +27,12 @@ export type NotNumber = 'currencySign' | 'commaInNumber' | 'maybeThousands' | 'n
 export function whyNotNumber(text: string, decimalComma: false): Exclude<NotNumber, 'maybeThousands'>;
 export function whyNotNumber(text: string, decimalComma: boolean): NotNumber;
 export function whyNotNumber(text: string, decimalComma: boolean): NotNumber {
-  const trimmed = text.trim();
-  if (/^\p{Sc}|\p{Sc}$/u.test(trimmed)) return 'currencySign';
+  const typed = text.trim();
+  const trimmed = typed.endsWith(doubtMark) ? typed.slice(0, -doubtMark.length) : typed;
+  if (/\p{Sc}/u.test(trimmed)) return 'currencySign';
   if (!/^[+-]?\d[\d.,]*\d\s*%?$/.test(trimmed)) return 'notANumber';
-  return decimalComma ? 'maybeThousands' : 'commaInNumber';
+  if (decimalComma) return 'maybeThousands';
+  return trimmed.includes(',') ? 'commaInNumber' : 'notANumber';
 }
 
 /** By the text, so that 7 % is 0.07 and not 0.07000000000000001. */

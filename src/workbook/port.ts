@@ -49,7 +49,7 @@ export type Expression =
   | { readonly native: NativeFunction; readonly args: readonly Expression[] }
   | { readonly operator: Operator; readonly left: Expression; readonly right: Expression };
 
-/** The built-in functions that templates may use. Each new one needs its case in hosts/file/evaluate. */
+/** The built-in functions that templates may use. Each new one needs its case in evaluation/evaluateNative. */
 export type NativeFunction =
   | 'IF'
   | 'AND'

@@ -13,7 +13,7 @@ export interface Dialect {
 const youngerThanFormat: ReadonlySet<NativeFunction> = new Set(['MINIFS']);
 
 /** Operators that bind tighter have a higher rank. All of them group from the left. */
-const ranks: Readonly<Record<Operator, number>> = {
+export const ranks: Readonly<Record<Operator, number>> = {
   '=': 1,
   '<>': 1,
   '<': 1,

@@ -91,6 +91,10 @@ async function readFormInputs(
   sheet: string,
 ): Promise<Record<string, CellContent>> {
   const values: Record<string, CellContent> = {};
+  const reported = template.report === undefined ? null : await book.locate(template.report.name);
+  if (template.report !== undefined && reported !== null) {
+    values[template.report.name] = textOf((await book.read(reported)).values[0]?.[0] ?? null);
+  }
   for (const line of template.form.filter(({ kind }) => kind === 'input')) {
     const area = demand(await book.locate(line.name), sheet, line.name);
     const read = await book.read(area);

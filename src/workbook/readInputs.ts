@@ -2,7 +2,7 @@
 import { checkLimits, type Limits } from './limits';
 import { isCellError, type CellValue, type ReadValue } from './port';
 import { dayOfIso, serialOfDay } from './serialDate';
-import { parseNumber, whyNotNumber, type NotNumber } from './parseNumber';
+import { doubtMark, parseNumber, whyNotNumber, type NotNumber } from './parseNumber';
 import type { Format, InputRow, TableColumn, TableTemplate } from './template';
 
 interface At {
@@ -42,12 +42,6 @@ export interface InputsRead {
   /** Headers of columns that the table computes itself. */
   readonly leftOut: readonly string[];
 }
-
-/**
- * Put after what cannot be read as a number, which else stays as it was typed. Spreadsheet programs take "$5" or
- * "1,000" for numbers all the same; no program takes "$5?".
- */
-export const doubtMark = '?';
 
 /**
  * A cell that cannot be read as its column's kind stays as a text, and a number that does not fit as it is: the row's

@@ -117,6 +117,8 @@ export interface SheetTemplate {
   readonly sheet: string;
   readonly title: string;
   readonly lead: readonly string[];
+  /** A line under the lead into which an action of ours writes what came of it; blank at first. */
+  readonly report?: { readonly name: string; readonly content: CellContent };
   readonly cautions: readonly string[];
   readonly form: readonly FormLine[];
   readonly tables: readonly TableTemplate[];

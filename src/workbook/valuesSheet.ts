@@ -103,6 +103,16 @@ async function findParts(port: WorkbookPort, template: SheetTemplate, sheet: str
     const { row, column } = demand(await port.locate(line.name), line.label);
     parts.push({ dress: dressLine(line, row, column), headerRow: null, widths: [] });
   }
+  const report = template.report === undefined ? null : await port.locate(template.report.name);
+  if (report !== null) {
+    const { row, column } = report;
+    const dressing = { row, column, rows: 1, columns: 1, role: 'lead', format: 'general' } as const;
+    parts.push({
+      dress: { dressings: [dressing], lists: [], rules: [], notes: [] },
+      headerRow: null,
+      widths: [],
+    });
+  }
   for (const each of template.tables) {
     const { area, headers } = demand(await port.readTable(each.name), each.name);
     const { row: headerRow, column, rows, columns } = area;

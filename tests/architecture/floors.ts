@@ -20,6 +20,10 @@ export const floors: Readonly<Record<string, Floor>> = {
     packages: 'none',
   },
   pictures: { mayImport: ['texts', 'workbook/serialDate'], packages: 'libraries' },
+  guide: {
+    mayImport: ['calc', 'functions', 'reference', 'texts', 'workbook'],
+    packages: 'libraries and node',
+  },
   'hosts/excel': { mayImport: ['workbook'], packages: 'libraries' },
   'hosts/browser': { mayImport: ['workbook'], packages: 'libraries' },
   'hosts/file': { mayImport: ['workbook'], packages: 'libraries and node' },

@@ -7,8 +7,9 @@ import { functions } from '../../src/functions';
 import { calendarTasks } from '../../src/functions/calendarTasks';
 import { createMemoryWorkbook } from '../../src/hosts/file/createMemoryWorkbook';
 import { calendarTemplate } from '../../src/templates/calendar';
-import { demoFilling } from '../../src/templates/demoGarden';
+import { demoFilling, demoPlots } from '../../src/templates/demoGarden';
 import { makeCalendar } from '../../src/templates/makeCalendar';
+import { plotsTemplate } from '../../src/templates/plots';
 import { seasonTemplate } from '../../src/templates/season';
 import { fillSheets } from '../../src/workbook/fillSheets';
 import type { CellValue, WorkbookPort } from '../../src/workbook/port';
@@ -59,6 +60,14 @@ function expectLines(text: string): void {
     expect(new TextEncoder().encode(line).length).toBeLessThanOrEqual(75);
 }
 
+/** Of the calendar itself. The parser leaves texts that RFC 5545 has no name for as they are: unescaped by 3.3.11. */
+function ownText(text: string, property: string): string {
+  const calendar = new ICAL.Component(ICAL.parse(text) as unknown[]);
+  return String(calendar.getFirstPropertyValue(property)).replaceAll(/\\(.)/gs, (_, mark: string) =>
+    /n/i.test(mark) ? '\n' : mark,
+  );
+}
+
 /** 16 May 2027. */
 const may16 = 46523;
 
@@ -84,6 +93,19 @@ describe('the file of a calendar', () => {
     expect(find('Creek 1: Set out')?.description).toContain('slicing cucumber\nOnly into soil of 64 °F');
     expect(text).toContain('DTSTART;VALUE=DATE:20270516\r\n');
     expect(text).toContain('X-WR-CALNAME:Calendar of Invented garden on the creek\r\n');
+  });
+
+  test('says of itself which plots it leaves out, and wherefore', async () => {
+    const workbook = empty();
+    const nameless = { Plot: 'Wet, low; end', Crop: 'no such crop', Length: 40, Width: 8 };
+    const requests = demoFilling.map((request) =>
+      request.template === plotsTemplate ? { ...request, inputs: [...demoPlots, nameless] } : request,
+    );
+    await fillSheets(workbook, requests, 'fill');
+    await makeCalendar(workbook, calendarTasks, 'make');
+    expect(ownText(await fileOf(workbook), 'x-wr-caldesc')).toMatch(
+      /^Not in it.*: Wet, low; end \(no known crop\)\.$/,
+    );
   });
 
   test('a task keeps its name when its day moves, within a season', async () => {
@@ -150,7 +172,7 @@ test('whatever a plot or a note is called, the file reads back as it stands in t
   await fc.assert(
     fc.asyncProperty(nasty, nasty, async (plot, note) => {
       const rows = [{ Date: may16, Plot: `p${plot}p`, Task: 'Sow', 'My note': `n${note}n` }];
-      const text = await fileOf(await withTasks(rows));
+      const text = await fileOf(await withTasks(rows, { PLACE: `g${plot}g` }));
       expectLines(text);
       const events = eventsOf(text);
       expect(events).toHaveLength(1);
@@ -160,6 +182,7 @@ test('whatever a plot or a note is called, the file reads back as it stands in t
           .replaceAll(/\r\n|\r/g, '\n')
           .replaceAll(/(?![\t\n])\p{Cc}/gu, '')
           .replaceAll(/\p{Cs}/gu, '\uFFFD');
+      expect(ownText(text, 'x-wr-calname')).toBe(`Calendar of ${kept(`g${plot}g`)}`);
       expect(events[0]?.summary).toBe(`${kept(`p${plot}p`)}: Sow`);
       expect(events[0]?.description).toBe(kept(`n${note}n`));
     }),

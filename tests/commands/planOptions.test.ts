@@ -21,6 +21,7 @@ describe('readPlanOptions', () => {
       calendar: null,
       replace: false,
       seedPrices: null,
+      prices: [],
       weather: null,
       season: {
         SEASON_YEAR: 2026,

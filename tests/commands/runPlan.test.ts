@@ -13,6 +13,7 @@ import { openXlsx } from '../../src/hosts/file/openXlsx';
 import { demoSeason } from '../../src/templates/demoGarden';
 import { fillSheets } from '../../src/workbook/fillSheets';
 import { HostError, isCellError, type HostProblem, type WorkbookPort } from '../../src/workbook/port';
+import { withTyped } from '../../src/workbook/withTyped';
 import { savedPlan, savedPlots } from '../hosts/file/savedPlan';
 
 const frosts = ['--last-frost', '2026-05-02', '--first-frost', '2026-10-10'];
@@ -154,7 +155,7 @@ describe('a price list of seed', () => {
       expect.stringMatching(
         /^seed\.csv, line 3, column Crop: "cucumbr" is not known\. Near it: .*cucumber.* Until then the packs of this crop are not worked out\.$/,
       ),
-      'seed.csv, line 4, column Price of a pack: take the currency sign out of "$5" and leave the digits, decimals after a point. Until then the packs of this crop are not worked out.',
+      'seed.csv, line 4, column Price of a pack: take the currency sign out of "$5"; write thousands without a mark (1000) and decimals with a point (4.50). Until then the packs of this crop are not worked out.',
       'seed.csv, line 5, column Seeds in a pack: 0 does not fit. It must be at least 1. Until then the packs of this crop are not worked out.',
       'seed.csv, line 6, pumpkin, Per 1,000 seeds: The price of a pack is missing. Fill it in.',
       'seed.csv, line 7, pumpkin, Per 1,000 seeds: The price of a pack is missing. Fill it in.',
@@ -172,6 +173,107 @@ describe('a price list of seed', () => {
       expect([code, saved]).toEqual([2, []]);
       expect(warned[0]).toMatch(said);
     }
+  });
+});
+
+describe('lists of prices', () => {
+  /** Each by the name of its file. */
+  const withPrices = (lists: Readonly<Record<string, string>>, given: readonly string[] = []) =>
+    plan('', {
+      options: [...frosts, ...Object.keys(lists).flatMap((file) => ['--prices', file]), ...given],
+      readBytes: (file) => Buffer.from(lists[file] ?? `${header}\n${good}\n`),
+    });
+  const rowIn = async (workbook: WorkbookPort | undefined, name: string, of: string) => {
+    const table = await workbook?.readTable(name);
+    const row = table?.rows.find(([first]) => first === of) ?? [];
+    return Object.fromEntries(row.map((value, index) => [table?.headers[index] ?? '', value]));
+  };
+
+  test('go into the Prices sheet and the budget: prices, how much of it, and prices of each crop', async () => {
+    const { code, warned, written } = await withPrices({
+      'prices.csv': 'Item,First,Second\nWages,16,18\nSelling,5%,\n',
+      'rates.csv': 'value;RATE\n1,5;work before harvest\n',
+      'crops.csv': 'Crop,Sold by,Price,Weight of one\nCucumber,each,0.5,0.25\n',
+    });
+    expect([code, warned]).toEqual([0, []]);
+    expect(await rowIn(written, 'Prices', 'Wages')).toMatchObject({ First: 16, Second: 18 });
+    expect(await rowIn(written, 'Prices', 'Selling')).toMatchObject({ First: 0.05, Second: null });
+    // 4 rows of 100 ft, 1.5 hours on 100 ft, at 16: by hand.
+    expect(await rowIn(written, 'BudgetLines', 'Work before harvest')).toMatchObject({ Amount: 96 });
+    expect(await rowIn(written, 'CropPrices', 'slicing cucumber')).toMatchObject({
+      'Sold by': 'each',
+      'Price by weight': 2,
+    });
+  });
+
+  test('have each line to mend named once by number and column, and the others count', async () => {
+    const lines = [
+      'Wages,$16,18',
+      'Trays,-1,',
+      'Selling,5,x',
+      'Mulhc,1,',
+      'Wages,15,',
+      ',4,',
+      'Hauling,0.03,',
+    ];
+    const { code, warned, written } = await withPrices({
+      'prices.csv': `Item,First,Second,Thrid\n${lines.map((line) => `${line},`).join('\n')}\n`,
+    });
+    expect(code).toBe(1);
+    expect(warned).toEqual([
+      '8 things to mend in prices.csv:',
+      'prices.csv, line 1: the column "Thrid" is not one of this table of Prices and was left out. Columns: Item, First, Second.',
+      'prices.csv, line 2, column First: take the currency sign out of "$16"; write thousands without a mark (1000) and decimals with a point (4.50). Until then it counts as blank.',
+      'prices.csv, line 3, Trays, First: type a number of 0 or more in digits alone, decimals after a point, such as 1200 or 4.50.',
+      'prices.csv, line 4, column Second: "x" is not a number. Type digits only, with a decimal point and no unit. Until then it counts as blank.',
+      'prices.csv, line 4, Selling, First: type a share from 0 to 100%, such as 5% or 0.05.',
+      'prices.csv, line 5, column Item: "Mulhc" is not known. Near it: Mulch. Until then it counts as blank.',
+      'prices.csv, line 6, column Item: "Wages" is also on line 2, and the first of them counts. Take one away.',
+      'prices.csv, line 7, column Item: the line has no name. Give the one that stands in the Prices sheet.',
+    ]);
+    expect(await rowIn(written, 'Prices', 'Wages')).toMatchObject({ First: '$16?', 'Second used': 18 });
+    expect(await rowIn(written, 'Prices', 'Hauling')).toMatchObject({ 'First used': 0.03 });
+  });
+
+  test('of a crop by two names are one line too many', async () => {
+    const { warned } = await withPrices({ 'crops.csv': 'Crop,Price\nzucchini,1\nsummer squash,2\n' });
+    expect(warned).toEqual([
+      '1 thing to mend in crops.csv:',
+      'crops.csv, line 3, column Crop: "summer squash" is also on line 2, and the first of them counts. Take one away.',
+    ]);
+  });
+
+  test('leave alone what a plan that comes back has in other cells, and go before it in their own', async () => {
+    const workbook = createMemoryWorkbook({ functions: [...functions.values()] });
+    await fillSheets(workbook, savedPlan, 'plan');
+    const bytes = await workbook.bytes();
+    const { code, written } = await plan('', {
+      file: 'old.xlsx',
+      options: ['--prices', 'prices.csv'],
+      readBytes: (file) => (file === 'prices.csv' ? Buffer.from('Item,First\nWages,20\n') : bytes),
+    });
+    expect(code).toBe(0);
+    // Those of the invented garden.
+    expect(await rowIn(written, 'Prices', 'Wages')).toMatchObject({ First: 20, Second: 18 });
+    expect(await rowIn(written, 'Prices', 'Trays')).toMatchObject({ First: 1.5 });
+  });
+
+  test.each([
+    [
+      { 'prices.csv': '' },
+      /^prices\.csv, line 1: the file is empty\. Give a header line and a line for each price/,
+    ],
+    [{ 'prices.csv': 'Name,First\nTrays,1\n' }, /^prices\.csv has none of the columns Item, Rate, Crop/],
+    [{ 'prices.csv': 'Item,First\n' }, /^prices\.csv has no price/],
+    [{ 'prices.csv': 'Item,First\nMulhc,1\n' }, /^prices\.csv, line 2, column Item: "Mulhc" is not known/],
+    [
+      { 'a.csv': 'Item,First\nTrays,1\n', 'b.csv': 'Item,First\nMulch,1\n' },
+      /^b\.csv has a column Item as a\.csv has\. Make one list of the two/,
+    ],
+  ])('that cannot be taken are refused before anything is written: %j', async (lists, says) => {
+    const { code, warned, saved } = await withPrices(lists);
+    expect([code, saved]).toEqual([2, []]);
+    expect(warned[0]).toMatch(says);
   });
 });
 
@@ -200,7 +302,7 @@ describe('a plot to mend spoils nothing else and is named by line, with what to 
     [
       'a currency sign',
       'A,slicing cucumber,$5,20',
-      'line 2, column Length: take the currency sign out of "$5" and leave the digits, decimals after a point. Only this plot is spoiled.',
+      'line 2, column Length: take the currency sign out of "$5"; write thousands without a mark (1000) and decimals with a point (4.50). Only this plot is spoiled.',
     ],
     [
       'no name',
@@ -466,6 +568,57 @@ describe('a plan that comes back as an .xlsx', () => {
     expect(warned[1]).toContain(
       `plan.xlsx, line ${(area?.row ?? 0) + 3}, column Length: "long" is not a number.`,
     );
+  });
+
+  test('has what wants mending in its prices and seed named by sheet and cell, once', async () => {
+    const workbook = createMemoryWorkbook({ functions: [...functions.values()] });
+    const wrong = {
+      Prices: { Land: { First: '$1,200' } },
+      Rates: { Picking: { Value: 0 } },
+      CropPrices: { pumpkin: { 'Sold by': 'dozen' } },
+      SeedOrder: { 'slicing cucumber': { 'Seed on hand': -5, 'Packed in': 2027 } },
+    };
+    const spoiled = savedPlan.map((request) => ({
+      ...request,
+      template: withTyped(request.template, wrong),
+      ...(request.template.id === 'seedorder' && {
+        inputs: [{ Crop: 'pumpkin', 'Seeds in a pack': 0, 'Price of a pack': 4 }, ...request.inputs],
+      }),
+    }));
+    await fillSheets(workbook, spoiled, 'plan');
+    const file = await workbook.bytes();
+    const { code, warned, written } = await plan('', {
+      readBytes: () => file,
+      file: 'old.xlsx',
+      options: [],
+    });
+    expect(code).toBe(1);
+    expect(warned[0]).toBe('5 things to mend in plan.xlsx:');
+    const places = warned
+      .slice(1)
+      .map(
+        (line) => /^plan\.xlsx, sheet (.+), cell ([A-Z])(\d+), (.+?): (.+)$/.exec(line)?.slice(1) ?? [line],
+      );
+    expect(places.map(([, , , row, advice]) => [row, advice])).toEqual([
+      [
+        'pumpkin, Seeds in a pack',
+        'The size of a pack is 0. It must be at least 1 seed and at most 10000000 seeds.',
+      ],
+      ['slicing cucumber, Seed on hand', expect.stringContaining('give whole seeds in digits alone')],
+      [
+        'Land, First',
+        expect.stringMatching(
+          /^type a number of 0 or more in digits alone, decimals after a point, such as 1200/,
+        ),
+      ],
+      ['Picking, Value', expect.stringMatching(/^type a number above 0/)],
+      ['pumpkin, Sold by', 'choose weight, bushel, carton or each.'],
+    ]);
+    const there = places.map(async ([sheet = '', column = '', row]) => {
+      const at = { row: Number(row) - 1, column: column.charCodeAt(0) - 65, rows: 1, columns: 1 };
+      return (await written?.read({ sheet, ...at }))?.values[0]?.[0];
+    });
+    expect(await Promise.all(there)).toEqual([0, -5, '$1,200', 0, 'dozen']);
   });
 
   test.each([

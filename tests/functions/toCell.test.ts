@@ -8,6 +8,8 @@ const giving = (outcome: ReturnType<FunctionDefinition['run']>): FunctionDefinit
   parameters: [],
   result: 'day',
   run: () => outcome,
+  read: () => [],
+  calculate: () => [],
   explain: () => ({ outcome, entries: [] }),
 });
 const pattern = 'yyyy-mm-dd';

@@ -101,7 +101,8 @@ describe('every function', () => {
       about: `${id} with all left out`,
     }));
     await each(allLeftOut, (delivered, one) => {
-      expect('value' in delivered, one.about).toBe(true);
+      // The arguments of CHECK.SLIP are those of another function, which may want them.
+      if (one.id !== 'CHECK.SLIP') expect('value' in delivered, one.about).toBe(true);
       givesWhatSourcesGive(delivered, one);
     });
   });

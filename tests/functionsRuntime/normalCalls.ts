@@ -161,6 +161,11 @@ export const normalCalls: Readonly<Record<string, NormalCall>> = {
       ],
     ],
   },
+  // 100 x 0.8, hand computed; single cells as above.
+  'CHECK.SLIP': {
+    args: [80, 'SEED.NEEDED', [[100]], [[0.8]], ...Array.from({ length: 7 }, () => [[null]])],
+    gives: 'You multiplied by the germination instead of dividing by it.',
+  },
   'CROP.TRAITS': { args: [], gives: expect.arrayContaining([['row spacing'], ['days to maturity']]) },
   // Of three frosts the middle one; the rest as in tests/functions/weather.
   'FROST.LASTDATES': {

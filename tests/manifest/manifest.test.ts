@@ -42,6 +42,20 @@ describe('what is built for Excel', () => {
     expect(described.map(({ id }) => id).sort()).toEqual([...functions.keys()].sort());
   });
 
+  test('has a page for each function where functions.json says, and all that the pages name', () => {
+    const { functions: described } = JSON.parse(readFileSync(join(folder, 'functions.json'), 'utf8')) as {
+      functions: { id: string; helpUrl: string }[];
+    };
+    for (const { id, helpUrl } of described) {
+      expect(helpUrl).toBe(`${local}/functions/${id}.html`);
+      const page = readBuilt(helpUrl.slice(local.length + 1))?.toString() ?? '';
+      expect(page).toContain(`<h1>${id}</h1>`);
+      for (const [, file = ''] of page.matchAll(/(?:src|href)="([^"]+)"/g))
+        expect(readBuilt(`functions/${file}`), `${id}: ${file}`).not.toBeNull();
+    }
+    expect(readBuilt('functions/search.js')).not.toBeNull();
+  });
+
   test('is small, and of few packages: not the engine of the browser workbook', () => {
     const packages = inject('packagesInAddin');
     expect(packages).toContain('fastest-levenshtein');

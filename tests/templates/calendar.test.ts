@@ -1,16 +1,12 @@
 /** The Calendar and Weeks sheets in every host: made from Plots, made anew, and what people put into them. */
 import { strFromU8, unzipSync } from 'fflate';
-import { afterEach, describe, expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { calendarTasks } from '../../src/functions/calendarTasks';
-import { functions } from '../../src/functions';
-import { openHeadless } from '../../src/hosts/browser/openHeadless';
-import { openExcelWorkbook } from '../../src/hosts/excel/openExcelWorkbook';
-import { createMemoryWorkbook } from '../../src/hosts/file/createMemoryWorkbook';
 import { demoPlots, demoSeason } from '../../src/templates/demoGarden';
 import { makeCalendar, readCalendarState, type CalendarMade } from '../../src/templates/makeCalendar';
 import { plotsTemplate } from '../../src/templates/plots';
 import { sayCalendar } from '../../src/templates/sayCalendar';
-import { allTemplates, functionNamespace } from '../../src/templates/sheets';
+import { allTemplates } from '../../src/templates/sheets';
 import { cellAddress } from '../../src/workbook/cellAddress';
 import { fillSheets } from '../../src/workbook/fillSheets';
 import type { CellContent, CellValue, ReadValue, TableRead, WorkbookPort } from '../../src/workbook/port';
@@ -18,34 +14,9 @@ import { readFilling } from '../../src/workbook/readFilling';
 import { dayOfSerial, isoOfDay } from '../../src/workbook/serialDate';
 import type { InputRow } from '../../src/workbook/template';
 import { change } from '../contract/contractWorkbook';
-import { openStandIn } from '../excelStandIn/openStandIn';
+import { hosts, openFile as file } from '../contract/openHosts';
 
-const registered = [...functions.values()];
 const settleMs = 60_000;
-
-const open: { end(): void }[] = [];
-afterEach(() => {
-  for (const one of open.splice(0)) one.end();
-});
-
-const file = (): WorkbookPort => createMemoryWorkbook({ functions: registered });
-const hosts: Readonly<Record<string, () => WorkbookPort>> = {
-  file,
-  browser() {
-    const workbook = openHeadless({
-      functions: registered,
-      namespace: functionNamespace,
-      firstSheet: 'Notepad',
-    });
-    open.push({ end: () => workbook.dispose() });
-    return workbook;
-  },
-  excel() {
-    const standIn = openStandIn({ firstSheet: 'Notepad', functions: registered });
-    open.push({ end: () => standIn.close() });
-    return openExcelWorkbook({ ...standIn, namespace: functionNamespace });
-  },
-};
 
 const few = demoPlots.filter(({ Plot }) =>
   ['Creek 1', 'Creek 2', 'North field', 'Tunnel'].includes(String(Plot)),
@@ -92,6 +63,10 @@ async function rowsOf(port: WorkbookPort, name: string): Promise<readonly string
   return (table?.rows ?? []).map((row) => row.map(said).join('|')).filter((row) => /[^|]/.test(row));
 }
 
+async function reportOf(port: WorkbookPort, name: string): Promise<ReadValue> {
+  return demand((await port.read(demand(await port.locate(name)))).values[0]?.[0]);
+}
+
 /** Types into the row of a table that has these texts. */
 async function type(
   port: WorkbookPort,
@@ -112,7 +87,7 @@ async function type(
   expect(await port.settle(settleMs)).toEqual([]);
 }
 
-describe.each(Object.entries(hosts))('in the %s host', (_, openHost) => {
+describe.each(hosts)('in the %s host', (_, openHost) => {
   test(
     'is made, says so, is made anew after a change of Plots, and carries along what people typed',
     async () => {
@@ -175,11 +150,19 @@ test(
       { Plot: 'no crop', Length: 50, Width: 20 },
       { Plot: 'unknown', Crop: 'no such crop', Length: 50, Width: 20 },
       { Plot: 'late', Crop: 'winter squash', Length: 80, Width: 40, 'Days to maturity': 300 },
+      { Plot: 'hills', Crop: 'zucchini', Layout: 'hills', Length: 50, Width: 20, 'Field emergence': 2 },
       { Plot: '=2+2', Crop: 'zucchini', Length: 50, Width: 20, Germination: 0.9 },
       {},
     ];
-    const seen = [];
-    for (const openHost of Object.values(hosts)) {
+    const seen: {
+      made: object;
+      leftOut: unknown;
+      reports: unknown;
+      calendar: readonly string[];
+      weeks: readonly string[];
+      above: unknown;
+    }[] = [];
+    for (const [, openHost] of hosts) {
       const port = openHost();
       await fill(port, plots);
       const { leftOut, ...made } = await make(port);
@@ -187,13 +170,31 @@ test(
       const above = await port.read({ ...area, row: area.row - 2, rows: 2 });
       seen.push({
         made,
-        leftOut: leftOut.map(({ plot }) => plot),
+        leftOut: leftOut.map(({ plot, lacks, isWhole }) => [plot, lacks, isWhole]),
+        reports: await Promise.all(['CALENDAR_WITHOUT', 'WEEKS_WITHOUT'].map((name) => reportOf(port, name))),
         calendar: await rowsOf(port, 'Calendar'),
         weeks: await rowsOf(port, 'Weeks'),
         above: above.values.map((row) => row.map((value) => value ?? '')),
       });
     }
-    expect(seen[0]?.leftOut).toEqual(['no crop', 'unknown', 'late']);
+    expect(seen[0]?.leftOut).toEqual([
+      ['no crop', 'no known crop', true],
+      ['unknown', 'no known crop', true],
+      ['late', 'Last pick', false],
+    ]);
+    const line =
+      'Not in it, or not wholly, for want of what Plots has no result of: no crop (no known crop); unknown (no known crop); late (Last pick).';
+    expect(seen[0]?.reports).toEqual([line, line]);
+    const tasksOf = (plot: string): readonly string[] =>
+      (seen[0]?.calendar ?? []).filter((row) => row.split('|')[2] === plot);
+    // Its seed is refused, its dates are not: sown a week after the frost of 2 May, thinned two weeks later.
+    expect(tasksOf('hills').join('\n')).toMatch(/^2027-05-23\|.*\|Thin\|2027-05-30\|/m);
+    // 300 days from 9 May; frost is on 10 October.
+    expect(tasksOf('late').at(-1)).toMatch(/^2028-03-04\|.*\|First pick\|\|The last pick has no date/);
+    expect(tasksOf('late').join()).toContain('|Last day to sow|');
+    const bar = (seen[0]?.weeks ?? []).find((row) => row.startsWith('late|'));
+    expect(bar).toContain('|G|G|');
+    expect(bar).not.toContain('|P|');
     expect(seen[0]?.calendar.join('\n')).toContain('|=2+2|summer squash|Sow|');
     expect(seen[1]).toEqual(seen[0]);
     expect(seen[2]).toEqual(seen[0]);
@@ -300,12 +301,19 @@ describe('what people put in', () => {
     const made = await make(port);
     expect(made.leftOut.map(({ plot }) => plot)).toEqual(['Tunnel']);
     expect(made.kept).toEqual([{ plot: 'Tunnel', task: 'Set out' }]);
+    expect(await reportOf(port, 'CALENDAR_WITHOUT')).toContain('Tunnel (no known crop)');
+    await type(port, 'Plots', ['Tunnel'], 'Crop', 'English cucumber');
+    expect(await readCalendarState(port, calendarTasks)).toMatchObject({ isCurrent: false, leftOut: [] });
+    await make(port);
+    expect(await reportOf(port, 'WEEKS_WITHOUT')).toBe('Every plot is in it, with all of its dates.');
+    await type(port, 'Plots', ['Tunnel'], 'Crop', null);
+    await make(port);
     expect((await rowsOf(port, 'Calendar')).filter((row) => row.includes('Tunnel'))).toHaveLength(1);
     expect((await rowsOf(port, 'Weeks')).some((row) => row.includes('Tunnel'))).toBe(false);
   });
 
   test('has a filter button on each header of the .xlsx, down to its last row', async () => {
-    const port = createMemoryWorkbook({ functions: registered });
+    const port = file();
     await fill(port);
     await make(port);
     const tables = Object.entries(unzipSync(await port.bytes()))

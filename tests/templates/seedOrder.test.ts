@@ -238,8 +238,9 @@ describe('seed on hand', () => {
     [120, 2022, 0, 500, words.remarks.outlived],
     [120, null, '', 500, words.remarks.noYear],
     ['about 120', 2025, 3, 500, words.remarks.onHandNotNumber],
-    [-120, 2025, 3, 500, ''],
-    [0.5, 2025, 3, 500, ''],
+    [-120, 2025, 3, 500, words.remarks.onHandNotNumber],
+    [-5, null, '', 500, words.remarks.onHandNotNumber],
+    [20.5, 2025, 3, 500, words.remarks.onHandNotNumber],
   ])(
     'of %j packed in %j: %j years left, %d of 500 to buy, %s',
     async (onHand, packedIn, left, toBuy, remark) => {
@@ -305,27 +306,51 @@ describe('the price list', () => {
     expect(await named(await filled({ plots }), 'SEED_ORDER_COST')).toBe(words.noPriceYet);
   });
 
-  test.each<[string, InputRow, RegExp]>([
-    ['a pack of no seeds', pack('zucchini', 0, 5), /size of a pack is 0/],
-    ['a price with a currency sign', pack('zucchini', 100, '$4,50'), /"\$4,50"\. Take the currency sign out/],
-    ['a price with a comma', pack('zucchini', 100, '1,000'), /comma is in the way/],
-    ['a price of 0', pack('zucchini', 100, 0), /price of a pack is 0\. It must be above 0/],
-    ['no price', pack('zucchini', 100, null), /price of a pack is missing/],
-    ['no size', pack('zucchini', null, 5), /size of a pack is missing/],
-    ['half a seed', pack('zucchini', 10.5, 5), /10\.5\. Give a whole number/],
+  const { packSize, packPrice, packOther, beyondReach } = words.remarks;
+  test.each<[string, InputRow, RegExp, readonly string[]]>([
+    ['a pack of no seeds', pack('zucchini', 0, 5), /size of a pack is 0/, [packSize]],
+    [
+      'a price with a currency sign',
+      pack('zucchini', 100, '$4,50'),
+      /"\$4,50"\. Take the currency sign out/,
+      [packPrice],
+    ],
+    ['a price with a comma', pack('zucchini', 100, '1,000'), /comma is in the way/, [packPrice]],
+    ['a price of 0', pack('zucchini', 100, 0), /price of a pack is 0\. It must be above 0/, [packPrice]],
+    ['no price', pack('zucchini', 100, null), /price of a pack is missing/, [packPrice]],
+    ['no size', pack('zucchini', null, 5), /size of a pack is missing/, [packSize]],
+    ['half a seed', pack('zucchini', 10.5, 5), /10\.5\. Give a whole number/, [packOther]],
+    ['neither', pack('zucchini', -1, 'some'), /price of a pack is "some"/, [packSize, packPrice]],
   ])(
-    'with %s: said on its line and of its crop, and the cost of another crop stands',
-    async (_, wrong, said) => {
-      const workbook = await filled({ plots, prices: [pack('gourd', 1000, 7), wrong] });
+    'with %s: said on its line and of its crop, also on paper, and the cost of another crop stands',
+    async (_, wrong, said, remarks) => {
+      const workbook = await filled({
+        plots,
+        prices: [pack('gourd', 1000, 7), wrong, pack('zucchini', 100, 5)],
+      });
       expect((await linesOf(workbook, 'SeedPrices'))[1]?.['Per 1,000 seeds']).toMatchObject({
         message: expect.stringMatching(said),
       });
       const squash = (await linesOf(workbook, 'SeedOrder')).find((each) => each['Crop'] === 'summer squash');
       expect(squash?.['Cost']).toMatchObject({ message: expect.stringMatching(said) });
+      expect(String(squash?.['Remark']).trim()).toBe(remarks.join(' '));
       expect(await named(workbook, 'SEED_ORDER_COST')).toBe(7);
       expect(await named(workbook, 'SEED_ORDER_UNPRICED')).toBe(1);
     },
   );
+
+  test('that nothing is wrong with but its length says so of the crop', async () => {
+    const prices = Array.from({ length: 21 }, (_, i) => pack('zucchini', 100 + i, 5));
+    const squash = await lineOf({ plots, prices }, 'summer squash');
+    expect(isCellError(squash['Cost'] ?? null)).toBe(true);
+    expect(String(squash['Remark']).trim()).toBe(beyondReach);
+  });
+
+  test('with an empty line of a crop says no reason where there is a cost', async () => {
+    const prices = [pack('zucchini', null, null), pack('zucchini', 1200, 20)];
+    const squash = await lineOf({ plots, prices }, 'summer squash');
+    expect(squash).toMatchObject({ Cost: 20, Remark: '' });
+  });
 
   test('with a name that is not known: near names are told, and its line counts for no crop', async () => {
     const workbook = await filled({ plots, prices: [pack('zuchini', 100, 5)] });

@@ -1,18 +1,13 @@
 /** Copies as values over every host, with the sheets that ship. */
-import { afterEach, describe, expect, test } from 'vitest';
-import { functions } from '../../src/functions';
-import { openHeadless } from '../../src/hosts/browser/openHeadless';
-import { openExcelWorkbook } from '../../src/hosts/excel/openExcelWorkbook';
-import { createFileWorkbook } from '../../src/hosts/file/createFileWorkbook';
+import { describe, expect, test } from 'vitest';
 import { demoPlots, demoSeason } from '../../src/templates/demoGarden';
 import { plotsTemplate } from '../../src/templates/plots';
-import { allTemplates, functionNamespace } from '../../src/templates/sheets';
+import { allTemplates } from '../../src/templates/sheets';
 import { copyValues, type CopyReport } from '../../src/workbook/copyValues';
 import { fillSheets } from '../../src/workbook/fillSheets';
 import { isCellError, type Change, type ReadValue, type WorkbookPort } from '../../src/workbook/port';
-import { openStandIn } from '../excelStandIn/openStandIn';
+import { hosts, openFile } from '../contract/openHosts';
 
-const registered = [...functions.values()];
 const names = allTemplates.map(({ sheet }) => sheet);
 const line = 'Values only.';
 const words = { title: 'copy', nameOf: (sheet: string) => `${sheet} values`, line };
@@ -23,29 +18,6 @@ const requests = allTemplates.map((template) => ({
   inputs: template === plotsTemplate ? plots : [],
   form: demoSeason,
 }));
-
-const open: { end(): void }[] = [];
-afterEach(() => {
-  for (const one of open.splice(0)) one.end();
-});
-
-const hosts: Readonly<Record<string, () => WorkbookPort>> = {
-  file: () => createFileWorkbook({ functions: registered }),
-  browser() {
-    const workbook = openHeadless({
-      functions: registered,
-      namespace: functionNamespace,
-      firstSheet: 'Notepad',
-    });
-    open.push({ end: () => workbook.dispose() });
-    return workbook;
-  },
-  excel() {
-    const standIn = openStandIn({ firstSheet: 'Notepad', functions: registered });
-    open.push({ end: () => standIn.close() });
-    return openExcelWorkbook({ ...standIn, namespace: functionNamespace });
-  },
-};
 
 const copy = (port: WorkbookPort): Promise<CopyReport> => copyValues(port, allTemplates, words, 20_000);
 
@@ -63,7 +35,7 @@ const plain = (value: ReadValue): ReadValue => {
   return value === '' ? null : value;
 };
 
-describe.each(Object.entries(hosts))('in the %s host', (_, open) => {
+describe.each(hosts)('in the %s host', (_, open) => {
   test('every cell is there as its value, in new sheets that are not taken for ours', async () => {
     const port = open();
     await fillSheets(port, requests, 'fill');
@@ -99,7 +71,7 @@ describe.each(Object.entries(hosts))('in the %s host', (_, open) => {
 
 /** A filled workbook whose changes are kept. */
 async function watched(): Promise<{ port: WorkbookPort; changes: Change[] }> {
-  const port = createFileWorkbook({ functions: registered });
+  const port = openFile();
   await fillSheets(port, requests, 'fill');
   const changes: Change[] = [];
   const apply: WorkbookPort['apply'] = (change, progress) => {
@@ -172,7 +144,7 @@ describe('a copy', () => {
   });
 
   test('is not made where there is no sheet of ours', async () => {
-    const port = createFileWorkbook({ functions: registered });
+    const port = openFile();
     expect(await copy(port)).toEqual({ made: [], errors: 0 });
     expect(await port.sheets()).toEqual([]);
   });

@@ -51,6 +51,13 @@ describe('whyNotNumber', () => {
     ['$5', false, 'currencySign'],
     ['5 €', true, 'currencySign'],
     ['$1,000', false, 'currencySign'],
+    ['-$5', false, 'currencySign'],
+    ['5 $/lb', false, 'currencySign'],
+    // As readInputs leaves them in a cell.
+    ['4,50?', false, 'commaInNumber'],
+    ['$4,50?', false, 'currencySign'],
+    ['1.234?', false, 'notANumber'],
+    ['1.2.3', false, 'notANumber'],
     ['1.234', true, 'maybeThousands'],
     ['1,234', true, 'maybeThousands'],
     ['1.234,5', true, 'maybeThousands'],

@@ -24,23 +24,25 @@ export const taskCodes = [
 ] as const;
 export type TaskCode = (typeof taskCodes)[number];
 
-/** What a plot's calendar stands on. Days are whole day numbers. */
+/** What a plot's calendar stands on. Days are whole day numbers; null is a day that nobody knows. */
 export interface PlotDates {
   readonly plot: string;
   /** A crop of reference/crops. */
   readonly crop: string;
-  /** Sowing for transplants; null for seed sown where it grows. */
+  /** Else seed is sown where it grows. */
+  readonly isTransplant: boolean;
+  /** Sowing for transplants. */
   readonly startUnderCover: number | null;
   /** Setting out or sowing. */
-  readonly inGround: number;
+  readonly inGround: number | null;
   /** More seed is sown than plants are to stand. */
   readonly isThinned: boolean;
-  /** null where a cover may stay on. */
+  readonly mayStayCovered: boolean;
   readonly coverOff: number | null;
-  readonly firstPick: number;
-  readonly lastPick: number;
+  readonly firstPick: number | null;
+  readonly lastPick: number | null;
   /** Last day of sowing in the open. */
-  readonly lastSowing: number;
+  readonly lastSowing: number | null;
   /** From one pick to the next [days]; null where the crop goes by ripeness. */
   readonly everyDays: number | null;
 }
@@ -61,7 +63,8 @@ export interface Task {
  * The work on a plot through its season.
  *
  * Under cover, hardened off a week, set out or sown, covered until the first flowers, thinned, scouted, side-dressed,
- * picked and cleared. Work in the growing crop that would fall on the first pick or later is left out.
+ * picked and cleared. Work in the growing crop that would fall on the first pick or later is left out, and so is what
+ * hangs on a day that is not known.
  *
  * @param dates of the plot
  * @returns tasks in the order of the work
@@ -70,9 +73,9 @@ export interface Task {
  * @example plotTasks(plot).map(({ code }) => code) // ['sow', 'coverOn', 'scout', ...]
  */
 export function plotTasks(dates: PlotDates): Task[] {
-  const { plot, crop, startUnderCover, inGround, coverOff, firstPick, lastPick, lastSowing } = dates;
-  checkDay('start', inGround);
-  checkDay('last_planting', lastSowing);
+  const { plot, crop, isTransplant, inGround, firstPick, lastPick, lastSowing } = dates;
+  if (inGround !== null) checkDay('start', inGround);
+  if (lastSowing !== null) checkDay('last_planting', lastSowing);
   const at = (code: TaskCode, day: number, more: Partial<Task> = {}): Task => ({
     plot,
     crop,
@@ -83,34 +86,52 @@ export function plotTasks(dates: PlotDates): Task[] {
     picks: null,
     ...more,
   });
-  const growing = inTheField(dates, at).filter(({ day }) => day < firstPick);
-  const isCovered = coverOff === null || coverOff > inGround;
+  const { on, off } = cover(dates, at);
   return [
-    ...(startUnderCover === null ? [] : underCover(startUnderCover, inGround, at)),
-    at(startUnderCover === null ? 'sow' : 'setOut', inGround),
-    ...(isCovered ? [at(coverOff === null ? 'coverStays' : 'coverOn', inGround)] : []),
-    ...growing,
-    ...(coverOff !== null && isCovered ? [at('coverOff', coverOff)] : []),
-    at('lastSowing', lastSowing),
+    ...(isTransplant ? underCover(dates, at) : []),
+    ...(inGround === null ? [] : [at(isTransplant ? 'setOut' : 'sow', inGround)]),
+    ...on,
+    ...(inGround === null ? [] : inTheField(dates, inGround, at)).filter(
+      ({ day }) => firstPick === null || day < firstPick,
+    ),
+    ...off,
+    ...(lastSowing === null ? [] : [at('lastSowing', lastSowing)]),
     ...harvest(dates, at),
-    at('cleanUp', lastPick + taskDays.cleaningUp.from, { lastDay: lastPick + taskDays.cleaningUp.to }),
+    ...(lastPick === null
+      ? []
+      : [at('cleanUp', lastPick + taskDays.cleaningUp.from, { lastDay: lastPick + taskDays.cleaningUp.to })]),
   ];
 }
 
 type At = (code: TaskCode, day: number, more?: Partial<Task>) => Task;
 
-function underCover(start: number, setOut: number, at: At): Task[] {
-  checkDay('start', start);
-  const hardening = Math.max(start, hardeningStartDate(setOut, undefined));
+function underCover({ startUnderCover: start, inGround: setOut }: PlotDates, at: At): Task[] {
+  if (start !== null) checkDay('start', start);
+  const hardening =
+    setOut === null ? null : Math.max(start ?? -Infinity, hardeningStartDate(setOut, undefined));
   return [
-    at('startUnderCover', start),
-    ...(hardening < setOut ? [at('hardenOff', hardening, { lastDay: setOut - 1 })] : []),
+    ...(start === null ? [] : [at('startUnderCover', start)]),
+    ...(setOut !== null && hardening !== null && hardening < setOut
+      ? [at('hardenOff', hardening, { lastDay: setOut - 1 })]
+      : []),
   ];
 }
 
-function inTheField({ crop, startUnderCover, inGround, isThinned }: PlotDates, at: At): Task[] {
+/** A cover that would come off at once does not go on. */
+function cover(
+  { inGround, mayStayCovered, coverOff }: PlotDates,
+  at: At,
+): { readonly on: Task[]; readonly off: Task[] } {
+  if (coverOff !== null && inGround !== null && coverOff <= inGround) return { on: [], off: [] };
+  return {
+    on: inGround === null ? [] : [at(mayStayCovered ? 'coverStays' : 'coverOn', inGround)],
+    off: coverOff === null ? [] : [at('coverOff', coverOff)],
+  };
+}
+
+function inTheField({ crop, isTransplant, isThinned }: PlotDates, inGround: number, at: At): Task[] {
   const { thinning, scouting, sideDressing, sideDressingOfPumpkins: ofPumpkins } = taskDays;
-  const isSown = startUnderCover === null;
+  const isSown = !isTransplant;
   const firstLook = inGround + (isSown ? scouting.afterSowing : 0);
   const dressings = ofPumpkins.crops.includes(crop) ? ofPumpkins.days : sideDressing.days;
   return [
@@ -130,6 +151,14 @@ function inTheField({ crop, startUnderCover, inGround, isThinned }: PlotDates, a
 
 /** A crop picked once has its first pick for its last. */
 function harvest({ firstPick, lastPick, everyDays }: PlotDates, at: At): Task[] {
+  if (firstPick === null || lastPick === null) {
+    if (firstPick !== null) checkDay('first_pick', firstPick);
+    if (lastPick !== null) checkDay('last_pick', lastPick);
+    return [
+      ...(firstPick === null ? [] : [at('firstPick', firstPick)]),
+      ...(lastPick === null ? [] : [at('lastPick', lastPick)]),
+    ];
+  }
   // The interval is of no matter where there is but one pick; the days are checked all the same.
   const inAll = picksInHarvest(firstPick, lastPick, everyDays ?? daysPerWeek);
   if (lastPick === firstPick) return [at('harvestRipe', firstPick)];

@@ -6,12 +6,14 @@ const mostNames = 3;
 const slipsAllowed = (given: string): number => Math.max(2, Math.floor(given.length / 3));
 /** Short of this many letters, a name that merely contains the given one is no hint. */
 const leastLetters = 3;
+/** Short of this many, a word of a name is near too many others. */
+const leastLettersOfWord = 5;
 
 /**
  * The names that somebody may have meant, nearest first.
  *
- * distance = least number of letters to insert, delete or replace; names that contain the given one come after the
- * slips of the pen, in their own order
+ * distance = least number of letters to insert, delete or replace; names that contain the given one, or of which a word
+ * is as near, come after the slips of the pen, in their own order
  *
  * @param given as typed
  * @param names the names there are
@@ -22,12 +24,15 @@ const leastLetters = 3;
 export function nearestNames(given: string, names: readonly string[]): readonly string[] {
   const plain = plainName(given);
   const allowed = slipsAllowed(plain);
+  const isNear = (word: string): boolean =>
+    plain.length >= leastLettersOfWord && distance(plain, word) <= allowed;
   return names
     .map((name) => {
       const other = plainName(name);
       const slips = distance(plain, other);
       const contains = plain.length >= leastLetters && other.includes(plain);
-      return { name, rank: slips <= allowed ? slips : contains ? allowed + 1 : Infinity };
+      const isIn = contains || other.split(' ').some(isNear);
+      return { name, rank: slips <= allowed ? slips : isIn ? allowed + 1 : Infinity };
     })
     .filter((candidate) => candidate.rank < Infinity)
     .sort((a, b) => a.rank - b.rank)

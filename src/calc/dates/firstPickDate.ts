@@ -7,7 +7,7 @@ import { roundingOf } from '../whole/roundingOf';
 export const startMethods = ['seed', 'transplant'] as const;
 export type StartMethod = (typeof startMethods)[number];
 
-const customaryGainDays = 10;
+export const customaryGainDays = 10;
 
 /**
  * The day of the first pick.

@@ -3,6 +3,9 @@ import { checkAssurance } from '../stand/checkAssurance';
 import { leastSeeds } from '../stand/leastSeeds';
 import { orAssume, type Recorder } from '../working';
 
+/** Judgement. */
+export const usualAssuranceOfGroup = 0.95;
+
 /**
  * The least plants out of mixed seed among which, with a given assurance, at least one is a pollenizer.
  *
@@ -18,7 +21,7 @@ import { orAssume, type Recorder } from '../working';
 export function groupWithPollenizer(share: number, assurance?: number, record?: Recorder): number {
   checkShare('share', share, { above: 0 });
   if (assurance !== undefined) checkAssurance(assurance);
-  const sure = orAssume(assurance, 0.95, 'assurance', 'share', 'judgement', record);
+  const sure = orAssume(assurance, usualAssuranceOfGroup, 'assurance', 'share', 'judgement', record);
   const plants = leastSeeds(1, share, sure);
   record?.({
     step: 'groupWithPollenizer',

@@ -1,15 +1,7 @@
-import { roundingOf } from '../whole/roundingOf';
-import { refuse } from '../errors';
-import { checkSide } from '../limits/checkSide';
-import { checkPositive } from '../limits/limits';
-import type { Unit, UnitSystem } from '../units/units';
-import { ceilWhole, floorWhole } from '../whole/wholeNumbers';
-import { orAssume, type Recorder, type Step } from '../working';
-
-export type HillPattern = 'square' | 'staggered';
-
-/** Rows of an equilateral triangle lie this many sides apart. */
-const triangleHeight = Math.sqrt(3) / 2;
+import type { UnitSystem } from '../units/units';
+import { ceilWhole } from '../whole/wholeNumbers';
+import type { Recorder } from '../working';
+import { hillRowsInPlot, type HillPattern } from './hillRowsInPlot';
 
 /**
  * Hills in a rectangular plot, in straight ranks or with every other row shifted by half a spacing.
@@ -37,41 +29,15 @@ export function hillsInPlot(
   rowSpacing?: number,
   record?: Recorder,
 ): number {
-  const unit = units.length;
-  checkSide('length', length, unit);
-  checkSide('width', width, unit);
-  checkPositive('hill_spacing', hillSpacing, unit);
-  if (rowSpacing !== undefined) checkPositive('row_spacing', rowSpacing, unit);
-  const isStaggered = orAssume(pattern, 'square', 'pattern', 'none', 'judgement', record) === 'staggered';
-  const side = isStaggered || rowSpacing === undefined ? Math.min(length, width) : length;
-  if (floorWhole(side / hillSpacing) < 1) refuse({ code: 'noHillFits', side, hillSpacing, unit });
-
-  /** One counted row of hills, or number of rows, with its step. */
-  function counted(step: string, exact: number, inputs: Step['inputs'], of: Unit): number {
-    const result = floorWhole(exact);
-    record?.({ step, inputs, result, unit: of, ...roundingOf(exact, result) });
-    return result;
-  }
-  const along = { length, hill_spacing: hillSpacing };
-
-  if (!isStaggered) {
-    const between = orAssume(rowSpacing, hillSpacing, 'row_spacing', unit, 'judgement', record);
-    if (floorWhole(width / between) < 1) refuse({ code: 'noHillRowFits', width, rowSpacing: between, unit });
-    const rows = counted('rowsOfHills', width / between, { width, row_spacing: between }, 'rows');
-    const hillsInRow = counted('hillsInRow', length / hillSpacing, along, 'hills');
+  const found = hillRowsInPlot(length, width, hillSpacing, units, pattern, rowSpacing, record);
+  const rows = found.rows.count;
+  const hillsInRow = found.inOddRow.count;
+  if (found.pattern === 'square') {
     const hills = rows * hillsInRow;
     record?.({ step: 'hillsSquare', inputs: { rows, hillsInRow }, result: hills, unit: 'hills' });
     return hills;
   }
-
-  const pitch = rowSpacing ?? hillSpacing * triangleHeight;
-  if (rowSpacing === undefined) {
-    record?.({ step: 'staggeredPitch', inputs: { hill_spacing: hillSpacing }, result: pitch, unit });
-  }
-  const rowsExact = 1 + (width - hillSpacing) / pitch;
-  const rows = counted('rowsStaggered', rowsExact, { width, hill_spacing: hillSpacing, pitch }, 'rows');
-  const hillsInRow = counted('hillsInRow', length / hillSpacing, along, 'hills');
-  const inEvenRow = counted('hillsInEvenRow', length / hillSpacing - 0.5, along, 'hills');
+  const inEvenRow = found.inEvenRow.count;
   const oddRows = ceilWhole(rows / 2);
   const evenRows = rows - oddRows;
   const hills = oddRows * hillsInRow + evenRows * inEvenRow;

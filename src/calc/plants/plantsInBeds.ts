@@ -1,13 +1,6 @@
-import { roundingOf } from '../whole/roundingOf';
-import { refuse } from '../errors';
-import { checkSide } from '../limits/checkSide';
-import { checkCount, checkNumber, checkPositive } from '../limits/limits';
 import type { UnitSystem } from '../units/units';
-import { floorWhole } from '../whole/wholeNumbers';
 import type { Recorder } from '../working';
-
-/** In inches or centimetres. */
-const closestRows = { us: 4, metric: 10 };
+import { bedsInPlot } from './bedsInPlot';
 
 /**
  * Plants in beds that run along the length of a plot, with paths between the beds and none outside them.
@@ -35,43 +28,10 @@ export function plantsInBeds(
   units: UnitSystem,
   record?: Recorder,
 ): number {
-  checkSide('length', length, units.length);
-  checkSide('width', width, units.length);
-  checkPositive('bed_width', bedWidth, units.length);
-  checkNumber('path_width', pathWidth, units.length, { atLeast: 0 });
-  const rowsInBed = checkCount('rows_per_bed', rowsPerBed, 'rows', { atLeast: 1 });
-  checkPositive('plant_spacing', plantSpacing, units.spacing);
-  const apart = (bedWidth * units.spacingPerLength) / rowsInBed;
-  const least = closestRows[units.name];
-  if (rowsInBed > 1 && apart < least * (1 - 1e-9)) {
-    const { length: unit, spacing: spacingUnit } = units;
-    refuse({ code: 'rowsTooClose', rows: rowsInBed, bedWidth, unit, apart, least, spacingUnit });
-  }
-
-  const bedsExact = (width + pathWidth) / (bedWidth + pathWidth);
-  const beds = floorWhole(bedsExact);
-  if (beds < 1) refuse({ code: 'noBedFits', width, bedWidth, unit: units.length });
-  record?.({
-    step: 'bedsInWidth',
-    inputs: { width, path_width: pathWidth, bed_width: bedWidth },
-    result: beds,
-    unit: 'beds',
-    ...roundingOf(bedsExact, beds),
-  });
-
-  const inRowExact = (length * units.spacingPerLength) / plantSpacing;
-  const plantsInRow = floorWhole(inRowExact);
-  if (plantsInRow < 1) {
-    refuse({ code: 'noPlantFits', length, plantSpacing, unit: units.length, spacingUnit: units.spacing });
-  }
-  record?.({
-    step: 'plantsInRowInset',
-    inputs: { length, spacingPerLength: units.spacingPerLength, plant_spacing: plantSpacing },
-    result: plantsInRow,
-    unit: 'plants',
-    ...roundingOf(inRowExact, plantsInRow),
-  });
-
+  const found = bedsInPlot(length, width, bedWidth, pathWidth, rowsPerBed, plantSpacing, units, record);
+  const beds = found.beds.count;
+  const rowsInBed = found.rowsInBed.count;
+  const plantsInRow = found.plants.count;
   const plants = beds * rowsInBed * plantsInRow;
   record?.({
     step: 'plantsInBeds',

@@ -1,7 +1,8 @@
 import { checkCount } from '../limits/limits';
 import type { UnitSystem } from '../units/units';
 import type { Recorder } from '../working';
-import { hillsInPlot, type HillPattern } from './hillsInPlot';
+import type { HillPattern } from './hillRowsInPlot';
+import { hillsInPlot } from './hillsInPlot';
 
 /**
  * Plants in the hills of a rectangular plot.

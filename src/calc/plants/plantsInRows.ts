@@ -1,12 +1,6 @@
-import { roundingOf } from '../whole/roundingOf';
-import { refuse } from '../errors';
-import { checkSide } from '../limits/checkSide';
-import { checkPositive } from '../limits/limits';
 import type { UnitSystem } from '../units/units';
-import { floorWhole } from '../whole/wholeNumbers';
-import { orAssume, type Recorder } from '../working';
-
-export type RowEdge = 'inset' | 'onedge';
+import type { Recorder } from '../working';
+import { rowsInPlot, type RowEdge } from './rowsInPlot';
 
 /**
  * Plants in rows that run along the length of a rectangular plot.
@@ -34,37 +28,9 @@ export function plantsInRows(
   edge?: RowEdge,
   record?: Recorder,
 ): number {
-  checkSide('length', length, units.length);
-  checkSide('width', width, units.length);
-  checkPositive('row_spacing', rowSpacing, units.length);
-  checkPositive('plant_spacing', plantSpacing, units.spacing);
-  const onEdge = orAssume(edge, 'inset', 'edge', 'none', 'judgement', record) === 'onedge';
-  const extra = onEdge ? 1 : 0;
-
-  const rowsExact = width / rowSpacing + extra;
-  const rows = floorWhole(rowsExact);
-  if (rows < 1) refuse({ code: 'noRowFits', width, rowSpacing, unit: units.length });
-  record?.({
-    step: onEdge ? 'rowsOnEdge' : 'rowsInset',
-    inputs: { width, row_spacing: rowSpacing },
-    result: rows,
-    unit: 'rows',
-    ...roundingOf(rowsExact, rows),
-  });
-
-  const inRowExact = (length * units.spacingPerLength) / plantSpacing + extra;
-  const plantsInRow = floorWhole(inRowExact);
-  if (plantsInRow < 1) {
-    refuse({ code: 'noPlantFits', length, plantSpacing, unit: units.length, spacingUnit: units.spacing });
-  }
-  record?.({
-    step: onEdge ? 'plantsInRowOnEdge' : 'plantsInRowInset',
-    inputs: { length, spacingPerLength: units.spacingPerLength, plant_spacing: plantSpacing },
-    result: plantsInRow,
-    unit: 'plants',
-    ...roundingOf(inRowExact, plantsInRow),
-  });
-
+  const found = rowsInPlot(length, width, rowSpacing, plantSpacing, units, edge, record);
+  const rows = found.rows.count;
+  const plantsInRow = found.plants.count;
   const plants = rows * plantsInRow;
   record?.({ step: 'plantsInRows', inputs: { rows, plantsInRow }, result: plants, unit: 'plants' });
   return plants;

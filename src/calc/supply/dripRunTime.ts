@@ -8,7 +8,7 @@ import { orAssume, type Recorder } from '../working';
 const leastFlow = 3;
 /** Judgement: water of a longer run goes deeper than the roots of a bed. */
 const longestRunHours = 6;
-const minutesPerHour = 60;
+export const minutesPerHour = 60;
 
 /**
  * Hours that drip tape must run to water a bed.

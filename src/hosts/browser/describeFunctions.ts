@@ -2,18 +2,8 @@
 import { BooleanNumber } from '@univerjs/core';
 import { FunctionType, type IFunctionInfo } from '@univerjs/engine-formula';
 import { IDescriptionService } from '@univerjs/sheets-formula';
+import type { FunctionHelp } from '../../workbook/functionHelp';
 import type { Engine } from './engine';
-
-/** A function as functions.json describes it. */
-export interface FunctionHelp {
-  readonly id: string;
-  readonly description: string;
-  readonly parameters: readonly {
-    readonly name: string;
-    readonly description: string;
-    readonly optional?: boolean;
-  }[];
-}
 
 export function describeFunctions({ accessor, namespace }: Engine, help: readonly FunctionHelp[]): void {
   const infoOf = ({ id, description, parameters }: FunctionHelp): IFunctionInfo => ({

@@ -33,7 +33,7 @@ import { JoiningUndoService } from './joiningUndoService';
 import { keepReadings } from './keptReadings';
 import { makeTextsOnce } from './literalTexts';
 import { recalculateSpilled } from './recalculateSpilled';
-import { readSnapshot, unitId } from './snapshot';
+import { asUnit, readSnapshot } from './snapshot';
 import { SheetFunctionExecutor, type SheetFunction } from './sheetFunction';
 import { TableIndex } from './tableIndex';
 
@@ -69,7 +69,13 @@ export interface Engine {
 /** Then the page gets a turn. A note of a plot takes some milliseconds. */
 const formulasAtOnce = 20;
 
-function emptyWorkbook({ firstSheet }: WorkbookOptions): Partial<IWorkbookData> {
+/**
+ * How many engines this page or process has started. Each knows its workbook by an id of its own: what the engines
+ * remember of formulas and ranges is in one memory, by that id, and several may calculate at once.
+ */
+let started = 0;
+
+function emptyWorkbook({ firstSheet }: WorkbookOptions, unitId: string): Partial<IWorkbookData> {
   return {
     id: unitId,
     name: '',
@@ -80,7 +86,11 @@ function emptyWorkbook({ firstSheet }: WorkbookOptions): Partial<IWorkbookData> 
 
 /** @throws when the snapshot is none */
 export function startEngine(options: WorkbookOptions, shell: EngineShell | null): Engine {
-  const contents = options.snapshot === undefined ? emptyWorkbook(options) : readSnapshot(options.snapshot);
+  started += 1;
+  const unitId = `workbook${started}`;
+  const { snapshot } = options;
+  const contents =
+    snapshot === undefined ? emptyWorkbook(options, unitId) : asUnit(readSnapshot(snapshot), unitId);
   const univer = new Univer({
     locale: LocaleType.EN_US,
     locales: shell?.locales ?? {},
@@ -94,8 +104,7 @@ export function startEngine(options: WorkbookOptions, shell: EngineShell | null)
   univer.registerPlugin(UniverSheetsPlugin);
   univer.registerPlugin(UniverSheetsFormulaPlugin, {
     // All of an opened workbook: what a function said about its error is in no snapshot.
-    initialFormulaComputing:
-      options.snapshot === undefined ? CalculationMode.WHEN_EMPTY : CalculationMode.FORCED,
+    initialFormulaComputing: snapshot === undefined ? CalculationMode.WHEN_EMPTY : CalculationMode.FORCED,
   });
   univer.registerPlugin(UniverSheetsNumfmtPlugin);
   univer.registerPlugin(UniverSheetsDataValidationPlugin);

@@ -1,9 +1,9 @@
 /**
  * Cares of the engine's memory of parsed formulas. It keeps what it parsed before a table changed its range or a name
- * its cell, and what it parsed for another workbook: all of that is made to be forgotten. And while a table or a name
- * has changed it parses every formula that mentions it once a cell instead of once a text, which for a thousand plots
- * is most of the time. For a table that is needless once all is forgotten, so it is told that no table changed; a
- * changed name makes formulas dirty as well, so of a name it is told that only where no formula mentions it yet.
+ * its cell: all of that is made to be forgotten. And while a table or a name has changed it parses every formula that
+ * mentions it once a cell instead of once a text, which for a thousand plots is most of the time. For a table that is
+ * needless once all is forgotten, so it is told that no table changed; a changed name makes formulas dirty as well, so
+ * of a name it is told that only where no formula mentions it yet.
  */
 import { ICommandService, type ICommandInfo } from '@univerjs/core';
 import {
@@ -19,22 +19,13 @@ import {
 import type { NewSheet } from '../../workbook/port';
 import type { Engine } from './engine';
 
-/** The memory is one for all workbooks, and ours are all called alike. */
-let parsedFor: Engine | null = null;
-
 export class FreshNames {
   private readonly fresh = new Set<string>();
 
   constructor(private readonly engine: Engine) {
     this.watch<ISetDefinedNameMutationParam>(SetDefinedNameMutation.id, ({ name }) => name);
     this.watch<ISetSuperTableMutationParam>(SetSuperTableMutation.id, ({ tableName }) => tableName);
-    const commands = engine.accessor.get(ICommandService);
-    commands.beforeCommandExecuted(({ id }) => {
-      if (id !== SetFormulaCalculationStartMutation.id || parsedFor === this.engine) return;
-      parsedFor = this.engine;
-      this.forgetParsed();
-    });
-    commands.onCommandExecuted(({ id }) => {
+    engine.accessor.get(ICommandService).onCommandExecuted(({ id }) => {
       if (id === SetFormulaCalculationStartMutation.id) this.fresh.clear();
     });
   }

@@ -5,9 +5,6 @@
 import { IResourceLoaderService, type ICellData, type IWorkbookData } from '@univerjs/core';
 import type { Engine } from './engine';
 
-/** There is one workbook in an engine. */
-export const unitId = 'workbook';
-
 export function snapshotWorkbook(engine: Engine): string {
   const whole = engine.accessor.get(IResourceLoaderService).saveUnit<IWorkbookData>(engine.unitId);
   if (whole === null) throw new Error('the engine has no workbook');
@@ -41,7 +38,7 @@ function mapValues<Value, Mapped>(
 export function readSnapshot(text: string): IWorkbookData {
   const data = JSON.parse(text) as (Partial<IWorkbookData> & { formulas?: readonly string[] }) | null;
   const isWhole =
-    data?.id === unitId &&
+    typeof data?.id === 'string' &&
     Array.isArray(data.sheetOrder) &&
     data.sheetOrder.length > 0 &&
     data.sheetOrder.every((id) => typeof data.sheets?.[id]?.name === 'string');
@@ -55,4 +52,13 @@ export function readSnapshot(text: string): IWorkbookData {
     }
   }
   return whole;
+}
+
+/** For an engine that knows its workbook by this id. Looks of tables and pictures name the workbook they are in. */
+export function asUnit(whole: IWorkbookData, unitId: string): IWorkbookData {
+  const rename = (key: string, value: unknown): unknown => (key === 'unitId' ? unitId : value);
+  const resources = (whole.resources ?? []).map(({ name, data }) =>
+    data === '' ? { name, data } : { name, data: JSON.stringify(JSON.parse(data, rename)) },
+  );
+  return { ...whole, id: unitId, resources };
 }

@@ -10,7 +10,7 @@ import {
   type TableState,
 } from './bookState';
 import { cellAddress } from '../../workbook/cellAddress';
-import { numberInText, truthInText } from './coerceValue';
+import { numberInText, truthInText } from '../../workbook/evaluation/coerceValue';
 import { collectNotes } from './collectNotes';
 import { addRules, dressSheet, putFormat } from './dressSheet';
 import type { Evaluation, Result } from './evaluate';

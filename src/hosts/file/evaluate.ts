@@ -13,9 +13,9 @@ import {
   type NamedCell,
   type SheetState,
 } from './bookState';
-import { evaluateNative } from './evaluateNative';
-import { errorOf, plainValue, singleValue, withoutMessage, type Operand } from './operand';
-import { applyOperator } from './operators';
+import { evaluateNative } from '../../workbook/evaluation/evaluateNative';
+import { errorOf, plainValue, singleValue, withoutMessage, type Operand } from '../../workbook/evaluation/operand';
+import { applyOperator } from '../../workbook/evaluation/operators';
 
 type FunctionValue = number | string | boolean;
 

@@ -52,11 +52,16 @@ export function finishPackage(
   return zipSync(parts, { level: 6 });
 }
 
+/**
+ * A filter button on every column goes without saying. Where it is said, exceljs 4.4 cannot read a table with a formula
+ * in a column: it takes the formula's end for that of all columns.
+ */
 function finishTable(xml: string, table: TableState): string {
   const grows = table.grows ?? [];
   return xml
     .replace(' totalsRowShown="1"', ' totalsRowShown="0"')
     .replace(/ totalsRow(Label|Function)="[^"]*"/g, '')
+    .replace(/<filterColumn colId="\d+" hiddenButton="0"\/>/g, '')
     .replace(/<tableColumn id="(\d+)"([^>]*?)\/>/g, (column: string, id: string, more: string) => {
       const compute = grows[Number(id) - 1] ?? null;
       if (compute === null || hasCall(compute)) return column;

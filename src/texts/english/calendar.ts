@@ -57,13 +57,18 @@ export const calendar = {
     lastSowing: 'Outdoors, for the whole harvest before frost.',
     picks: 'Every {everyDays} days: {aWeek} picks a week, {inAll} in all.',
     ripe: 'By ripeness, not by the date.',
+    noLastPick: 'The last pick has no date: Plots says why.',
     lastPick: 'End of the harvest days, or the day before frost.',
     cleanUp: 'Vines and old fruit out: pests and disease winter in them.',
   },
-  /** Why a plot is not in it, where its cells do not say. */
+  /** Why a plot is not in it, or not with all of its work, where its cells do not say; and the line that says so. */
   leftOut: {
     noCrop: 'no known crop',
     noDates: '{header} is no date',
+    unfit: 'a date that does not fit',
+    none: 'Every plot is in it, with all of its dates.',
+    line: 'Not in it, or not wholly, for want of what Plots has no result of: {plots}.',
+    plot: '{plot} ({lacks})',
   },
   /** In the file for a phone. */
   file: { name: 'Calendar of {place}', summary: '{plot}: {task}' },
@@ -71,6 +76,8 @@ export const calendar = {
     made: 'In the calendar: {tasks} {tasks|task|tasks} of {plots} {plots|plot|plots}.',
     leftOut: 'Not in the calendar: {plots}',
     leftOutPlot: '{plot}: {why}',
+    partly: 'Not with all of its work: {plots}',
+    partlyPlot: '{plot}, without {lacks}: {why}',
     kept: 'Kept, though no task of any plot now: {rows}.',
     keptRow: '{plot}, {task}',
     more: 'and {more} more',

@@ -27,6 +27,8 @@ export const commands = {
       '  --assurance 0.9    the chance that the seed given is enough\n' +
       '  --place NAME       printed on the Season sheet\n' +
       '  --seed-prices FILE a price list of seed (Crop, Seeds in a pack, Price of a pack) for the Seed order sheet\n' +
+      '  --prices FILE      prices of the budget: lines of Item and First, of Rate and Value, or of Crop and Price;\n' +
+      '                     may be given again for another of the three\n' +
       '  --calendar FILE    the tasks as an .ics that a phone takes in, besides\n' +
       '  --replace          write over an existing file\n' +
       'A plan.xlsx of this tool can stand where plots.csv does; its season holds where no option says otherwise.',
@@ -80,6 +82,7 @@ export const commands = {
     replaceHint: 'Or add --replace to write over it.',
     toMend: '{count} {count|thing|things} to mend in {file}:',
     line: '{file}, line {line}{problem}',
+    cell: '{file}, sheet {sheet}, cell {cell}{problem}',
     problems: {
       empty: ': the file is empty. Give a header line and a line for each plot.',
       raggedLine:
@@ -100,7 +103,7 @@ export const commands = {
       maybeThousands:
         ', column {header}: "{given}" may mean thousands. Write thousands without a mark (1234), and three decimals with a 0 after them (1.2340). {spoiled}',
       currencySign:
-        ', column {header}: take the currency sign out of "{given}" and leave the digits, decimals after a point. {spoiled}',
+        ', column {header}: take the currency sign out of "{given}"; write thousands without a mark (1000) and decimals with a point (4.50). {spoiled}',
       outOfRange: ', column {header}: {given} does not fit. It must be {limits}. {spoiled}',
       notWhole: ', column {header}: {given} is not a whole number. Round it. {spoiled}',
       percentForShare:
@@ -108,6 +111,10 @@ export const commands = {
       notADate: ', column {header}: "{given}" is not a date such as 2026-05-02. {spoiled}',
     },
     spoiled: 'Only this plot is spoiled.',
+    noPriceTable:
+      '{file} has none of the columns {headers}. Give a header line that begins with one of them, and under it the names as they stand in the Prices sheet.',
+    sameList: '{file} has a column {header} as {other} has. Make one list of the two.',
+    noPrices: '{file} has no price: give a header line and at least one line under it.',
     emptyPriceList: '{file} has no packs: give a header line and at least one line under it.',
     /** In place of what is said of a list of plots. */
     seedPrices: {
@@ -117,6 +124,19 @@ export const commands = {
         empty: ': the file is empty. Give a header line and a line for each pack.',
         unknownHeader: ': the column "{header}" is not one of the price list and was left out. {advice}',
         missingHeader: ': the column "{header}" is missing. Give each pack its crop.',
+      },
+    },
+    prices: {
+      spoiled: 'Until then it counts as blank.',
+      noName: 'line without a name',
+      see: 'The Prices sheet lists the names.',
+      problems: {
+        empty: ': the file is empty. Give a header line and a line for each price.',
+        unknownHeader:
+          ': the column "{header}" is not one of this table of Prices and was left out. {advice}',
+        noName: ', column {header}: the line has no name. Give the one that stands in the Prices sheet.',
+        sameName:
+          ', column {header}: "{given}" is also on line {firstLine}, and the first of them counts. Take one away.',
       },
     },
     near: 'Near it: {names}.',

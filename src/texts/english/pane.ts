@@ -145,7 +145,8 @@ export const pane = {
   /** What is wrong with a field, and what to do. */
   wrong: {
     notADate: 'This is not a whole date. Give day, month and year.',
-    notANumber: '"{given}" is not a number. Type digits only, without a unit or a thousands separator.',
+    notANumber:
+      '"{given}" is not a number. Type digits only, with no unit and no currency sign: thousands without a mark (1000), decimals with a point (4.50).',
     notWhole: '{given} is not a whole number. Round it.',
     notAChoice: 'The sheet says "{given}". Choose one of: {choices}.',
     notKnown: '"{given}" is not known. Choose one from the list.',

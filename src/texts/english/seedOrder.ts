@@ -15,7 +15,7 @@ export const seedOrder = {
     cost: { label: 'Cost of the packs', remark: 'Of the crops that have a price: look at the next line.' },
     unpriced: {
       label: 'Crops to buy without a price',
-      remark: 'Remark and Packs to buy say why. Their seed is not in the cost.',
+      remark: 'Remark says why. Their seed is not in the cost.',
     },
     uncounted: {
       label: 'Plots not counted',
@@ -77,13 +77,18 @@ export const seedOrder = {
     pollenizersMixed:
       'look whether their seed is in the pack, often dyed; else order monoecious seed for them.',
     pollenizersApart: 'order their share of the seeds as a seeded watermelon instead.',
-    onHandNotNumber: 'Seed on hand is not counted: give whole seeds in digits alone.',
+    onHandNotNumber: 'Seed on hand is not counted: give whole seeds in digits alone, 0 or more.',
     noYear: 'Seed on hand is not counted: give the year it was packed in.',
     noSeasonYear: 'Seed on hand is not counted: give the year in Season.',
     outlived: 'Seed on hand has outlived its published years and is not counted: test it.',
     noLife:
       'Seed on hand is not counted: no storage life is published. Test it, and type the years you trust over Years left.',
     noPack: 'No pack is listed: add one to the price list.',
+    packSize: 'No cost: in the price list give each pack its seeds, a whole number above 0.',
+    packPrice: 'No cost: in the price list give each pack a price above 0, in digits alone.',
+    packOther:
+      'No cost: a pack of the price list holds part of a seed, or its price has over 4 decimals or is over 100,000.',
+    beyondReach: 'No cost: it is worked out for up to 20 packs of a crop and 1,000,000 seeds.',
   },
   prices: {
     heading: 'Price list: a line for each pack on offer',

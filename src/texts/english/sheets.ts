@@ -238,7 +238,14 @@ export const sheets = {
         header: 'Yield',
         note: 'Marketable. lb or kg. Of the whole row: among seedless melons it counts the pollenizers too. CUCURBIT.HARVEST.YIELD',
       },
-      income: { header: 'Income', note: 'Yield x price.' },
+      posts: {
+        header: 'Posts',
+        note: 'For a trellis on all of its rows, where Prices has its crop on trellis and a post spacing. CUCURBIT.SUPPLY.TRELLIS',
+      },
+      income: {
+        header: 'Income',
+        note: 'Yield x price; 0 where frost comes before the first pick. Where frost cuts the harvest short it is counted whole: Notes says so.',
+      },
       assumed: {
         header: 'Assumed',
         note: 'Cells left blank: their figures are from the Crops sheet, or as said here.',
@@ -256,6 +263,8 @@ export const sheets = {
       startsEarly:
         'Starts before the date of the Season sheet: frost and cold soil are likelier. Cover it, or wait.',
       shortSeason: 'Season too short: see Days to spare. Choose a quicker type or transplants.',
+      takenByFrost: 'Frost comes before the first pick: neither yield nor income of it is counted.',
+      cutShort: 'Frost cuts the harvest short: yield and income are counted whole all the same.',
       sowsTooLate: 'Sown after the last date: see Last sowing.',
       belowStandard:
         'Germination below the federal standard: such seed is sold marked Below Standard. Test it.',

@@ -30,6 +30,8 @@ export const commands: Translated['commands'] = {
       '  --assurance 0.9    la probabilidad de que la semilla dada baste\n' +
       '  --place NAME       se imprime en la hoja Temporada\n' +
       '  --seed-prices FILE una lista de precios de semilla (Cultivo, Semillas por sobre, Precio del sobre) para Pedido de semilla\n' +
+      '  --prices FILE      precios del presupuesto: líneas de Concepto y Primero, de Dosis y Valor, o de Cultivo y Precio;\n' +
+      '                     se puede dar otra vez para otra de las tres\n' +
       '  --calendar FILE    además, las tareas como .ics que un teléfono recibe\n' +
       '  --replace          escribir sobre un archivo que ya existe\n' +
       'Un plan.xlsx de esta herramienta puede ir en lugar de plots.csv; vale su temporada donde ninguna opción diga otra cosa.',
@@ -82,6 +84,7 @@ export const commands: Translated['commands'] = {
     replaceHint: 'O agregue --replace para escribir encima.',
     toMend: '{count} {count|cosa|cosas} que corregir en {file}:',
     line: '{file}, línea {line}{problem}',
+    cell: '{file}, hoja {sheet}, celda {cell}{problem}',
     problems: {
       empty: ': el archivo está vacío. Dé una línea de títulos y una línea por parcela.',
       raggedLine:
@@ -103,7 +106,7 @@ export const commands: Translated['commands'] = {
       maybeThousands:
         ', columna {header}: "{given}" puede querer decir millares. Escriba los millares sin marca (1234), y tres decimales con un 0 detrás (1.2340). {spoiled}',
       currencySign:
-        ', columna {header}: quite el signo de moneda de "{given}" y deje las cifras, los decimales con punto. {spoiled}',
+        ', columna {header}: quite el signo de moneda de "{given}"; escriba los millares sin marca (1000) y los decimales con punto (4.50). {spoiled}',
       outOfRange: ', columna {header}: {given} no cabe. Debe ser {limits}. {spoiled}',
       notWhole: ', columna {header}: {given} no es un número entero. Redondéelo. {spoiled}',
       percentForShare:
@@ -121,6 +124,22 @@ export const commands: Translated['commands'] = {
         missingHeader: ': falta la columna "{header}". Dé a cada sobre su cultivo.',
       },
     },
+    prices: {
+      spoiled: 'Hasta entonces cuenta como blanco.',
+      noName: 'línea sin nombre',
+      see: 'Los nombres están en la hoja Precios.',
+      problems: {
+        empty: ': el archivo está vacío. Dé una línea de títulos y una línea por precio.',
+        unknownHeader: ': la columna "{header}" no es de esta tabla de Precios y se dejó fuera. {advice}',
+        noName: ', columna {header}: la línea no tiene nombre. Dé el que está en la hoja Precios.',
+        sameName:
+          ', columna {header}: "{given}" está también en la línea {firstLine}, y vale la primera. Quite una.',
+      },
+    },
+    noPriceTable:
+      '{file} no tiene ninguna de las columnas {headers}. Dé una línea de títulos que empiece con una de ellas, y debajo los nombres como están en la hoja Precios.',
+    sameList: '{file} tiene una columna {header} como {other}. Haga una lista de las dos.',
+    noPrices: '{file} no tiene precios: dé una línea de títulos y al menos una línea debajo.',
     near: 'Parecidos: {names}.',
     choose: 'Elija uno de estos: {names}.',
     columns: 'Columnas: {names}.',

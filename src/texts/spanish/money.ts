@@ -1,4 +1,4 @@
-/** In Spanish: what the sheets of money say. Labels and headers are also the names that formulas use. */
+/** In Spanish: what the sheets of money say. Labels and headers are also the names that formulas use. Long: one list. */
 import type { Translated } from '../translated';
 
 const perWeight = 'lb o kg';
@@ -95,7 +95,10 @@ export const money: Translated['money'] = {
       cellsPerTray: ['Celdas por bandeja', 'De almácigo. Cada cultivo tiene sus bandejas.'],
       cellVolume: ['Volumen de una celda', 'De 72 por bandeja 4.38 in³ (NC State University).'],
       endTuck: ['Enterrado en un extremo', 'Acolchado y cubierta, en cada extremo de cada surco.'],
-      postSpacing: ['Distancia entre postes', 'Como máximo. Se cuentan en surcos de largo medio.'],
+      postSpacing: [
+        'Distancia entre postes',
+        'Como máximo. Se cuentan parcela por parcela y surco por surco.',
+      ],
       waterDepth: ['Agua de la temporada', 'En toda la superficie. Texas A&M: 15 a 20 in, con la lluvia.'],
       nitrogenRate: ['Nitrógeno', 'Primero un análisis de suelo.'],
       nitrogenGrade: ['Nitrógeno del saco', 'Primer número del saco: 10% de 10-10-10.'],
@@ -119,14 +122,15 @@ export const money: Translated['money'] = {
       rowAnHour: { us: 'ft por hora', metric: 'm por hora' },
       hoursOfRow: { us: 'horas por 100 ft', metric: 'horas por 100 m' },
     },
+    toMend: '{header}: {advice}',
     mend: {
-      orNone: '{header}: escriba un número de 0 o más, solo con cifras, como 1200 o 0.35.',
-      size: '{header}: escriba un número mayor que 0, solo con cifras, como 1200 o 0.35.',
-      count: '{header}: escriba un número entero de 1 o más, solo con cifras.',
-      share: '{header}: escriba una fracción de 0 a 100%, como 5% o 0.05.',
-      grade: '{header}: escriba una fracción mayor que 0, hasta 100%, como 10% o 0.1.',
-      soldBy: 'Se vende por: elija weight, bushel, carton o each.',
-      weight: 'Peso de uno: délo, pues no está publicado para este cultivo y unidad.',
+      orNone: 'escriba un número de 0 o más, solo con cifras, decimales con punto, como 1200 o 4.50.',
+      size: 'escriba un número mayor que 0, solo con cifras, decimales con punto, como 1200 o 4.50.',
+      count: 'escriba un número entero de 1 o más, solo con cifras.',
+      share: 'escriba una fracción de 0 a 100%, como 5% o 0.05.',
+      grade: 'escriba una fracción mayor que 0, hasta 100%, como 10% o 0.1.',
+      soldBy: 'elija weight, bushel, carton o each.',
+      weight: 'délo, pues no está publicado para este cultivo y unidad.',
     },
   },
   byCrop: {
@@ -151,7 +155,7 @@ export const money: Translated['money'] = {
       drip: { header: 'Cinta de goteo', note: '' },
       cover: { header: 'Cubierta', note: 'Fracción cubierta de los surcos, y sus extremos enterrados.' },
       netting: { header: 'Malla', note: '' },
-      posts: { header: 'Postes', note: 'Surcos de largo medio. CUCURBIT.SUPPLY.TRELLIS' },
+      posts: { header: 'Postes', note: 'Fracción con tutor de Postes de Parcelas, hacia arriba.' },
       water: { header: 'Agua', note: '' },
       nitrogen: { header: 'Saco de nitrógeno', note: 'Peso de fertilizante.' },
       phosphate: { header: 'Saco de fosfato', note: 'Peso de fertilizante.' },
@@ -163,15 +167,30 @@ export const money: Translated['money'] = {
         note: 'Del primer al último corte medios de sus parcelas, con el intervalo de corte de Cultivos; en blanco donde no lo hay. CUCURBIT.HARVEST.PICKS',
       },
       picking: { header: 'Horas de corte', note: 'CUCURBIT.BUDGET.PICKHOURS' },
-      yield: { header: 'Rendimiento', note: 'Como en Parcelas, antes de la fracción que se vende.' },
+      yield: {
+        header: 'Rendimiento',
+        note: 'Como en Parcelas, antes de la fracción que se vende; nada de parcelas que la helada toma antes del primer corte.',
+      },
+      takenByFrost: {
+        header: 'Tomadas por helada',
+        note: 'Parcelas con el primer corte el día de la primera helada o después: no se cuenta ni rendimiento ni ingreso.',
+      },
+      cutShort: {
+        header: 'Acortadas',
+        note: 'Parcelas cuya cosecha acorta la helada: rendimiento e ingreso se cuentan enteros.',
+      },
       noYield: { header: 'Sin rendimiento', note: 'Parcelas sin rendimiento.' },
       noPrice: { header: 'Sin precio', note: 'Parcelas con rendimiento y sin precio.' },
       sold: {
         header: 'Envasado',
-        note: 'Bushels o cajas del rendimiento; ninguno de un cultivo vendido por peso o por pieza.',
+        note: 'Bushels o cajas del rendimiento, antes de la fracción que se vende; ninguno de un cultivo vendido por peso o por pieza.',
       },
-      income: { header: 'Ingreso', note: 'Primero.' },
-      secondIncome: { header: 'Segundo ingreso', note: 'Segundo.' },
+      shareSold: {
+        header: 'Fracción vendida',
+        note: 'Rendimiento vendido de Precios, Primero. Ingreso es rendimiento x esta fracción x precio.',
+      },
+      income: { header: 'Ingreso', note: 'Primero: de la fracción que se vende.' },
+      secondIncome: { header: 'Segundo ingreso', note: 'Lo mismo con la fracción y el precio de Segundo.' },
       seedCost: {
         header: 'Costo de semilla',
         note: 'Por el precio de semilla de Precios; si no, los sobres de Pedido de semilla.',
@@ -261,6 +280,9 @@ export const money: Translated['money'] = {
       rate: 'Sin dosis: vea Cuánto de cada cosa en Precios.',
       plotsWithoutPrice: 'Parcelas sin precio, en Parcelas o Precios: ',
       plotsWithoutYield: 'Parcelas sin rendimiento: ',
+      takenByFrost: 'Parcelas que la helada toma antes del primer corte, contadas como nada: ',
+      cutShort: 'Parcelas cuya cosecha acorta la helada, contadas enteras: ',
+      ofCrops: 'Cuáles, vea Notas de Parcelas; de los cultivos: ',
       cropsWithoutSeedPrice: 'Cultivos sin precio de semilla, en Pedido de semilla o Precios: ',
       cropsWithoutInterval: 'Cultivos sin intervalo de corte, en Cultivos: ',
       noYield: 'No se vende rendimiento.',

@@ -1,4 +1,4 @@
-/** In Spanish: what the task pane says. */
+/** In Spanish: what the task pane says: one long list of sentences. */
 import type { Translated } from '../translated';
 import { plotsPane } from './plotsPane';
 import { weatherPane } from './weatherPane';
@@ -136,7 +136,8 @@ export const pane: Translated['pane'] = {
   takenAs: '{name} (tomado como {crop})',
   wrong: {
     notADate: 'Esta no es una fecha completa. Dé día, mes y año.',
-    notANumber: '"{given}" no es un número. Escriba solo cifras, sin unidad ni separador de millares.',
+    notANumber:
+      '"{given}" no es un número. Escriba solo cifras, sin unidad ni signo de moneda: millares sin marca (1000), decimales con punto (4.50).',
     notWhole: '{given} no es un número entero. Redondéelo.',
     notAChoice: 'La hoja dice "{given}". Elija uno de estos: {choices}.',
     notKnown: '"{given}" no se conoce. Elija uno de la lista.',

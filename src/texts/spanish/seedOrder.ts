@@ -17,7 +17,7 @@ export const seedOrder: Translated['seedOrder'] = {
     cost: { label: 'Costo de los sobres', remark: 'De los cultivos con precio: vea la línea siguiente.' },
     unpriced: {
       label: 'Cultivos por comprar sin precio',
-      remark: 'Observación y Sobres por comprar dicen por qué. Su semilla no está en el costo.',
+      remark: 'Observación dice por qué. Su semilla no está en el costo.',
     },
     uncounted: {
       label: 'Parcelas no contadas',
@@ -79,12 +79,17 @@ export const seedOrder: Translated['seedOrder'] = {
     pollenizersMixed:
       'vea si su semilla viene en el sobre, a menudo teñida; si no, pida para ellas semilla monoica.',
     pollenizersApart: 'pida su parte de las semillas como sandía con semilla.',
-    onHandNotNumber: 'La existencia no se cuenta: dé semillas enteras, solo con cifras.',
+    onHandNotNumber: 'La existencia no se cuenta: dé semillas enteras, solo con cifras, 0 o más.',
     noYear: 'La existencia no se cuenta: dé el año en que se envasó.',
     noSeasonYear: 'La existencia no se cuenta: dé el año en Temporada.',
     outlived: 'La existencia pasó los años publicados y no se cuenta: pruébela.',
     noLife:
       'La existencia no se cuenta: no hay duración publicada. Pruébela y escriba los años en que confíe sobre Años que quedan.',
+    packSize: 'Sin costo: dé a cada sobre de la lista sus semillas, un número entero mayor que 0.',
+    packPrice: 'Sin costo: dé a cada sobre de la lista un precio mayor que 0, solo con cifras.',
+    packOther:
+      'Sin costo: un sobre de la lista tiene parte de una semilla, o su precio tiene más de 4 decimales o pasa de 100,000.',
+    beyondReach: 'Sin costo: se calcula hasta 20 sobres de un cultivo y 1,000,000 de semillas.',
     noPack: 'No hay ningún sobre: agregue uno a la lista de precios.',
   },
   prices: {

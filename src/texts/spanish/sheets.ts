@@ -1,4 +1,4 @@
-/** In Spanish: what the sheets say. Headers are also the names that formulas use. */
+/** In Spanish: what the sheets say. Headers are also the names that formulas use. Long: one list of sentences. */
 import type { Translated } from '../translated';
 
 export const sheets: Translated['sheets'] = {
@@ -244,7 +244,14 @@ export const sheets: Translated['sheets'] = {
         header: 'Rendimiento',
         note: 'Comercial. lb o kg. De todo el surco: entre sandías sin semilla cuenta también las polinizadoras. CUCURBIT.HARVEST.YIELD',
       },
-      income: { header: 'Ingreso', note: 'Rendimiento x precio.' },
+      posts: {
+        header: 'Postes',
+        note: 'Para un tutor en todos sus surcos, donde Precios tiene su cultivo con tutor y una distancia entre postes. CUCURBIT.SUPPLY.TRELLIS',
+      },
+      income: {
+        header: 'Ingreso',
+        note: 'Rendimiento x precio; 0 donde la helada llega antes del primer corte. Donde acorta la cosecha se cuenta entero: lo dice Notas.',
+      },
       assumed: {
         header: 'Supuesto',
         note: 'Celdas en blanco: sus cifras son de la hoja Cultivos, o lo que aquí se dice.',
@@ -275,6 +282,8 @@ export const sheets: Translated['sheets'] = {
       lastCucurbitsUnfit:
         'Últimas cucurbitáceas debe ser un año anterior a esta siembra, como 2024; déjelo en blanco si no se sabe.',
       storesLong: 'Se guarda meses: prevea el curado y un lugar seco, vea almacenamiento en Cultivos.',
+      takenByFrost: 'La helada llega antes del primer corte: no se cuenta su rendimiento ni su ingreso.',
+      cutShort: 'La helada acorta la cosecha: rendimiento e ingreso se cuentan enteros igual.',
       noFigure: 'La referencia no tiene {figure} para este cultivo: complete {header}.',
     },
   },

@@ -9,20 +9,23 @@ import { anyDay, dayNumber, isoDate, seeded } from '../dates/calendar';
 import { refusalOf } from '../refusal';
 
 /** Slicing cucumbers sown in the open at Invented garden: sown 9 May, in 60 days to 8 July, picked 21 days. */
-const sown: PlotDates = {
+const sown = {
   plot: 'Creek 2',
   crop: 'slicing cucumber',
+  isTransplant: false,
   startUnderCover: null,
   inGround: dayNumber('2026-05-09'),
   isThinned: true,
+  mayStayCovered: false,
   coverOff: dayNumber('2026-06-29'),
   firstPick: dayNumber('2026-07-08'),
   lastPick: dayNumber('2026-07-29'),
   lastSowing: dayNumber('2026-06-23'),
   everyDays: 3,
-};
-const setOut: PlotDates = {
+} satisfies PlotDates;
+const setOut = {
   ...sown,
+  isTransplant: true,
   startUnderCover: dayNumber('2026-04-25'),
   inGround: dayNumber('2026-05-16'),
 };
@@ -108,8 +111,9 @@ describe('the work on one plot', () => {
   });
 
   test('a parthenocarpic crop may stay covered; a cover that would come off at once does not go on', () => {
-    expect(codesOf({ ...sown, coverOff: null })).toContain('coverStays');
-    expect(codesOf({ ...sown, coverOff: null })).not.toContain('coverOff');
+    const covered = codesOf({ ...sown, mayStayCovered: true, coverOff: null });
+    expect(covered).toContain('coverStays');
+    expect(covered).not.toContain('coverOff');
     const bare = codesOf({ ...sown, coverOff: sown.inGround });
     expect(bare.filter((code) => code.startsWith('cover'))).toEqual([]);
   });
@@ -137,7 +141,35 @@ describe('the work on one plot', () => {
     ]);
   });
 
+  test('of the days that are known every task is dated, and none of those that hang on another', () => {
+    // Frost before the end: a first pick, no last one. The tasks are those of the whole plot above, less two.
+    expect(plotTasks({ ...sown, lastPick: null }).map(said)).toEqual([
+      ...plotTasks(sown).map(said).slice(0, 10),
+      'firstPick 2026-07-08',
+    ]);
+    // Without days to maturity nobody knows when looking and dressing end.
+    const noPicks = { ...sown, coverOff: null, firstPick: null, lastPick: null };
+    expect(plotTasks({ ...noPicks, lastSowing: null }).map(said)).toEqual(
+      plotTasks(sown).map(said).slice(0, 8),
+    );
+    expect(
+      plotTasks({ ...setOut, startUnderCover: null })
+        .map(said)
+        .slice(0, 2),
+    ).toEqual(['hardenOff 2026-05-09 2026-05-15', 'setOut 2026-05-16']);
+    const lastOnly = { ...noPicks, isTransplant: true, inGround: null };
+    expect(plotTasks(lastOnly).map(said)).toEqual(['lastSowing 2026-06-23']);
+    expect(
+      plotTasks({ ...lastOnly, lastPick: sown.lastPick })
+        .map(said)
+        .slice(1),
+    ).toEqual(['lastPick 2026-07-29', 'cleanUp 2026-07-30 2026-08-12']);
+  });
+
   test('days that are none or in the wrong order are refused', () => {
+    expect(refusalOf(() => plotTasks({ ...sown, lastPick: null, firstPick: NaN }))).toMatchObject({
+      code: 'notADate',
+    });
     expect(refusalOf(() => plotTasks({ ...sown, inGround: NaN }))).toMatchObject({ code: 'notADate' });
     expect(refusalOf(() => plotTasks({ ...sown, lastSowing: 0.5 }))).toMatchObject({ code: 'notADate' });
     expect(refusalOf(() => plotTasks({ ...setOut, startUnderCover: NaN }))).toMatchObject({
@@ -169,6 +201,8 @@ const anyPlot = fc
     return {
       ...rest,
       plot: 'P',
+      isTransplant: weeks !== null,
+      mayStayCovered: flowerToPick === null,
       inGround,
       startUnderCover: weeks === null ? null : inGround - 7 * weeks,
       firstPick,
@@ -190,6 +224,23 @@ test('of any plot: it starts once, comes off what went on, is cleared after its 
       for (const { day, lastDay } of tasks) if (lastDay !== null) expect(lastDay).toBeGreaterThanOrEqual(day);
       const last = Math.max(...tasks.flatMap(({ code, day }) => (code === 'lastSowing' ? [] : [day])));
       expect(tasks.find(({ code }) => code === 'cleanUp')?.day).toBe(last);
+    }),
+    seeded,
+  );
+});
+
+test('of any plot: a day that is not known takes away tasks and moves or adds none', () => {
+  const days = ['startUnderCover', 'inGround', 'coverOff', 'firstPick', 'lastPick', 'lastSowing'] as const;
+  fc.assert(
+    fc.property(anyPlot, fc.subarray([...days]), (plot, unknown) => {
+      const known = { ...plot, ...Object.fromEntries(unknown.map((day) => [day, null])) };
+      const whole = plotTasks(plot);
+      const ofField = ['thin', 'scout', 'sideDress'];
+      // What stops at the first pick goes on, and harvest and cover are named without it as they begin.
+      const free = [...ofField, 'hardenOff', 'coverOn', 'coverOff', 'firstPick', 'lastPick'];
+      for (const task of plotTasks(known)) {
+        if (!free.includes(task.code)) expect(whole).toContainEqual(task);
+      }
     }),
     seeded,
   );

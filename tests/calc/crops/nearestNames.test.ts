@@ -34,6 +34,22 @@ describe('nearestNames', () => {
     );
   });
 
+  test.each([
+    ['squsah', ['summer squash', 'bush winter squash', 'winter squash']],
+    ['sqash', ['summer squash', 'bush winter squash', 'winter squash']],
+    ['cucmber', ['pickling cucumber', 'slicing cucumber', 'English cucumber']],
+  ])(
+    'a slip in a word that several names share, %s, finds those (typed slips, hand made)',
+    (typed, meant) => {
+      expect(nearestNames(typed, cropNames)).toEqual(meant);
+    },
+  );
+
+  test('a slip of the whole name comes before one of a word in it', () => {
+    expect(nearestNames('punpkin', cropNames)).toEqual(['pumpkin', 'small pumpkin']);
+    expect(nearestNames('lenght', ['row length', 'length'])).toEqual(['length', 'row length']);
+  });
+
   test('nothing near: none; never more than three', () => {
     expect(nearestNames('tomato', cropNames)).toEqual([]);
     expect(nearestNames('zzzzzzzz', cropNames)).toEqual([]);

@@ -98,29 +98,46 @@ describe('names and tables that come in', () => {
     parse.mockRestore();
   });
 
-  it('are those of their own workbook when another one has calculated in between', async () => {
-    const other = openTyped();
+  it.each([
+    ['calculated in between', async (both: TypedWorkbook[]) => both[0]?.workbook.settle(settleMs)],
+    ['calculates at once', async () => undefined],
+  ])('are those of their own workbook when another one of its sheets %s', async (_, wait) => {
+    await fill([100, 40]);
+    await typed.workbook.settle(settleMs);
+    // Opened from what was kept: even its sheets are known by the same ids.
+    const other = openTyped(undefined, undefined, typed.workbook.snapshot());
     try {
-      await fill([100, 40]);
-      await typed.workbook.settle(settleMs);
-      await other.workbook.apply(change({ newSheets: [plotsOf([7, 8])] }));
-      await other.workbook.settle(settleMs);
-      for (const { type, workbook } of [typed, other]) {
-        await type('Kitchen', 0, 0, [[{ f: '=SUM(Plots[Twice])+SEASON_YEAR' }]]);
-        await workbook.settle(settleMs);
+      const both = [typed, other];
+      await Promise.all(both.map(({ workbook }) => workbook.settle(settleMs)));
+      await other.type('Plots', 3, 1, [[{ v: 7 }], [{ v: 8 }], [{ v: 9 }]]);
+      await Promise.all(both.map(({ workbook }) => workbook.settle(settleMs)));
+      const formulas = [
+        '=SUM(Plots[Twice])+SEASON_YEAR',
+        '=SUMPRODUCT(B4:B6+0)',
+        // More than the engine calculates before it lets the other one go on.
+        ...Array.from({ length: 50 }, (_each, row) => `=COUNTIF(B$4:B$6,"<9")+SUM(Plots[Length])+${row}`),
+      ];
+      for (const each of both) {
+        await each.type(
+          'Plots',
+          0,
+          4,
+          formulas.map((f) => [{ f }]),
+        );
+        await wait(both);
       }
-      await typed.type('Plots', 3, 1, [[{ v: 1 }]]);
-      expect(await valuesAt('Kitchen', 0, 0, 1)).toEqual([82 + 2026]);
-      await other.type('Plots', 3, 1, [[{ v: 2 }]]);
-      await other.workbook.settle(settleMs);
-      const { values } = await other.workbook.read({
-        sheet: 'Kitchen',
-        row: 0,
-        column: 0,
-        rows: 1,
-        columns: 1,
-      });
-      expect(values).toEqual([[20 + 2026]]);
+      const expected = (counted: number, length: number, twice: number): CellValue[] => [
+        twice + 2026,
+        length,
+        ...Array.from({ length: 50 }, (_each, row) => counted + length + row),
+      ];
+      const values = [];
+      for (const { workbook } of both) {
+        expect(await workbook.settle(settleMs)).toEqual([]);
+        const area = { sheet: 'Plots', row: 0, column: 4, rows: formulas.length, columns: 1 };
+        values.push((await workbook.read(area)).values.flat());
+      }
+      expect(values).toEqual([expected(0, 140, 280), expected(2, 24, 48)]);
     } finally {
       other.workbook.dispose();
     }

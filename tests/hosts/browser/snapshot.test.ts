@@ -3,6 +3,7 @@ import { IResourceLoaderService } from '@univerjs/core';
 import { DataValidationModel } from '@univerjs/data-validation';
 import { ConditionalFormattingRuleModel } from '@univerjs/sheets-conditional-formatting';
 import { ISheetDrawingService } from '@univerjs/sheets-drawing';
+import { SheetRangeThemeModel } from '@univerjs/sheets';
 import { SheetsNoteModel } from '@univerjs/sheets-note';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { change, newSheet, plots, png, readWhole, settleMs } from '../../contract/contractWorkbook';
@@ -49,13 +50,19 @@ describe('a workbook opened from its snapshot', () => {
       const sheet = idOf('Plots');
       const config = engine.workbook.getSheetBySheetId(sheet)?.getConfig();
       const { unitId } = engine;
+      const tableRange = { startRow: 2, endRow: 5, startColumn: 0, endColumn: 2 };
       return {
         name: await workbook.locate('SEASON_YEAR'),
         table: await workbook.readTable('Plots'),
         lists: engine.accessor.get(DataValidationModel).getRules(unitId, sheet),
         rules: engine.accessor.get(ConditionalFormattingRuleModel).getSubunitRules(unitId, sheet),
         notes: [...(engine.accessor.get(SheetsNoteModel).getSheetNotes(unitId, sheet)?.values() ?? [])],
-        pictures: Object.values(engine.accessor.get(ISheetDrawingService).getDrawingData(unitId, sheet)),
+        pictures: Object.values(engine.accessor.get(ISheetDrawingService).getDrawingData(unitId, sheet)).map(
+          (picture) => ({ ...picture, unitId: picture.unitId === unitId }),
+        ),
+        theme: engine.accessor
+          .get(SheetRangeThemeModel)
+          .getRegisteredRangeThemeStyle({ unitId, subUnitId: sheet, range: tableRange }),
         styles: engine.workbook.getSnapshot().styles,
         freeze: config?.freeze,
         widths: config?.columnData,
@@ -67,7 +74,8 @@ describe('a workbook opened from its snapshot', () => {
       lists: [{}],
       rules: [{}],
       notes: [{}],
-      pictures: [{}],
+      pictures: [{ unitId: true }],
+      theme: 'cells-as-they-are',
       freeze: { ySplit: 3 },
     });
     expect(await parts(await reopen())).toEqual(before);

@@ -4,6 +4,7 @@ import { plotsTemplate } from '../../../src/templates/plots';
 import { cropsTemplate } from '../../../src/templates/crops';
 import type { FillRequest } from '../../../src/workbook/fillSheets';
 import type { CellContent, InputRow, SheetTemplate } from '../../../src/workbook/template';
+import { withTyped } from '../../../src/workbook/withTyped';
 
 export const oddNames = [
   '007',
@@ -36,8 +37,11 @@ const typedOver = (template: SheetTemplate): SheetTemplate => ({
   }),
 });
 
+/** In metric units no bushel is published: 48 lb (USDA AIB 539) in kg. */
+const bushel = { CropPrices: { 'slicing cucumber': { 'Weight of one': 21.77 } } };
+
 export const savedPlan: readonly FillRequest[] = demoFilling.map(({ template, inputs, form }) => ({
-  template: template === cropsTemplate ? typedOver(template) : template,
+  template: template === cropsTemplate ? typedOver(template) : withTyped(template, bushel),
   inputs: template === plotsTemplate ? savedPlots : inputs,
   form: { ...form, UNITS: 'metric', ASSURANCE: 0.95 },
 }));

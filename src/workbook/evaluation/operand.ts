@@ -1,4 +1,4 @@
-import { isCellError, type CellError, type ReadValue } from '../../workbook/port';
+import { isCellError, type CellError, type ReadValue } from '../port';
 
 /**
  * What a part of an expression gives. Where a value came from matters: SUM and AND pass over text in cells, but

@@ -1,5 +1,5 @@
-import type { CellError } from '../../workbook/port';
-import { dayOfSerial, isoOfDay, serialOfDay } from '../../workbook/serialDate';
+import type { CellError } from '../port';
+import { dayOfSerial, isoOfDay, serialOfDay } from '../serialDate';
 import { errorOf } from './operand';
 
 const dayOf1900March = -25508;

@@ -1,9 +1,9 @@
-/** What the pane says of the Seed order sheet, and the cell it leads to. */
+/** What is said of the Seed order sheet, and the cell it leads to. */
 import { describe, expect, test } from 'vitest';
 import { functions } from '../../src/functions';
 import { createMemoryWorkbook } from '../../src/hosts/file/createMemoryWorkbook';
-import { findInSeedOrder } from '../../src/taskpane/seedFindings';
 import { demoFilling } from '../../src/templates/demoGarden';
+import { findInSeedOrder } from '../../src/templates/findInSeedOrder';
 import { seedOrderTemplate } from '../../src/templates/seedOrder';
 import { fillSheets } from '../../src/workbook/fillSheets';
 import type { CellValue } from '../../src/workbook/port';

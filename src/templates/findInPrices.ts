@@ -1,7 +1,7 @@
 /** What does not fit in the Prices sheet, each at the cell to mend. */
 import { findFindings, type Finding } from '../workbook/findFindings';
 import type { WorkbookPort } from '../workbook/port';
-import { priceFaults } from '../templates/prices';
+import { priceFaults } from './prices';
 import { catalogue } from '../texts/catalogue';
 
 const { toMend } = catalogue.money.prices.columns;

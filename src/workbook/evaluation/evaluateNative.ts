@@ -1,22 +1,64 @@
-import type { CellError, Expression, NativeFunction, ReadValue } from '../../workbook/port';
-import { isCellError } from '../../workbook/port';
+import type { CellError, NativeFunction, ReadValue } from '../port';
+import { isCellError } from '../port';
 import { toNumber, toTruth } from './coerceValue';
 import { findMatches, findMatchesOfAll, findPosition } from './lookUp';
 import { allValues, errorOf, plainValue, singleValue, withoutMessage, type Operand } from './operand';
 import { round, roundUp } from './rounding';
 import { calendarDate, dateSerial } from './spreadsheetDate';
 
-type Evaluate = (expression: Expression) => Operand;
+const all = (): boolean => true;
+const none = (): boolean => false;
+const isFirst = (index: number): boolean => index === 0;
+const isBranch = (index: number): boolean => index > 0;
+const isEven = (index: number): boolean => index % 2 === 0;
+const isFirstOrOdd = (index: number): boolean => index === 0 || index % 2 === 1;
+
+/** The arguments, from 0, that take more than one cell. Several cells in another one make a list of results. */
+const takesCells: Readonly<Record<NativeFunction, (index: number) => boolean>> = {
+  IF: isBranch,
+  AND: all,
+  OR: all,
+  IFERROR: none,
+  ISNUMBER: none,
+  ISERROR: none,
+  NA: none,
+  SUM: all,
+  COUNTIF: isFirst,
+  COUNTIFS: isEven,
+  SUMIFS: isFirstOrOdd,
+  MINIFS: isFirstOrOdd,
+  MIN: all,
+  MAX: all,
+  COUNT: all,
+  MEDIAN: all,
+  INDEX: isFirst,
+  MATCH: (index) => index === 1,
+  DATE: none,
+  YEAR: none,
+  MONTH: none,
+  DAY: none,
+  INT: none,
+  ROUND: none,
+  ROUNDUP: none,
+};
+
+export function isNativeFunction(name: string): name is NativeFunction {
+  return Object.hasOwn(takesCells, name);
+}
+
+export function takesManyCells(name: NativeFunction, index: number): boolean {
+  return takesCells[name](index);
+}
 
 /** The built-in functions of `NativeFunction`, as Excel computes them. IF and IFERROR evaluate what they need. */
-export function evaluateNative(
+export function evaluateNative<Part>(
   name: NativeFunction,
-  args: readonly Expression[],
-  evaluate: Evaluate,
+  args: readonly Part[],
+  evaluate: (part: Part) => Operand,
 ): Operand {
   const operand = (index: number): Operand => {
-    const expression = args[index];
-    return expression === undefined ? plainValue(null) : evaluate(expression);
+    const part = args[index];
+    return part === undefined ? plainValue(null) : evaluate(part);
   };
   const single = (index: number): ReadValue => singleValue(operand(index));
   switch (name) {

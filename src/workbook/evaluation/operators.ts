@@ -1,5 +1,5 @@
-import type { Operator, ReadValue } from '../../workbook/port';
-import { isCellError } from '../../workbook/port';
+import type { Operator, ReadValue } from '../port';
+import { isCellError } from '../port';
 import { keep15Digits, toNumber, toText } from './coerceValue';
 import { errorOf } from './operand';
 

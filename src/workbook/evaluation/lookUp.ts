@@ -1,5 +1,5 @@
-import type { CellError, ReadValue } from '../../workbook/port';
-import { isCellError } from '../../workbook/port';
+import type { CellError, ReadValue } from '../port';
+import { isCellError } from '../port';
 import { keep15Digits, numberInText, truthInText } from './coerceValue';
 import { errorOf } from './operand';
 import { compareValues } from './operators';

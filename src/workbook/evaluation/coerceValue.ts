@@ -1,6 +1,6 @@
-import type { CellError, ReadValue } from '../../workbook/port';
-import { isCellError } from '../../workbook/port';
-import { dayOfIso, serialOfDay } from '../../workbook/serialDate';
+import type { CellError, ReadValue } from '../port';
+import { isCellError } from '../port';
+import { dayOfIso, serialOfDay } from '../serialDate';
 import { errorOf } from './operand';
 
 const numberPattern = /^[+-]?(\d+\.?\d*|\d{1,3}(,\d{3})+(\.\d*)?|\.\d+)(e[+-]?\d+)?\s*(%?)$/i;

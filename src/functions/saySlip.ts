@@ -1,0 +1,100 @@
+/** What is said of an answer to a call: right, the slip that was likely made, or how far off it is. */
+import { findSlips, type WrongFigure } from '../calc/check/findSlips';
+import { judgeAnswer } from '../calc/check/judgeAnswer';
+import { likelySlip } from '../calc/check/likelySlip';
+import type { Given, Slip } from '../calc/check/slip';
+import { CalcError, refuse } from '../calc/errors';
+import { unitSystems, type UnitSystem } from '../calc/units/units';
+import type { Quantity } from '../calc/working';
+import { catalogue } from '../texts/catalogue';
+import { fill } from '../texts/fill';
+import { dayOfSerial } from '../workbook/serialDate';
+import type { FunctionDefinition } from './define';
+import { sayName } from './explain';
+import { findFunction } from './findFunction';
+import { sayJudgement } from './sayJudgement';
+import { sayNumber, sayUnit } from './wording';
+
+const texts = catalogue.slips;
+
+/**
+ * @param name of the function, as findFunction takes it
+ * @param args of the call, as they come out of cells
+ * @throws CalcError unknownFunction, listOfAnswers, tooLarge, and what the function itself refuses
+ */
+export function saySlip(answer: Quantity, name: string, args: readonly unknown[]): string {
+  const definition = findFunction(name);
+  const values = definition.read(args);
+  const right = answerOf(definition, values);
+  // A day stays a day number, as calc has it.
+  const meant =
+    definition.result === 'day' && typeof answer === 'number' ? (dayOfSerial(answer) ?? answer) : answer;
+  const judgement = judgeAnswer(meant, right, undefined);
+  const said = sayJudgement(judgement);
+  if (judgement.verdict === 'right') return said;
+  if (typeof right !== 'number' || typeof meant !== 'number') return fill(texts.none, { judgement: said });
+
+  const likely = likelySlip(meant, wrongFigures(definition, values, right));
+  return typeof likely === 'string'
+    ? fill(texts[likely], { judgement: said })
+    : saySentence(likely, givenOf(definition, values));
+}
+
+/** What the slips known here give with a call: day numbers where its result is a day. */
+export function wrongFigures(
+  definition: FunctionDefinition,
+  values: readonly unknown[],
+  right: number,
+): WrongFigure[] {
+  const { id, parameters, result } = definition;
+  const compute = (changed: Given): Quantity | null => {
+    try {
+      return answerOf(
+        definition,
+        parameters.map(({ name }) => changed[name]),
+      );
+    } catch (error) {
+      if (error instanceof CalcError) return null;
+      throw error;
+    }
+  };
+  return findSlips({
+    id,
+    parameters,
+    given: givenOf(definition, values),
+    compute,
+    isDay: result === 'day',
+    right,
+  });
+}
+
+const givenOf = ({ parameters }: FunctionDefinition, values: readonly unknown[]): Given =>
+  Object.fromEntries(parameters.map(({ name }, i) => [name, values[i]]));
+
+/** Of a row of results the first, which is the usual one. */
+export function answerOf({ id, calculate }: FunctionDefinition, values: readonly unknown[]): Quantity {
+  const result = calculate(values);
+  if (Array.isArray(result) && result.length > 1) refuse({ code: 'listOfAnswers', id });
+  const first = Array.isArray(result) ? result[0]?.[0] : result;
+  if (first === undefined || (typeof first === 'number' && !Number.isFinite(first))) {
+    return refuse({ code: 'tooLarge' });
+  }
+  return first;
+}
+
+function saySentence({ name, about = '', taken = '' }: Slip, given: Given): string {
+  const units = (given['units'] as UnitSystem | undefined) ?? unitSystems.us;
+  const value = Number(given[about]);
+  return fill(texts.sentences[name], {
+    about: sayName(about),
+    taken,
+    other: sayName(taken),
+    value: sayNumber(value),
+    percent: sayNumber(value * 100),
+    small: sayUnit(units.spacing, 2),
+    large: sayUnit(units.length, 2),
+    area: sayUnit(units.area, 2),
+    land: sayUnit(units.land, 1),
+    areaPerLand: sayNumber(units.areaPerLand),
+  });
+}

@@ -1,0 +1,143 @@
+/** The pages of the function reference as files of HTML that need no script to be read. */
+import type { WorkingLine } from '../functions/explain';
+import { catalogue } from '../texts/catalogue';
+import { fill } from '../texts/fill';
+import type { ListedFunction } from '../workbook/functionHelp';
+import type { FunctionPage } from './functionPage';
+import { markup, type Markup } from './markup';
+import type { Calculation } from './readCalculations';
+
+const words = catalogue.guide.functions;
+const index = 'index.html';
+
+const fileOf = (id: string): string => `${id}.html`;
+
+/** By file name: a page a function, and the index. */
+export function writePages(pages: readonly FunctionPage[]): ReadonlyMap<string, string> {
+  const families = new Map<string, FunctionPage[]>();
+  for (const page of pages) families.set(page.help.family, [...(families.get(page.help.family) ?? []), page]);
+  return new Map([
+    [index, writeIndex(families)],
+    ...pages.map((page) => {
+      const related = families.get(page.help.family)?.filter((other) => other !== page) ?? [];
+      return [fileOf(page.help.id), writePage(page, related)] as const;
+    }),
+  ]);
+}
+
+function writeIndex(families: ReadonlyMap<string, readonly FunctionPage[]>): string {
+  const lists = [...families].map(
+    ([family, pages]) => markup`<section><h2>${family}</h2>${listOf(pages)}</section>`,
+  );
+  return frame(
+    words.indexTitle,
+    markup`<h1>${words.indexTitle}</h1>
+<p>${words.indexLead}</p>
+<ul>${words.conventions.map((one) => markup`<li>${one}</li>`)}</ul>
+<search hidden><label for="search">${words.search}</label><input id="search" type="search" autocomplete="off"><p role="status" data-found="${words.found}"></p></search>
+<div id="functions">${lists}</div>`,
+    markup`<script src="search.js" defer></script>`,
+  );
+}
+
+function listOf(pages: readonly FunctionPage[]): Markup {
+  const items = pages.map(
+    ({ help }) => markup`<li><a href="${fileOf(help.id)}">${help.id}</a> ${help.description}</li>`,
+  );
+  return markup`<ul class="functions">${items}</ul>`;
+}
+
+function writePage(page: FunctionPage, related: readonly FunctionPage[]): string {
+  const { help, gives, result } = page;
+  return frame(
+    fill(words.pageTitle, { id: help.id }),
+    markup`<nav><a href="${index}">${words.all}</a></nav>
+<h1>${help.id}</h1>
+<p>${help.description}</p>
+<p><code>${syntaxOf(help)}</code></p>
+${part(words.asks, help.parameters.length === 0 ? markup`<p>${words.asksNothing}</p>` : writeArguments(page))}
+${part(words.gives, markup`<p>${gives}</p>`)}
+${part(words.example, markup`<p><code>${help.example}</code> ${words.exampleGives} <output>${result}</output></p>`)}
+${writeWorking(page)}
+${unless(page.calculations, (all) => part(words.calculation, markup`${all.map(writeCalculation)}`))}
+${unless(page.refuses, (all) => part(words.refuses, markup`<p>${words.refusesLead}</p><ul>${all.map((one) => markup`<li>${withVariables(one)}</li>`)}</ul>`))}
+${unless(page.cautions, (all) => part(words.cautions, plainList(all)))}
+${unless(related, (all) => part(fill(words.related, { family: help.family }), listOf(all)))}`,
+  );
+}
+
+/** As it is typed, with what may be left out in brackets. */
+function syntaxOf({ id, example, parameters }: ListedFunction): string {
+  const namespace = /\b([A-Z]+\.)[A-Z]+\.[A-Z]+\(/.exec(example)?.[1] ?? '';
+  const names = parameters.map(({ name, optional }) => (optional === true ? `[${name}]` : name));
+  return `=${namespace}${id}(${names.join(', ')})`;
+}
+
+function writeArguments({ help, refusedArguments }: FunctionPage): Markup {
+  const items = help.parameters.map(({ name, description, optional }, i) => {
+    const remark = optional === true ? markup` <span class="quiet">${words.optional}</span>` : '';
+    const refused = (refusedArguments[i] ?? []).map((one) => markup`<br><span class="quiet">${one}</span>`);
+    return markup`<div><dt><code>${name}</code>${remark}</dt><dd>${description}${refused}</dd></div>`;
+  });
+  return markup`<dl>${items}</dl>`;
+}
+
+function writeWorking({ working }: FunctionPage): Markup {
+  const steps = working.filter(({ kind }) => kind === 'step' || kind === 'assumption');
+  const titles = (kind: string): string[] =>
+    working.filter((line) => line.kind === kind).map(({ title }) => title);
+  return markup`${unless(steps, (all) => part(words.working, markup`<ol>${all.map(writeStep)}</ol>`))}
+${unless(titles('remark'), (all) => part(words.notes, plainList(all)))}
+${unless(titles('source'), (all) => part(words.figures, plainList(all)))}`;
+}
+
+function writeStep({ title, formula, numbersPutIn, result, unit, rounding }: WorkingLine): Markup {
+  const under = [formula, numbersPutIn].filter((one) => one !== '');
+  return markup`<li>${title}: <output>${`${result} ${unit}`.trim()}</output>${rounding === '' ? '' : `, ${rounding}`}${under.map((one) => markup`<br><span class="quiet">${one}</span>`)}</li>`;
+}
+
+function writeCalculation({ name, definition, source }: Calculation): Markup {
+  const [sentence = '', ...equations] = definition;
+  return markup`<h3><code>${name}</code></h3><p>${sentence}</p>${equations.map((one) => markup`<p class="equation">${one}</p>`)}<p class="quiet">${fill(words.source, { source })}</p>`;
+}
+
+/** Placeholders as slanted words: "{count|cell|cells}" as what goes with many. */
+function withVariables(sentence: string): Markup {
+  const parts = sentence.split(/(\{[^}]*\})/).map((text) => {
+    const [, name = '', many] = /^\{(\w+)(?:\|[^|]*\|([^|]*))?\}$/.exec(text) ?? [];
+    if (name === '') return markup`${text}`;
+    const said = name.replace(/([a-z])([A-Z])/g, '$1 $2').toLowerCase();
+    return many === undefined ? markup`<var>${said}</var>` : markup`${many}`;
+  });
+  return markup`${parts}`;
+}
+
+function plainList(sentences: readonly string[]): Markup {
+  return markup`<ul>${sentences.map((one) => markup`<li>${one}</li>`)}</ul>`;
+}
+
+function part(heading: string, content: Markup): Markup {
+  return markup`<section><h2>${heading}</h2>${content}</section>`;
+}
+
+function unless<Item>(items: readonly Item[], write: (items: readonly Item[]) => Markup): Markup {
+  return items.length === 0 ? markup`` : write(items);
+}
+
+function frame(title: string, main: Markup, script = markup``): string {
+  return markup`<!doctype html>
+<html lang="en">
+<head>
+<meta charset="utf-8">
+<meta name="viewport" content="width=device-width, initial-scale=1">
+<title>${title}</title>
+<link rel="stylesheet" href="pages.css">
+${script}</head>
+<body class="cucurbit-pane">
+<main>
+${main}
+</main>
+</body>
+</html>
+`.html;
+}

@@ -1,0 +1,264 @@
+/** CHECK.SLIP: the slip that gives just that answer, a right one never accused. */
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { knownOf } from '../../src/calc/check/slip';
+import { functionsWithoutSlips, slipsOfFunctions } from '../../src/calc/check/slipsOfFunctions';
+import { CalcError } from '../../src/calc/errors';
+import { explainable } from '../../src/functions/explainable';
+import { answerOf, wrongFigures } from '../../src/functions/saySlip';
+import { english } from '../../src/texts/english';
+import { serialOfDay } from '../../src/workbook/serialDate';
+import { seeded } from '../calc/dates/calendar';
+import { normalCalls } from '../functionsRuntime/normalCalls';
+import { anyCallOf, idsWithSlips, type AnyCall } from './anyCall';
+import { leftOut, run } from './run';
+
+/** A call as its function reads it, with the right answer and the wrong ones; null where it is refused. */
+function open({ id, args }: AnyCall) {
+  const definition = explainable.get(id);
+  if (definition === undefined) throw new Error(`no function ${id}`);
+  try {
+    const values = definition.read(args);
+    const right = Number(answerOf(definition, values));
+    const inCell = (figure: number): number => (definition.result === 'day' ? serialOfDay(figure) : figure);
+    const given = Object.fromEntries(definition.parameters.map(({ name }, i) => [name, values[i]]));
+    return { right, inCell, known: knownOf(given, right), figures: wrongFigures(definition, values, right) };
+  } catch (error) {
+    if (error instanceof CalcError) return null;
+    throw error;
+  }
+}
+type Figure = NonNullable<ReturnType<typeof open>>['figures'][number];
+
+const nameOf = ({ slip: { name, about, taken } }: Figure): string => `${name} ${about} ${taken}`;
+
+/** Whether an answer of the one figure could be the other's: equal, or the other one rounded to what it shows. */
+function isShared({ figure: answer }: Figure, { figure, isOfWhole }: Figure): boolean {
+  if (Math.abs(answer - figure) <= 1e-9 * Math.max(1, Math.abs(figure))) return true;
+  if ((isOfWhole && Number.isInteger(answer)) || String(answer).includes('e')) return false;
+  const unit = 10 ** -(String(answer).split('.')[1]?.length ?? 0);
+  return Math.abs(answer) >= 10 * unit && Math.abs(answer - figure) <= unit * 0.500000001;
+}
+
+const slipOf = (...args: unknown[]): unknown => run('CHECK.SLIP', ...args);
+
+describe('a slip is named by what it gives', () => {
+  // Right answers are those of tests/calc; the wrong ones are hand computed as the sentence says.
+  const seeds = ['SEED.NEEDED', 100, 0.8] as const;
+  const density = ['PLANTS.DENSITY', 2, 36] as const;
+  const inRows = ['PLANTS.INROWS', 100, 20, 5, 12] as const;
+  const season = ['SEASON.DAYS', '2026-05-02', '2026-10-10'] as const;
+  const setOut = ['DATE.SETOUT', '2026-05-02'] as const;
+  const transplants = ['DATE.FIRSTPICK', '2026-05-16', 60, 'transplant', 'seed'] as const;
+  const picks = ['HARVEST.PICKS', '2026-07-05', '2026-07-26', 2] as const;
+  const chance = ['SEED.CHANCE', 5, 3, 0.8] as const;
+  test.each([
+    // 100 x 0.8; 100 / 80, as it comes and rounded up; 100 x 1.2; 100 / 0.2.
+    [80, seeds, 'You multiplied by the germination instead of dividing by it.'],
+    [1.25, seeds, 'You put in 80 for the germination: 80% is 0.8.'],
+    [2, seeds, 'You put in 80 for the germination: 80% is 0.8.'],
+    [120, seeds, 'You added the share that fails: divide by the germination instead.'],
+    [100, seeds, 'You left the germination out.'],
+    [500, seeds, 'You took what the germination leaves of 100% in its place.'],
+    // 100 / 0.72 is 138.9, 100 / 0.8 125; 100 x 0.72.
+    [138.9, [...seeds, 0.9], 'You did not round to a whole number.'],
+    [125, [...seeds, 0.9], 'You left the field emergence out.'],
+    [72, [...seeds, 0.9], 'You multiplied by the share of seeds that stand instead of dividing by it.'],
+    [125, [...seeds, '', 0.95], 'You left the assurance out.'],
+    // 125 / 0.95 is 131.6.
+    [132, [...seeds, '', 0.95], 'You divided by the assurance: it is a chance, not a share that stands.'],
+    // 43,560 / (2 x 36); 43,560 / (24 x 36); 1 / 6; 43,560 x 6.
+    [605, density, 'You forgot to turn the plant spacing from in into ft.'],
+    [50.4, density, 'You put both spacings in in, so that the area per plant is not in sq ft.'],
+    [0.167, density, 'You gave the plants on 1 sq ft, not on 1 acre.'],
+    [261_360, density, 'You multiplied by the area per plant instead of dividing by it.'],
+    // 4 rows of 100: 4 x 8 with 12 ft; 4 x 101 and 5 x 101; 100.
+    [32, inRows, 'You forgot to turn the plant spacing from in into ft.'],
+    [404, inRows, 'You put a plant at both ends: half a spacing stays free at each edge.'],
+    [505, inRows, 'You put a plant at both ends: half a spacing stays free at each edge.'],
+    [100, inRows, 'You counted one row only.'],
+    [162, season, 'You counted both ends: count only one of them.'],
+    [160, season, 'You counted neither end: count one of them.'],
+    [-161, season, 'You subtracted the wrong way round.'],
+    // 14 days after 2 May is 16 May.
+    ['2026-05-15', setOut, 'You counted the first day as day 1: count from the day after it.'],
+    ['2026-04-18', setOut, 'You counted the days the other way from the date.'],
+    ['2026-05-02', setOut, 'You left the number of days after the last frost out.'],
+    ['2027-05-16', setOut, 'You gave the date of another year.'],
+    [
+      '2026-05-16',
+      [...setOut, 21],
+      'You took the usual number of days after the last frost instead of the one given.',
+    ],
+    // 16 May + 60 days is 15 July; less 10 right, plus 10 wrong.
+    ['2026-07-15', transplants, 'You left the transplant gain out.'],
+    ['2026-07-25', transplants, english.slips.sentences.gainTheOtherWay],
+    // 21 / 2 is 10.5.
+    [10, picks, 'You did not count the first pick.'],
+    [11.5, picks, 'You did not round to a whole number.'],
+    [12, picks, 'You rounded up where it must be rounded down.'],
+    // 10 0.8^3 0.2^2; 5 0.8^4 0.2 + 0.8^5; 0.8^3; the right 0.94208 in percent.
+    [0.2048, chance, 'You gave the chance of exactly that many: more than that is enough too.'],
+    [0.7373, chance, 'You gave the chance of more than that many: exactly that many is enough too.'],
+    [0.512, chance, english.slips.sentences.everyOne],
+    [94.2, chance, 'You gave percent as a plain number: put a % sign after it, or divide by 100.'],
+    // 1 to 3 is 1/4.
+    [0.333, ['FLOWER.SHARE', 1, 3], 'You mixed up a ratio and a share: 1 to 3 is 25% of all, not 33%.'],
+    [0.75, ['FLOWER.SHARE', 1, 3], 'You gave what is left of 100%: take it from 100%.'],
+    // 400 / 4; 100 x 1.2; 100 / 0.8.
+    [100, ['FLOWER.POLLENIZERS', 400, 0.25, 0.2], 'You left the share of losses out.'],
+    [
+      120,
+      ['FLOWER.POLLENIZERS', 400, 0.25, 0.2],
+      'You added the share of losses: divide by what they leave instead.',
+    ],
+    [125, ['FLOWER.POLLENIZERS', 400, 0.25, 0.2], english.slips.sentences.lossesOnAll],
+    // 400 x 138.
+    [55_200, ['HARVEST.YIELD', 400, 138], 'You forgot that the figure given is for a length of 100.'],
+    // 12 gaps in each of 2 rows: 26 posts.
+    [24, ['SUPPLY.TRELLIS', 96, 8, 2], 'You counted the gaps: a row has one post more than gaps.'],
+    [25, ['SUPPLY.TRELLIS', 96, 8, 2], english.slips.sentences.postForAllRows],
+    // 4 x 103; 4 x 100 + 6.
+    [412, ['SUPPLY.COVER', 4, 100, 3], 'You added one buried end to a row: it has two.'],
+    [406, ['SUPPLY.COVER', 4, 100, 3], 'You added the buried ends once: each row has two.'],
+    [3, ['ROTATION.YEARS', 2026, [[2019], [2023]]], english.slips.sentences.yearCountedToo],
+    // (65 + 40) / 2 - 50 is 2.5; 52.5; 55; 15.
+    [52.5, ['HEAT.DAY', 65, 40, 50], 'You left the base temperature out.'],
+    [55, ['HEAT.DAY', 65, 40, 50], 'You did not halve the sum of the high and the low.'],
+    [15, ['HEAT.DAY', 65, 40, 50], english.slips.sentences.highAlone],
+    // 4.38 x 72; / 12.
+    [315.36, ['TRAY.MIX', 72, 4.38], 'You did not turn the volume into the larger unit.'],
+    [26.28, ['TRAY.MIX', 72, 4.38], 'You turned the unit as if it were one of length.'],
+    // 1 yd is 3 ft.
+    [6, ['AREA.FROM', 2, 'sq yd'], 'You turned the unit as if it were one of length.'],
+    [14, ['PICKLE.JARS', 14], 'You reckoned with "pint" as the size of the jar.'],
+    // 1,144 / 9.77; / 13.82.
+    [117.1, ['BUDGET.BREAKEVENYIELD', 1144, 9.77, 4.05], 'You left the harvest cost of a unit out.'],
+    [
+      82.78,
+      ['BUDGET.BREAKEVENYIELD', 1144, 9.77, 4.05],
+      'You added the harvest cost of a unit where it is taken off.',
+    ],
+  ] as const)('%s for %j: %s', (answer, call, said) => {
+    expect(slipOf(answer, ...call)).toBe(said);
+    expect(
+      slipOf([[answer]], call[0], ...call.slice(1).map((one) => (Array.isArray(one) ? one : [[one]]))),
+    ).toBe(said);
+  });
+
+  test('metric calls speak of metric units', () => {
+    // 10,000 / (1.5 x 30).
+    expect(slipOf(222.2, 'PLANTS.DENSITY', 1.5, 30, 'metric')).toBe(
+      'You forgot to turn the plant spacing from cm into m.',
+    );
+  });
+});
+
+describe('what is not named', () => {
+  test('a right answer is right, by the same rule as CHECK.ANSWER', () => {
+    expect(slipOf(125, 'SEED.NEEDED', 100, 0.8)).toBe('right');
+    expect(slipOf(0.942, 'SEED.CHANCE', 5, 3, 0.8)).toBe('right');
+    expect(slipOf('2026-05-16', 'DATE.SETOUT', '2026-05-02')).toBe('right');
+    expect(slipOf(' Fill Gaps', 'STAND.REPLANT', 0.66, '2026-06-01', '2026-07-07')).toBe('right');
+  });
+
+  test('an answer that no slip gives has CHECK.ANSWER’s sentence', () => {
+    expect(slipOf(145, 'SEED.NEEDED', 100, 0.8)).toBe(
+      'too high by 20 (16 %). No slip that is known here gives this answer.',
+    );
+    expect(slipOf('many', 'SEED.NEEDED', 100, 0.8)).toBe(
+      'not right: a number or a date is wanted. No slip that is known here gives this answer.',
+    );
+    expect(slipOf('keep', 'STAND.REPLANT', 0.66, '2026-06-01', '2026-07-07')).toBe(
+      'not right: another word is wanted. No slip that is known here gives this answer.',
+    );
+  });
+
+  test('of two slips with one answer none is named: 100 / 0.8 x 1.1 and 100 / 0.72 rounded down are 138', () => {
+    expect(slipOf(138, 'SEED.NEEDED', 100, 0.8, 0.9)).toBe(
+      'too low by 1 (0.72 %). Several known slips give this answer: it could be any of them.',
+    );
+  });
+
+  test('refusals say what to do', () => {
+    expect(slipOf(1, 'SEED.NEEDED', 100, 85)).toMatch(/^#VALUE! .*write 85 percent as 85%/);
+    expect(slipOf(1, 'SEED.NEDED', 100, 0.85)).toMatch(/^#N\/A .*Near it: SEED.NEEDED/);
+    expect(slipOf(1, 'CHECK.ANSWER', 1, 1)).toMatch(/^#N\/A There is no function called/);
+    expect(slipOf(1, 'DATE.SUCCESSION', '2026-05-09', '2026-07-07', 14)).toMatch(
+      /^#VALUE! DATE.SUCCESSION gives several rows. Check one cell of them with CHECK.ANSWER/,
+    );
+    expect(slipOf('', 'SEED.NEEDED', 100, 0.8)).toBe('#VALUE! The answer is missing. Fill it in.');
+    expect(slipOf(1, 'SEED.WEIGHT', 1e300, 1e-300)).toMatch(/^#NUM!/);
+    for (const nothing of leftOut) expect(slipOf(1, nothing)).toMatch(/name of the function is missing/);
+  });
+});
+
+describe('every function', () => {
+  test('has its slips, or is named as one without', () => {
+    const told = [...Object.keys(slipsOfFunctions), ...functionsWithoutSlips];
+    expect(told.sort(), 'add it to calc/check/slipsOfFunctions').toEqual([...explainable.keys()].sort());
+    for (const [id, { args }] of Object.entries(normalCalls)) {
+      if (slipsOfFunctions[id] === undefined) continue;
+      expect(open({ id, args })?.figures.length, id).toBeGreaterThan(0);
+    }
+  });
+
+  test.each(idsWithSlips)(
+    '%s: each slip made gets its own name, right answers and shared ones none',
+    (id) => {
+      let made = 0;
+      fc.assert(
+        fc.property(anyCallOf(id), (call) => {
+          const opened = open(call);
+          if (opened === null) return;
+          const { right, inCell, figures } = opened;
+          expect(slipOf(inCell(right), id, ...call.args)).toBe('right');
+          for (const one of figures) {
+            const said = slipOf(inCell(one.figure), id, ...call.args);
+            const sharing = new Set(figures.filter((other) => isShared(one, other)).map(nameOf));
+            if (sharing.size > 1) {
+              expect(said).toMatch(/Several known slips give this answer/);
+            } else {
+              made += 1;
+              const [before = '', ...after] = english.slips.sentences[one.slip.name].split(/\{\w+\}/);
+              expect(said).toMatch(RegExp(`^${before}`));
+              expect(said).toSatisfy((sentence: string) => sentence.endsWith(after.at(-1) ?? ''));
+              expect(said).not.toMatch(/[{}]|NaN|undefined/);
+            }
+          }
+        }),
+        { ...seeded, numRuns: 60 },
+      );
+      expect(made).toBeGreaterThan(0);
+    },
+  );
+
+  test('each sentence is somebody’s slip', () => {
+    const calls = idsWithSlips.flatMap((id) => fc.sample(anyCallOf(id), { ...seeded, numRuns: 40 }));
+    const named = calls.flatMap((call) => open(call)?.figures.map(({ slip }) => slip.name) ?? []);
+    expect([...new Set(named)].sort()).toEqual(Object.keys(english.slips.sentences).sort());
+  });
+
+  const idsOnPaper = idsWithSlips.filter((id) => {
+    const { formula, whole } = slipsOfFunctions[id] ?? {};
+    return formula !== undefined && whole !== 'inParts';
+  });
+  test.each(idsOnPaper)('%s: the sum on paper, rounded, is what the function gives', (id) => {
+    const known = slipsOfFunctions[id];
+    let compared = 0;
+    fc.assert(
+      fc.property(anyCallOf(id), (call) => {
+        const opened = open(call);
+        const formula = opened === null ? NaN : known?.formula?.(opened.known);
+        if (opened === null || formula === undefined || Number.isNaN(formula)) return;
+        const { right } = opened;
+        compared += 1;
+        if (known?.whole === 'up') expect(right).toBe(Math.ceil(Number(formula.toFixed(9))));
+        else if (known?.whole === 'down') expect(right).toBe(Math.floor(Number(formula.toFixed(9))));
+        else expect(right).toBeCloseTo(Math.max(0, formula), 6);
+      }),
+      { ...seeded, numRuns: 60 },
+    );
+    expect(compared).toBeGreaterThan(10);
+  });
+});
