@@ -88,7 +88,7 @@ export function layOut(template: SheetTemplate, sheetName: string, inputs: reado
     put(
       dressTable(table, {
         headerRow,
-        rows: rows.length,
+        names: rows.map(([name]) => name),
         column: 0,
         columns: count,
         columnsAt: table.columns.map((_, index) => index),

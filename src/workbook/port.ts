@@ -108,7 +108,16 @@ export function isCarried(content: CellContent | Carried): content is Carried {
 
 /** How a number is shown. The codes are in `workbook/appearance`. */
 export type Format =
-  'general' | 'text' | 'whole' | 'tenth' | 'hundredth' | 'percent' | 'money' | 'date' | 'day';
+  | 'general'
+  | 'text'
+  | 'whole'
+  | 'tenth'
+  | 'hundredth'
+  | 'percent'
+  | 'percentTenth'
+  | 'money'
+  | 'date'
+  | 'day';
 
 /** What a cell is for; the look is in `workbook/appearance`. */
 export type Role =
