@@ -1,6 +1,7 @@
 /** The Plots sheet: one growing table. Longer than most files because every column is declared here. */
 import type { Limits } from '../workbook/limits';
 import type { Expression, Format, SheetTemplate, TableColumn, TableTemplate } from '../workbook/template';
+import { columnOf } from '../workbook/columnOf';
 import {
   allOf,
   call,
@@ -461,21 +462,8 @@ const notes = join([
   ),
 ]);
 
-const asked = (
-  key: ColumnKey,
-  format: Format,
-  width: number,
-  more: Partial<TableColumn> = {},
-): TableColumn => ({
-  ...headers[key],
-  kind: 'input',
-  compute: null,
-  format,
-  width,
-  choices: [],
-  unit: null,
-  ...more,
-});
+const asked = (key: ColumnKey, format: Format, width: number, more: Partial<TableColumn> = {}): TableColumn =>
+  columnOf(headers[key].header, width, { ...headers[key], kind: 'input', format, ...more });
 
 /** A row without a crop stays empty. */
 const computed = (
@@ -484,16 +472,12 @@ const computed = (
   format: Format,
   width: number,
   measured: Measured = {},
-): TableColumn => ({
-  ...headers[key],
-  kind: 'computed',
-  compute: when(isBlank(cell('crop')), '', compute),
-  format,
-  width,
-  choices: [],
-  unit: null,
-  ...measured,
-});
+): TableColumn =>
+  asked(key, format, width, {
+    kind: 'computed',
+    compute: when(isBlank(cell('crop')), '', compute),
+    ...measured,
+  });
 
 /** Beyond it the grid's engine is slow: an edit among 3,000 rows took it seconds. */
 export const manyPlots = 1500;

@@ -12,6 +12,7 @@ import type {
   TableTemplate,
 } from '../workbook/template';
 import type { Cause } from '../workbook/findFindings';
+import { columnOf } from '../workbook/columnOf';
 import { allOf, call, column, input, isBlank, lookUp, native, operate, when } from '../workbook/expressions';
 import { crops } from '../reference/crops';
 import { english } from '../texts/english';
@@ -146,21 +147,6 @@ const formatsOf = <Key extends string>(
       .map((key) => [labels[key][0], 'percentTenth']),
   );
 
-const columnOf = (
-  header: string,
-  width: number,
-  more: Partial<TableColumn> & { format?: Format } = {},
-): TableColumn => ({
-  header,
-  kind: 'computed',
-  compute: null,
-  format: 'general',
-  width,
-  choices: [],
-  note: '',
-  unit: null,
-  ...more,
-});
 const typed = (header: string, width: number, more: Partial<TableColumn> = {}): TableColumn =>
   columnOf(header, width, { kind: 'input', ...more });
 

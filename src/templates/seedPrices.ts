@@ -1,5 +1,6 @@
 /** The price list of seed: a growing table of the Seed order sheet, a line for each pack on offer. */
 import type { Expression, Format, TableColumn, TableTemplate } from '../workbook/template';
+import { columnOf } from '../workbook/columnOf';
 import { allOf, call, column, lookUp, native, operate, when } from '../workbook/expressions';
 import { english } from '../texts/english';
 import { namesOfCrops } from './plots';
@@ -18,21 +19,8 @@ const isUsed = native(
   ...(['crop', 'size', 'price'] as const).map((key) => operate(operate(priced(key), '&', ''), '<>', '')),
 );
 
-const asked = (
-  key: PriceKey,
-  format: Format,
-  width: number,
-  more: Partial<TableColumn> = {},
-): TableColumn => ({
-  ...headers[key],
-  kind: 'input',
-  compute: null,
-  format,
-  width,
-  choices: [],
-  unit: null,
-  ...more,
-});
+const asked = (key: PriceKey, format: Format, width: number, more: Partial<TableColumn> = {}): TableColumn =>
+  columnOf(headers[key].header, width, { ...headers[key], kind: 'input', format, ...more });
 const computed = (key: PriceKey, compute: Expression, format: Format, width: number): TableColumn =>
   asked(key, format, width, { kind: 'computed', compute: when(isUsed, compute, '') });
 
