@@ -246,6 +246,15 @@ const surely = (condition: Expression): Expression => native('IFERROR', conditio
 const remark = (condition: Expression, sentence: string): Expression =>
   when(surely(condition), `${sentence} `, '');
 
+/** A column of its own as well: it reads every plot, and Notes, which is long, is asked again only where it differs. */
+const sameName = when(
+  surely(
+    operate(native('COUNTIF', allOf('Plots', headers.plot.header), operate('=', '&', cell('plot'))), '>', 1),
+  ),
+  words.isShared,
+  '',
+);
+
 type Layout = (typeof words.layouts)[number];
 
 interface StandInOf {
@@ -393,10 +402,7 @@ const longStorage = 30;
 
 const notes = join([
   remark(native('ISERROR', cell('takenAs')), remarks.cropUnknown),
-  remark(
-    operate(native('COUNTIF', allOf('Plots', headers.plot.header), operate('=', '&', cell('plot'))), '>', 1),
-    remarks.sameName,
-  ),
+  remark(operate(cell('sameName'), '=', words.isShared), remarks.sameName),
   remark(isNot(native('OR', isHills, isBeds, isRows)), remarks.layoutUnknown),
   remark(isNot(native('OR', isTransplant, isSeed)), remarks.startUnknown),
   ...lackable.map((standIn) =>
@@ -688,6 +694,7 @@ export const plotsTemplate: SheetTemplate = {
         asked('lastCucurbits', 'general', 11, { limits: limits.pastYear }),
         // Sentences come last: the grid loses sight of what stands beyond a wide column.
         computed('takenAs', takenAs, 'general', 20),
+        computed('sameName', sameName, 'general', 9),
         computed('keepApart', keepApart, 'general', 30),
         computed('assumed', assumed, 'general', 44),
         {

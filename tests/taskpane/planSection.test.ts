@@ -114,7 +114,7 @@ describe('a page that opens and keeps plans', () => {
     expect(said()).not.toContain(plan.demo);
   });
 
-  it.each(['otherTab', 'otherTabClosed', 'storageFull', 'noStorage'] as const)(
+  it.each(['otherTab', 'otherTabClosed', 'storageFull', 'brokenOff', 'noStorage'] as const)(
     'says at once when nothing is kept any more, and why: %s',
     async (code) => {
       await open();

@@ -64,6 +64,8 @@ export const pane = {
         'The other tab is closed, and changes in this tab are not kept yet. Open what the other tab kept; what is in this tab is then the plan before.',
       storageFull:
         'This browser has no room left, so the latest changes are not kept. Save the plan as .xlsx, then clear what other pages keep in this browser.',
+      brokenOff:
+        'This browser broke off as it kept the latest changes, so they are not kept. Save the plan as .xlsx, then load this page again.',
       noStorage:
         'This browser keeps nothing for this page: it may be a private window. Save the plan as .xlsx before you close it.',
     },

@@ -111,6 +111,8 @@ export const sheets = {
     layouts: ['rows', 'hills', 'beds'],
     starts: ['seed', 'transplant'],
     mayStay: 'may stay on',
+    /** A name. */
+    isShared: 'shared',
     columns: {
       plot: { header: 'Plot', note: 'A name of your own, each used once.' },
       crop: {
@@ -230,6 +232,7 @@ export const sheets = {
         header: 'Row length',
         note: 'Planted row in all: plants x plant spacing, or hills x hill spacing. ft or m.',
       },
+      sameName: { header: 'Same name', note: 'shared: another plot has this name.' },
       keepApart: {
         header: 'Keep apart',
         note: 'From Crop and Flower type of all plots: clear, or what pollen does and what to do. CUCURBIT.FLOWER.ISOLATE',
