@@ -118,21 +118,26 @@ export function dressList(list: SpillingList, headerRow: number, first: number):
   };
 }
 
-/** @param headerRow of the first table; null for a sheet without one */
+/**
+ * What goes on over several pages is the last table, or a list below it.
+ *
+ * @param headerRows of the tables
+ */
 export function framing(
   template: SheetTemplate,
-  headerRow: number | null,
+  headerRows: readonly number[],
 ): Pick<NewSheet, 'frozenRows' | 'frozenColumns' | 'page'> {
   const { landscape, pagesWide, repeatFirstColumn } = template.page;
-  const [table, ...others] = template.tables;
-  const only = others.length === 0 && template.form.length === 0 ? headerRow : null;
+  const [first = null] = headerRows;
+  const only = template.tables.length === 1 && template.form.length === 0 ? first : null;
+  const last = template.lists === undefined ? (headerRows.at(-1) ?? null) : only;
   return {
     frozenRows: only === null ? 0 : only + 1,
     frozenColumns: repeatFirstColumn ? 1 : 0,
     page: {
       landscape,
       pagesWide,
-      repeatRows: only === null ? null : [only - rowsAbove(table), only],
+      repeatRows: last === null ? null : [last - rowsAbove(template.tables.at(-1)), last],
       repeatColumns: repeatFirstColumn ? [0, 0] : null,
     },
   };

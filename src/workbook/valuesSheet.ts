@@ -74,7 +74,7 @@ export async function valuesSheet(
     notes: [...parts.flatMap(({ dress }) => dress.notes), ...errorNotes(values)].map(moved),
     names: {},
     widths: widthsOf(template, parts),
-    ...framing(template, headers[0] ?? null),
+    ...framing(template, headers),
   };
 }
 
