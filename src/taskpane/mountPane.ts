@@ -19,6 +19,7 @@ import { element, setText } from './elements';
 import { createFindingsSection } from './findingsSection';
 import { explainFindings } from './formulaFaults';
 import type { PaneTools } from './paneTools';
+import { createHomeworkSection } from './homeworkSection';
 import { createPlanSection, type PlanPlace } from './planSection';
 import { createPlotsSection } from './plotsSection';
 import { problemSentence } from './problemSentence';
@@ -82,6 +83,7 @@ export async function mountPane(
     calendarFile: tools.calendarFile,
     refresh: refresher.now,
   });
+  const homework = createHomeworkSection({ workbook, actions, tools, refresh: refresher.now });
   const findings = createFindingsSection(workbook, actions, tools.nearestNames);
   const trouble = element('p', { role: 'alert', class: 'notice notice-bad' });
   const again = element('button', { type: 'button', hidden: true }, pane.readAgain);
@@ -97,6 +99,7 @@ export async function mountPane(
     calendar.element,
     weather.element,
     questions.element,
+    homework,
     findings.element,
   ];
   const links = createSectionLinks([...planElements, ...sections]);

@@ -6,6 +6,7 @@ import { calendar } from './english/calendar';
 import { commands } from './english/commands';
 import { grid } from './english/grid';
 import { guide } from './english/guide';
+import { homework } from './english/homework';
 import { money } from './english/money';
 import { pane } from './english/pane';
 import { pictures } from './english/pictures';
@@ -36,6 +37,7 @@ export const english = {
   commands,
   grid,
   guide,
+  homework,
   money,
   pane,
   pictures,
@@ -101,6 +103,8 @@ export const english = {
     rows_per_bed: 'number of rows per bed',
     rows: 'number of rows',
     plantsInRow: 'plants in a row',
+    homework_number: 'number of the homework',
+    homework_count: 'number of problems',
     hills: 'number of hills',
     hillsInRow: 'hills in a row',
     pitch: 'distance between staggered rows',

@@ -88,6 +88,7 @@ describe('with the keyboard alone', () => {
       'Calendar',
       'Weather',
       'Season questions',
+      'Homework',
       'To look at',
       'PLACE',
       'SEASON_YEAR',
@@ -110,6 +111,7 @@ describe('with the keyboard alone', () => {
       'How much row for a weekly harvest?',
       'How much seed for a stand?',
       'What still fits before frost?',
+      'Make a sheet of problems',
       'Before you sow, spray, eat or can',
     ]);
   });

@@ -45,6 +45,7 @@ export const pane = {
     pastePlots: 'Paste plots',
     weather: 'Put a record into the Weather sheets',
     calendar: 'Make the calendar',
+    homework: 'Make homework',
     weatherChoices: 'Change the Weather sheet',
     follow: 'Have Season follow the record',
     succession: 'Sow a plot again',
@@ -267,6 +268,23 @@ export const pane = {
     unsettled:
       '{count} {count|cell is|cells are} still being calculated. The list follows when {count|it is|they are} done.',
     goneThere: 'The cell could not be shown. {problem}',
+  },
+  homework: {
+    heading: 'Homework',
+    lead: 'Problems to practice on, on a sheet that says what is right and where somebody may have slipped. The same number gives everybody the same problems.',
+    question: 'Make a sheet of problems',
+    what: {
+      label: 'What to make',
+      help: 'A sheet of its own each time: one with answers on it stays as it is.',
+      choices: ['the homework', 'the key, for the teacher'],
+    },
+    number: { label: 'Number of the homework', help: 'From 1 to 9999.' },
+    count: { label: 'How many problems', help: 'From 1 to 100.' },
+    make: 'Make the sheet',
+    wanted: 'Fill this in.',
+    working: 'Making the sheet…',
+    made: 'Made: {sheet}, {count} {count|problem|problems}. Type the answers into Answer.',
+    keyMade: 'Made: {sheet}, the answers to {count} {count|problem|problems}. It holds values only.',
   },
   cautions: {
     heading: 'Before you sow, spray, eat or can',
