@@ -5,12 +5,14 @@ import type { Unit } from '../calc/units/units';
 import { calendarTasks } from '../functions/calendarTasks';
 import { answers } from '../functions/answers';
 import { calendarWhenAsked } from './calendarWhenAsked';
+import { guideWhenAsked } from './guideWhenAsked';
 import { picturesWhenAsked } from './picturesWhenAsked';
 import type { PaneTools } from '../taskpane/paneTools';
 import { weatherTools } from './weatherTools';
 
 export const paneTools: PaneTools = {
   ...answers,
+  ...guideWhenAsked,
   ...picturesWhenAsked,
   ...weatherTools,
   calendarTasks,

@@ -89,6 +89,8 @@ describe('with the keyboard alone', () => {
       'Weather',
       'Season questions',
       'To look at',
+      'Crops',
+      'Functions',
       'PLACE',
       'SEASON_YEAR',
       'LAST_FROST',
@@ -110,6 +112,8 @@ describe('with the keyboard alone', () => {
       'How much row for a weekly harvest?',
       'How much seed for a stand?',
       'What still fits before frost?',
+      'Show the crops',
+      'Show the functions',
       'Before you sow, spray, eat or can',
     ]);
   });
