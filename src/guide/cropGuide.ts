@@ -12,9 +12,10 @@ import { seedLife } from '../reference/seedLife';
 import { seedKinds } from '../reference/seedStandards';
 import { unsourcedGrounds } from '../reference/sources';
 import { english } from '../texts/english';
+import { guide } from '../texts/english/guide';
 import { fill } from '../texts/fill';
 
-const words = english.guide.crops;
+const words = guide.crops;
 const { headings } = words;
 
 /** One thing that is said of a crop. */

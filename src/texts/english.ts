@@ -5,7 +5,6 @@
 import { calendar } from './english/calendar';
 import { commands } from './english/commands';
 import { grid } from './english/grid';
-import { guide } from './english/guide';
 import { money } from './english/money';
 import { pane } from './english/pane';
 import { pictures } from './english/pictures';
@@ -35,7 +34,6 @@ export const english = {
   calendar,
   commands,
   grid,
-  guide,
   money,
   pane,
   pictures,

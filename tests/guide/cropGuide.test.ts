@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { cropGuide } from '../../src/guide/cropGuide';
 import { cropNames, crops, traits } from '../../src/reference/crops';
 import { english } from '../../src/texts/english';
+import { guide } from '../../src/texts/english/guide';
 
 const us = cropGuide('us');
 const metric = cropGuide('metric');
@@ -43,7 +44,7 @@ describe('the crop guide', () => {
   });
 
   test('says when to pick: by size, young for pickles, or by ripeness', () => {
-    const { picking } = english.guide.crops.headings;
+    const { picking } = guide.crops.headings;
     // USDA AIB 539: 1 1/2 to 4 in.
     expect(of(us, 'slicing cucumber', picking).map(({ text }) => text)).toEqual([
       '6 to 8 in long',
@@ -54,7 +55,7 @@ describe('the crop guide', () => {
   });
 
   test('says at how many beetles to act, what a bushel weighs, how long seed keeps', () => {
-    const { beetles, bushel, seedLife } = english.guide.crops.headings;
+    const { beetles, bushel, seedLife } = guide.crops.headings;
     // Purdue: 1 on cucumber, 5 on watermelon. USDA AIB 539: 48 lb; Illinois: to 50.
     expect(of(us, 'slicing cucumber', beetles)[0]?.text).toBe('1 a plant');
     expect(of(us, 'watermelon', beetles)[0]?.text).toBe('5 a plant');

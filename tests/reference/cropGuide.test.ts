@@ -3,9 +3,9 @@ import { chosenFor, cropUses, troubles } from '../../src/reference/cropGuide';
 import { cropNames, crops } from '../../src/reference/crops';
 import { picklingCrops } from '../../src/reference/pickingSizes';
 import { sources, unsourcedGrounds } from '../../src/reference/sources';
-import { english } from '../../src/texts/english';
+import { guide } from '../../src/texts/english/guide';
 
-const words = english.guide.crops;
+const words = guide.crops;
 const grounds = new Set<string>([...Object.keys(sources), ...unsourcedGrounds]);
 
 test('every use and sign has crops of the reference, words and a ground; all is frozen', () => {

@@ -2,6 +2,7 @@
 import axe from 'axe-core';
 import { describe, expect, it } from 'vitest';
 import { english } from '../../src/texts/english';
+import { guide } from '../../src/texts/english/guide';
 import { enter, fillFake, openPane, until, type OpenPane } from './openPane';
 
 async function openCrops(prepare?: Parameters<typeof openPane>[0]): Promise<OpenPane> {
@@ -50,9 +51,9 @@ describe('the crop guide in the pane', () => {
     enter(pane.field('Search the crops'), 'bulges');
     expect(listed(pane)).toEqual(['English cucumber']);
     enter(pane.field('Search the crops'), '');
-    select(pane, 'Good for', english.guide.crops.uses.pickles);
+    select(pane, 'Good for', guide.crops.uses.pickles);
     expect(listed(pane)).toEqual(['pickling cucumber', 'slicing cucumber', 'bush cucumber']);
-    select(pane, 'Good for', english.guide.crops.uses.underCover);
+    select(pane, 'Good for', guide.crops.uses.underCover);
     expect(listed(pane)).toEqual(['English cucumber']);
   });
 

@@ -1,4 +1,7 @@
-/** The pages of the function reference, and what the crop guide says beside the figures. */
+/**
+ * The pages of the function reference, and what the crop guide says beside the figures. No part of `english`, so that
+ * only those carry it that are loaded when asked for.
+ */
 
 export const guide = {
   functions: {

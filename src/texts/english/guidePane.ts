@@ -15,7 +15,7 @@ export const guidePane = {
     all: 'All functions',
     page: 'Everything on {id}, with an example worked through',
     optional: '{name} (may be left out)',
-    take: 'Take the selected cells',
+    take: 'Take selection',
     fields:
       'The fields hold an example. Type your own, such as 85%, 2026-05-02, cucumber or B2; or select cells and take them.',
     put: 'Put into the selected cell',
