@@ -5,6 +5,7 @@ import type { Unit } from '../calc/units/units';
 import { calendarTasks } from '../functions/calendarTasks';
 import { answers } from '../functions/answers';
 import { calendarWhenAsked } from './calendarWhenAsked';
+import { guideWhenAsked } from './guideWhenAsked';
 import { homeworkWhenAsked } from './homeworkWhenAsked';
 import { picturesWhenAsked } from './picturesWhenAsked';
 import type { PaneTools } from '../taskpane/paneTools';
@@ -12,6 +13,7 @@ import { weatherTools } from './weatherTools';
 
 export const paneTools: PaneTools = {
   ...answers,
+  ...guideWhenAsked,
   ...picturesWhenAsked,
   ...homeworkWhenAsked,
   ...weatherTools,

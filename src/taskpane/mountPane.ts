@@ -18,8 +18,9 @@ import { createCautionsSection } from './cautionsSection';
 import { element, setText } from './elements';
 import { createFindingsSection } from './findingsSection';
 import { explainFindings } from './formulaFaults';
-import type { PaneTools } from './paneTools';
+import type { PaneTools, UnitSystem } from './paneTools';
 import { createHomeworkSection } from './homeworkSection';
+import { openedWhenAsked } from './openedWhenAsked';
 import { createPlanSection, type PlanPlace } from './planSection';
 import { createPlotsSection } from './plotsSection';
 import { problemSentence } from './problemSentence';
@@ -28,6 +29,7 @@ import { readPlots } from './readPlots';
 import { createRefresher } from './refresher';
 import { findInForms, withoutFollowers } from './seasonFindings';
 import { createSectionLinks } from './sectionLinks';
+import { unitsField } from './seasonRules';
 import { createSeasonSection, type SeasonState } from './seasonSection';
 import { createSheetsSection } from './sheetsSection';
 import { readWeatherSheet } from './readWeatherSheet';
@@ -85,6 +87,17 @@ export async function mountPane(
   });
   const homework = createHomeworkSection({ workbook, actions, tools, refresh: refresher.now });
   const findings = createFindingsSection(workbook, actions, tools.nearestNames);
+  const functionList = openedWhenAsked('functions', pane.functionList, actions, async () => {
+    const [{ createFunctionList }, functions] = await Promise.all([
+      import('./functionList'),
+      tools.functionList(),
+    ]);
+    return createFunctionList({ workbook, actions, nearestNames: tools.nearestNames, functions });
+  });
+  const crops = openedWhenAsked('crops', pane.crops, actions, async () => {
+    const [{ createCropGuide }, guideIn] = await Promise.all([import('./cropGuide'), tools.cropGuide()]);
+    return createCropGuide(guideIn, system);
+  });
   const trouble = element('p', { role: 'alert', class: 'notice notice-bad' });
   const again = element('button', { type: 'button', hidden: true }, pane.readAgain);
   again.addEventListener('click', () => void refresher.now());
@@ -101,6 +114,8 @@ export async function mountPane(
     questions.element,
     homework,
     findings.element,
+    crops,
+    functionList,
   ];
   const links = createSectionLinks([...planElements, ...sections]);
   const reading = element('p', { role: 'status', class: 'hint' }, pane.reading);
@@ -125,6 +140,7 @@ export async function mountPane(
     createCautionsSection(Object.values(english.cautions)),
   );
 
+  let system: UnitSystem = 'us';
   let isFirst = true;
   const read = async (): Promise<void> => {
     const problems: string[] = [];
@@ -169,6 +185,7 @@ export async function mountPane(
     if (!isOpen) return;
     if (there !== 'unreadable') sheets.show(there);
     season.show(form);
+    system = typeof form === 'object' && form.values[unitsField] === 'metric' ? 'metric' : 'us';
     plots.show(lines);
     if (dates !== 'waiting') calendar.show(dates);
     weather.show(sky, form, lines);

@@ -1,9 +1,11 @@
 /** What the pane is handed by its entry, because it may reach for none of it itself. */
 import type { CalendarTasks } from '../templates/drawUpCalendar';
 import type { NearestNames } from '../templates/sayListProblem';
+import type { ListedFunction } from '../workbook/functionHelp';
 import type { ReadWeather } from '../templates/weatherTools';
 import type { CalendarFile } from './calendarSection';
 import type { HomeworkTools } from './homeworkSection';
+import type { CropGuide } from './cropGuide';
 import type { PictureTools } from './weatherPictures';
 
 export type UnitSystem = 'us' | 'metric';
@@ -11,7 +13,13 @@ export type UnitSystem = 'us' | 'metric';
 /** What a calculation gives, or the advice it refuses with. */
 export type Answer<Value> = { readonly value: Value } | { readonly wrong: string };
 
-export interface PaneTools extends PictureTools, HomeworkTools {
+/** Loaded when asked for. */
+export interface GuideTools {
+  functionList(): Promise<readonly ListedFunction[]>;
+  cropGuide(): Promise<(system: UnitSystem) => CropGuide>;
+}
+
+export interface PaneTools extends PictureTools, HomeworkTools, GuideTools {
   /** A typed number in the other system's unit. `converts` is what a template's column says. */
   convert(value: number, converts: string, to: UnitSystem): number;
   readonly nearestNames: NearestNames;

@@ -5,7 +5,6 @@
 import { calendar } from './english/calendar';
 import { commands } from './english/commands';
 import { grid } from './english/grid';
-import { guide } from './english/guide';
 import { homework } from './english/homework';
 import { money } from './english/money';
 import { pane } from './english/pane';
@@ -36,7 +35,6 @@ export const english = {
   calendar,
   commands,
   grid,
-  guide,
   homework,
   money,
   pane,

@@ -90,6 +90,8 @@ describe('with the keyboard alone', () => {
       'Season questions',
       'Homework',
       'To look at',
+      'Crops',
+      'Functions',
       'PLACE',
       'SEASON_YEAR',
       'LAST_FROST',
@@ -112,6 +114,8 @@ describe('with the keyboard alone', () => {
       'How much seed for a stand?',
       'What still fits before frost?',
       'Make a sheet of problems',
+      'Show the crops',
+      'Show the functions',
       'Before you sow, spray, eat or can',
     ]);
   });

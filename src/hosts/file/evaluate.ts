@@ -93,6 +93,7 @@ export function createEvaluation(book: BookState, functions: ReadonlyMap<string,
       }
       if ('allOf' in expression) return wholeColumn(expression.table, expression.allOf);
       if ('input' in expression) return namedCell(expression.input);
+      if ('typed' in expression) return plainValue(errorOf('#NAME?'));
       if ('call' in expression) return callFunction(functions, expression, evaluate);
       if ('native' in expression) return evaluateNative(expression.native, expression.args, evaluate);
       return operateOn(expression.operator, evaluate(expression.left), evaluate(expression.right));

@@ -1,8 +1,10 @@
 /** What the task pane says: one long list of sentences. */
+import { guidePane } from './guidePane';
 import { plotsPane } from './plotsPane';
 import { weatherPane } from './weatherPane';
 
 export const pane = {
+  ...guidePane,
   ...plotsPane,
   ...weatherPane,
   title: 'Cucurbit planning',
@@ -38,6 +40,7 @@ export const pane = {
   /** Names of changes in the list of what can be undone. */
   undo: {
     season: 'Put the season into the sheet',
+    formula: 'Put a formula into a cell',
     sheets: 'Fill the sheets',
     formulas: 'Enter our formulas again',
     copy: 'Make a values-only copy',
