@@ -5,6 +5,7 @@ import type { LiveWorkbook } from '../workbook/port';
 import { readForm } from '../workbook/readForm';
 import { findInPrices } from '../templates/findInPrices';
 import { findInSeedOrder } from '../templates/findInSeedOrder';
+import { readPlotPictures } from '../templates/plotPictures';
 import { causesInPlots, plotsTable, plotsTemplate } from '../templates/plots';
 import { seasonTemplate } from '../templates/season';
 import { allTemplates, knownTemplates } from '../templates/sheets';
@@ -148,6 +149,7 @@ export async function mountPane(
     const form = await readSeason();
     const left = unsettled === 'unreadable' ? 0 : unsettled.length;
     const lines = await attempt(() => readPlots(workbook, plotsTable, left === 0));
+    const drawn = await attempt(() => readPlotPictures(workbook));
     const sky = await attempt(() => readWeatherSheet(workbook));
     const found = await attempt(async () =>
       explainFindings(
@@ -167,6 +169,7 @@ export async function mountPane(
     if (there !== 'unreadable') sheets.show(there);
     season.show(form);
     plots.show(lines);
+    if (drawn !== 'unreadable') plots.showPictures(drawn);
     if (dates !== 'waiting') calendar.show(dates);
     weather.show(sky, form, lines);
     questions.show(lines, typeof form === 'object' ? form : null);

@@ -3,6 +3,7 @@ import type { CalendarTasks } from '../templates/drawUpCalendar';
 import type { NearestNames } from '../templates/sayListProblem';
 import type { ReadWeather } from '../templates/weatherTools';
 import type { CalendarFile } from './calendarSection';
+import type { PlotPictureTools } from './plotPicture';
 import type { PictureTools } from './weatherPictures';
 
 export type UnitSystem = 'us' | 'metric';
@@ -10,7 +11,7 @@ export type UnitSystem = 'us' | 'metric';
 /** What a calculation gives, or the advice it refuses with. */
 export type Answer<Value> = { readonly value: Value } | { readonly wrong: string };
 
-export interface PaneTools extends PictureTools {
+export interface PaneTools extends PictureTools, PlotPictureTools {
   /** A typed number in the other system's unit. `converts` is what a template's column says. */
   convert(value: number, converts: string, to: UnitSystem): number;
   readonly nearestNames: NearestNames;
