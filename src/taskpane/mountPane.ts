@@ -5,6 +5,7 @@ import type { LiveWorkbook } from '../workbook/port';
 import { readForm } from '../workbook/readForm';
 import { findInPrices } from '../templates/findInPrices';
 import { findInSeedOrder } from '../templates/findInSeedOrder';
+import { readPlotPictures } from '../templates/plotPictures';
 import { causesInPlots, plotsTable, plotsTemplate } from '../templates/plots';
 import { seasonTemplate } from '../templates/season';
 import { allTemplates, knownTemplates } from '../templates/sheets';
@@ -167,6 +168,7 @@ export async function mountPane(
     const form = await readSeason();
     const left = unsettled === 'unreadable' ? 0 : unsettled.length;
     const lines = await attempt(() => readPlots(workbook, plotsTable, left === 0));
+    const drawn = await attempt(() => readPlotPictures(workbook));
     const sky = await attempt(() => readWeatherSheet(workbook));
     const found = await attempt(async () =>
       explainFindings(
@@ -187,6 +189,7 @@ export async function mountPane(
     season.show(form);
     system = typeof form === 'object' && form.values[unitsField] === 'metric' ? 'metric' : 'us';
     plots.show(lines);
+    if (drawn !== 'unreadable') plots.showPictures(drawn);
     if (dates !== 'waiting') calendar.show(dates);
     weather.show(sky, form, lines);
     questions.show(lines, typeof form === 'object' ? form : null);

@@ -6,6 +6,7 @@ import type { ReadWeather } from '../templates/weatherTools';
 import type { CalendarFile } from './calendarSection';
 import type { HomeworkTools } from './homeworkSection';
 import type { CropGuide } from './cropGuide';
+import type { PlotPictureTools } from './plotPicture';
 import type { PictureTools } from './weatherPictures';
 
 export type UnitSystem = 'us' | 'metric';
@@ -19,7 +20,7 @@ export interface GuideTools {
   cropGuide(): Promise<(system: UnitSystem) => CropGuide>;
 }
 
-export interface PaneTools extends PictureTools, HomeworkTools, GuideTools {
+export interface PaneTools extends PictureTools, PlotPictureTools, HomeworkTools, GuideTools {
   /** A typed number in the other system's unit. `converts` is what a template's column says. */
   convert(value: number, converts: string, to: UnitSystem): number;
   readonly nearestNames: NearestNames;

@@ -7,6 +7,7 @@ import { startEngine } from '../../src/hosts/browser/engine';
 import { openWorkbook, type BrowserWorkbook } from '../../src/hosts/browser/openWorkbook';
 import { findSheet } from '../../src/hosts/browser/readWorkbook';
 import { functionNamespace } from '../../src/templates/sheets';
+import type { PaneTools } from '../../src/taskpane/paneTools';
 import type { ReadValue, TableRead } from '../../src/workbook/port';
 import type { InputRow } from '../../src/workbook/template';
 import { fillFake, openPaneOver, until, type OpenPane } from './openPane';
@@ -21,14 +22,14 @@ export interface GridPane extends OpenPane<BrowserWorkbook> {
   close(): void;
 }
 
-export async function openGridPane(plots: readonly InputRow[]): Promise<GridPane> {
+export async function openGridPane(plots: readonly InputRow[], tools?: PaneTools): Promise<GridPane> {
   const engine = startEngine(
     { functions: [...functions.values()], namespace: functionNamespace, firstSheet: 'Scratch' },
     null,
   );
   const workbook = openWorkbook(engine, { onWrite: () => undefined, scrollTo: () => undefined });
   await fillFake(workbook, plots);
-  const pane = await openPaneOver(workbook);
+  const pane = await openPaneOver(workbook, tools);
   const table = async (name: string): Promise<TableRead> => {
     expect(await workbook.settle(20_000)).toEqual([]);
     const read = await workbook.readTable(name);
