@@ -106,15 +106,22 @@ const manifestFor = (manifest) =>
 
 const excel = async (env, { mode, configName = [] }) => ({
   name: 'excel',
-  entry: { functions: source('entries', 'functions.ts'), taskpane: source('entries', 'excel.ts') },
+  entry: {
+    functions: {
+      import: source('entries', 'functions.ts'),
+      library: { name: 'cucurbitFunctions', type: 'global' },
+    },
+    taskpane: source('entries', 'excel.ts'),
+  },
   output: {
     path: path.resolve(__dirname, 'dist/excel'),
     filename: '[name].js',
+    globalObject: 'globalThis',
     assetModuleFilename: '[name][ext]',
     clean: true,
   },
   resolve: { extensions: ['.ts', '.js'] },
-  module: { rules: [typeScript, styles] },
+  module: { rules: [typeScript, functionHelp, styles] },
   optimization: { minimizer: [fastMinimizer] },
   plugins: [
     new MiniCssExtractPlugin({ filename: '[name].css' }),

@@ -22,6 +22,8 @@ export interface CellOutcome {
 export interface Parameter<T> {
   readonly name: string;
   readonly optional: boolean;
+  /** What its one cell holds; absent for words and ranges. */
+  readonly holds?: 'number' | 'date';
   read(raw: unknown): T;
 }
 
@@ -45,23 +47,27 @@ export interface FunctionDefinition {
   readonly result: ResultKind;
   run(args: readonly unknown[]): CellOutcome | CellFault;
   /** Runs with the working recorded; the steps up to a refusal are kept. */
-  explain(args: readonly unknown[]): {
-    readonly outcome: CellOutcome | CellFault;
-    readonly entries: readonly Entry[];
-  };
+  explain(args: readonly unknown[]): Explanation;
+}
+
+export interface Explanation {
+  readonly outcome: CellOutcome | CellFault;
+  readonly entries: readonly Entry[];
+  /** What was refused, before it was put into words; null when nothing was. */
+  readonly problem: Problem | null;
 }
 
 export function define<P extends readonly Parameter<unknown>[]>(
   specification: Specification<P>,
 ): FunctionDefinition {
   const { id, parameters, result, calculate } = specification;
-  function compute(args: readonly unknown[], record?: Recorder): CellOutcome | CellFault {
+  function compute(args: readonly unknown[], record?: Recorder): Omit<Explanation, 'entries'> {
     try {
       checkNumberOfArguments({ id, parameters }, args);
       const values = parameters.map((parameter, i) => parameter.read(args[i]));
-      return toOutcome(calculate(values as ValuesOf<P>, record), result);
+      return { outcome: toOutcome(calculate(values as ValuesOf<P>, record), result), problem: null };
     } catch (error) {
-      if (error instanceof CalcError) return toFault(error.problem);
+      if (error instanceof CalcError) return { outcome: toFault(error.problem), problem: error.problem };
       throw error;
     }
   }
@@ -69,10 +75,10 @@ export function define<P extends readonly Parameter<unknown>[]>(
     id,
     parameters,
     result,
-    run: (args) => compute(args),
+    run: (args) => compute(args).outcome,
     explain(args) {
       const entries: Entry[] = [];
-      return { outcome: compute(args, (entry) => entries.push(entry)), entries };
+      return { ...compute(args, (entry) => entries.push(entry)), entries };
     },
   };
 }

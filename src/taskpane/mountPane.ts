@@ -31,6 +31,7 @@ import { createSeasonSection, type SeasonState } from './seasonSection';
 import { createSheetsSection } from './sheetsSection';
 import { readWeatherSheet } from './readWeatherSheet';
 import { createWeatherSection } from './weatherSection';
+import { createWorkingSection } from './workingSection';
 
 const { pane } = english;
 
@@ -82,6 +83,7 @@ export async function mountPane(
     calendarFile: tools.calendarFile,
     refresh: refresher.now,
   });
+  const working = createWorkingSection(workbook, tools.readWorking);
   const findings = createFindingsSection(workbook, actions, tools.nearestNames);
   const trouble = element('p', { role: 'alert', class: 'notice notice-bad' });
   const again = element('button', { type: 'button', hidden: true }, pane.readAgain);
@@ -97,6 +99,7 @@ export async function mountPane(
     calendar.element,
     weather.element,
     questions.element,
+    working.element,
     findings.element,
   ];
   const links = createSectionLinks([...planElements, ...sections]);
@@ -184,6 +187,7 @@ export async function mountPane(
     links.update();
     for (const part of waiting) part.hidden = false;
     reading.remove();
+    working.follow();
     if (selection !== 'unreadable') await findings.showSelected(selection);
     setText(trouble, problems[0] === undefined ? '' : fill(pane.notRead, { problem: problems[0] }));
     again.hidden = problems.length === 0;
@@ -195,7 +199,11 @@ export async function mountPane(
       findings.wait();
       refresher.soon();
     }),
-    workbook.onSelection((area) => void findings.showSelected(area)),
+    workbook.onSelection((area) => {
+      working.follow();
+      void findings.showSelected(area);
+    }),
+    working.stop,
     ...plan.map(({ stop }) => stop),
   ];
   await refresher.now();

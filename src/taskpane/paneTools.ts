@@ -3,6 +3,7 @@ import type { CalendarTasks } from '../templates/drawUpCalendar';
 import type { NearestNames } from '../templates/sayListProblem';
 import type { ReadWeather } from '../templates/weatherTools';
 import type { CalendarFile } from './calendarSection';
+import type { ReadWorking } from './readWorking';
 import type { PictureTools } from './weatherPictures';
 
 export type UnitSystem = 'us' | 'metric';
@@ -17,6 +18,7 @@ export interface PaneTools extends PictureTools {
   readonly readWeather: ReadWeather;
   readonly calendarTasks: CalendarTasks;
   readonly calendarFile: CalendarFile;
+  readonly readWorking: ReadWorking;
   /** ROW.FORDEMAND */
   rowForDemand(wantedPerWeek: number, yieldPer100: number, weeks: number): Answer<number>;
   /** SEED.NEEDED */

@@ -3,9 +3,23 @@
  * as the file host does; what cannot be followed is named.
  */
 import { evaluateNative, isNativeFunction, takesManyCells } from './evaluation/evaluateNative';
-import { errorOf, plainValue, singleValue, withoutMessage, type ErrorCode, type Operand } from './evaluation/operand';
+import {
+  errorOf,
+  plainValue,
+  singleValue,
+  withoutMessage,
+  type ErrorCode,
+  type Operand,
+} from './evaluation/operand';
 import { applyOperator } from './evaluation/operators';
-import { everyPart, innerParts, readCellsOf, type CellsOf, type NamedCells, type NotFollowed } from './formulaCells';
+import {
+  everyPart,
+  innerParts,
+  readCellsOf,
+  type CellsOf,
+  type NamedCells,
+  type NotFollowed,
+} from './formulaCells';
 import { parseFormula, type Formula } from './parseFormula';
 import { isCellError, type Area, type ReadValue, type WorkbookPort } from './port';
 
@@ -25,10 +39,12 @@ export interface UnfoldOptions {
 
 export interface UnfoldedArgument {
   readonly text: string;
-  /** Whether it says more than the cells it names. */
-  readonly isFormula: boolean;
   /** The cells that its value was taken from. */
   readonly from: readonly NamedCells[];
+  /** Ids of our functions that it calls. */
+  readonly calls: readonly string[];
+  /** Whether it is worked out, from nothing but what is written in it. */
+  readonly isSum: boolean;
 }
 
 export interface UnfoldedCall {
@@ -38,8 +54,8 @@ export interface UnfoldedCall {
   readonly isAsked: boolean | null;
   /** null for one that is left out. */
   readonly args: readonly (UnfoldedArgument | null)[];
-  /** As the function gets them; null when one of them cannot be worked out. */
-  readonly values: readonly unknown[] | null;
+  /** As the function gets them; null for one that cannot be worked out. */
+  readonly values: readonly ({ readonly value: unknown } | null)[];
 }
 
 export interface Unfolded {
@@ -199,6 +215,13 @@ function workOut(
     return [...found, ...innerParts(part).flatMap(cellsOf)];
   }
 
+  function argumentAs(arg: Formula): UnfoldedArgument {
+    const from = distinct(cellsOf(arg));
+    const ids = new Set(everyPart(arg).flatMap((part) => idOf(part, namespace) ?? []));
+    const isSum = arg.kind !== 'value' && arg.kind !== 'array' && from.length + ids.size === 0;
+    return { text: arg.text, from, calls: [...ids], isSum };
+  }
+
   const result = tried(whole);
   const asked = new Set(known.keys());
   const isWhole = result !== null;
@@ -212,11 +235,8 @@ function workOut(
         id,
         text: part.text,
         isAsked: asked.has(part) ? true : isWhole ? false : null,
-        args: part.args.map(
-          (arg) =>
-            arg && { text: arg.text, isFormula: !isPlain(arg), from: distinct(cellsOf(arg)) },
-        ),
-        values: operands.includes(null) ? null : (operands as Operand[]).map(argumentOf),
+        args: part.args.map((arg) => arg && argumentAs(arg)),
+        values: operands.map((operand) => operand && { value: argumentOf(operand) }),
       },
     ];
   });
@@ -227,17 +247,16 @@ function workOut(
   };
 }
 
-function isPlain({ kind }: Formula): boolean {
-  return kind !== 'call' && kind !== 'operation' && kind !== 'other';
-}
-
 function distinct(cells: readonly NamedCells[]): NamedCells[] {
   return [...new Map(cells.map((one) => [JSON.stringify(one.area), one])).values()];
 }
 
 function operandOf({ values, isColumn, area }: NamedCells): Operand {
-  if (!isColumn && area.rows * area.columns === 1) return { kind: 'cell', value: withoutMessage(values[0]?.[0] ?? null) };
-  return area.columns === 1 ? { kind: 'range', values: values.map(([value = null]) => value) } : { kind: 'list', rows: values };
+  if (!isColumn && area.rows * area.columns === 1)
+    return { kind: 'cell', value: withoutMessage(values[0]?.[0] ?? null) };
+  return area.columns === 1
+    ? { kind: 'range', values: values.map(([value = null]) => value) }
+    : { kind: 'list', rows: values };
 }
 
 function isSeveral(operand: Operand): boolean {

@@ -8,7 +8,7 @@ const giving = (outcome: ReturnType<FunctionDefinition['run']>): FunctionDefinit
   parameters: [],
   result: 'day',
   run: () => outcome,
-  explain: () => ({ outcome, entries: [] }),
+  explain: () => ({ outcome, entries: [], problem: null }),
 });
 const pattern = 'yyyy-mm-dd';
 const dates = giving({
