@@ -72,7 +72,6 @@ export async function readWorking(
   const unfolded = await unfoldFormula(workbook, at, { namespace: functionNamespace, tables, run });
   if (unfolded === null || unfolded === 'unreadable') return unfolded;
   const { shown, result, calls, notFollowed } = unfolded;
-  if (calls.length === 0) return null;
   const explained = calls.map(({ id, isAsked, args, values }): ExplainedCall => {
     const text = described.find((one) => one.id === id);
     const given = values.map((one) => one?.value);
