@@ -35,6 +35,7 @@ import { createSeasonSection, type SeasonState } from './seasonSection';
 import { createSheetsSection } from './sheetsSection';
 import { readWeatherSheet } from './readWeatherSheet';
 import { createWeatherSection } from './weatherSection';
+import { createWorkingSection } from './workingSection';
 
 const { pane } = english;
 
@@ -87,6 +88,7 @@ export async function mountPane(
     refresh: refresher.now,
   });
   const homework = createHomeworkSection({ workbook, actions, tools, refresh: refresher.now });
+  const working = createWorkingSection(workbook, tools.readWorking);
   const findings = createFindingsSection(workbook, actions, tools.nearestNames);
   const functionList = openedWhenAsked('functions', pane.functionList, actions, async () => {
     const [{ createFunctionList }, functions] = await Promise.all([
@@ -114,6 +116,7 @@ export async function mountPane(
     weather.element,
     questions.element,
     homework,
+    working.element,
     findings.element,
     crops,
     functionList,
@@ -207,6 +210,7 @@ export async function mountPane(
     links.update();
     for (const part of waiting) part.hidden = false;
     reading.remove();
+    working.follow();
     if (selection !== 'unreadable') await findings.showSelected(selection);
     setText(trouble, problems[0] === undefined ? '' : fill(pane.notRead, { problem: problems[0] }));
     again.hidden = problems.length === 0;
@@ -218,7 +222,11 @@ export async function mountPane(
       findings.wait();
       refresher.soon();
     }),
-    workbook.onSelection((area) => void findings.showSelected(area)),
+    workbook.onSelection((area) => {
+      working.follow();
+      void findings.showSelected(area);
+    }),
+    working.stop,
     ...plan.map(({ stop }) => stop),
   ];
   await refresher.now();

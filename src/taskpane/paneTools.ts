@@ -7,6 +7,7 @@ import type { CalendarFile } from './calendarSection';
 import type { HomeworkTools } from './homeworkSection';
 import type { CropGuide } from './cropGuide';
 import type { PlotPictureTools } from './plotPicture';
+import type { ReadWorking } from './readWorking';
 import type { PictureTools } from './weatherPictures';
 
 export type UnitSystem = 'us' | 'metric';
@@ -27,6 +28,7 @@ export interface PaneTools extends PictureTools, PlotPictureTools, HomeworkTools
   readonly readWeather: ReadWeather;
   readonly calendarTasks: CalendarTasks;
   readonly calendarFile: CalendarFile;
+  readonly readWorking: ReadWorking;
   /** ROW.FORDEMAND */
   rowForDemand(wantedPerWeek: number, yieldPer100: number, weeks: number): Answer<number>;
   /** SEED.NEEDED */

@@ -841,6 +841,7 @@ export const english = {
     no: 'no',
     remark: 'note',
     source: 'source',
+    cells: '{rows} {rows|row|rows} by {columns} {columns|column|columns}',
     noSteps: 'This is looked up, not calculated: there are no steps.',
   },
   /** Remarks that travel with a result. */

@@ -2,12 +2,12 @@
 import { ICommandService } from '@univerjs/core';
 import { SetRangeValuesCommand } from '@univerjs/sheets';
 import { expect } from 'vitest';
+import { paneTools } from '../../src/entries/paneTools';
 import { functions } from '../../src/functions';
 import { startEngine } from '../../src/hosts/browser/engine';
 import { openWorkbook, type BrowserWorkbook } from '../../src/hosts/browser/openWorkbook';
 import { findSheet } from '../../src/hosts/browser/readWorkbook';
 import { functionNamespace } from '../../src/templates/sheets';
-import type { PaneTools } from '../../src/taskpane/paneTools';
 import type { ReadValue, TableRead } from '../../src/workbook/port';
 import type { InputRow } from '../../src/workbook/template';
 import { fillFake, openPaneOver, until, type OpenPane } from './openPane';
@@ -22,7 +22,7 @@ export interface GridPane extends OpenPane<BrowserWorkbook> {
   close(): void;
 }
 
-export async function openGridPane(plots: readonly InputRow[], tools?: PaneTools): Promise<GridPane> {
+export async function openGridPane(plots: readonly InputRow[], tools = paneTools): Promise<GridPane> {
   const engine = startEngine(
     { functions: [...functions.values()], namespace: functionNamespace, firstSheet: 'Scratch' },
     null,

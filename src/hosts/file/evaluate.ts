@@ -14,7 +14,13 @@ import {
   type SheetState,
 } from './bookState';
 import { evaluateNative } from '../../workbook/evaluation/evaluateNative';
-import { errorOf, plainValue, singleValue, withoutMessage, type Operand } from '../../workbook/evaluation/operand';
+import {
+  errorOf,
+  plainValue,
+  singleValue,
+  withoutMessage,
+  type Operand,
+} from '../../workbook/evaluation/operand';
 import { applyOperator } from '../../workbook/evaluation/operators';
 
 type FunctionValue = number | string | boolean;

@@ -2,11 +2,13 @@
 import { guidePane } from './guidePane';
 import { plotsPane } from './plotsPane';
 import { weatherPane } from './weatherPane';
+import { workingPane } from './workingPane';
 
 export const pane = {
   ...guidePane,
   ...plotsPane,
   ...weatherPane,
+  ...workingPane,
   title: 'Cucurbit planning',
   /** Where the page has no other way out of the grid, which keeps Tab for its cells. */
   keys: 'F6 leads from the grid to this pane and back. Ctrl+Z undoes in both, but in a text field only its text.',
