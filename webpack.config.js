@@ -119,13 +119,17 @@ const manifestFor = (manifest) =>
 const excel = async (env, { mode, configName = [] }) => ({
   name: 'excel',
   entry: {
-    functions: source('entries', 'functions.ts'),
+    functions: {
+      import: source('entries', 'functions.ts'),
+      library: { name: 'cucurbitFunctions', type: 'global' },
+    },
     taskpane: source('entries', 'excel.ts'),
     functionSearch,
   },
   output: {
     path: path.resolve(__dirname, 'dist/excel'),
     filename: '[name].js',
+    globalObject: 'globalThis',
     assetModuleFilename: '[name][ext]',
     clean: true,
   },

@@ -28,9 +28,10 @@ import { readSeedPrices } from './readSeedPrices';
 import { UsageError } from './usageError';
 
 const words = catalogue.commands.plan;
-const { notes, assumed, keepApart } = catalogue.sheets.plots.columns;
+const { notes, assumed, keepApart, sameName } = catalogue.sheets.plots.columns;
 const notesHeader = notes.header;
-const sentences = [notes, assumed, keepApart].map(({ header }) => header);
+/** What Notes says at length, and sentences. */
+const unprinted = [notes, assumed, keepApart, sameName].map(({ header }) => header);
 
 /** A workbook that ends as a file. */
 interface SavedWorkbook extends WorkbookPort {
@@ -83,7 +84,7 @@ async function planList(options: PlanOptions, tools: PlanTools): Promise<0 | 1> 
   const lists = readLists(options, tools);
   refuseTaken(options, tools);
   const { workbook, plots, units, calendar } = await writeWorkbook(options, read, frosts, lists, tools);
-  tools.say(printTable(plots, plotsTable, { units, without: sentences }));
+  tools.say(printTable(plots, plotsTable, { units, without: unprinted }));
   const found = (await findFindings(workbook, plotsTable, notesHeader, causesInPlots)).map(
     (finding): FindingOfLine => {
       const row = finding.area.row - plots.area.row - 1;

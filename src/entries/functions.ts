@@ -36,4 +36,7 @@ import '../functions/tray';
 import { formatResultsIf } from '../functions/toCell';
 import { takesFormattedNumbers } from '../hosts/excel/takesFormattedNumbers';
 
+/** For the pane beside it: a second copy of the functions would register itself in place of these. */
+export { functionTools } from './functionTools';
+
 formatResultsIf(takesFormattedNumbers);

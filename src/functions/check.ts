@@ -11,7 +11,7 @@ export const verdict = define({
   parameters: [answerOf('answer'), answerOf('correct'), optionalNumber('tolerance')],
   result: 'plain',
   calculate: ([answer, correct, tolerance], record) =>
-    sayJudgement(judgeAnswer(answer, correct, tolerance, record)),
+    sayJudgement(judgeAnswer(answer, correct, tolerance, record), correct),
 });
 
 /**

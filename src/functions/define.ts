@@ -24,6 +24,8 @@ export interface Parameter<T> {
   readonly optional: boolean;
   /** The words that it takes, where it takes no others. */
   readonly choices?: readonly string[];
+  /** What its one cell holds; absent for words and ranges. */
+  readonly holds?: 'number' | 'date';
   read(raw: unknown): T;
 }
 
@@ -51,10 +53,14 @@ export interface FunctionDefinition {
   /** The bare calculation on arguments that were read: day numbers where the result is days. @throws CalcError */
   calculate(values: readonly unknown[]): Scalar | Scalar[][];
   /** Runs with the working recorded; the steps up to a refusal are kept. */
-  explain(args: readonly unknown[]): {
-    readonly outcome: CellOutcome | CellFault;
-    readonly entries: readonly Entry[];
-  };
+  explain(args: readonly unknown[]): Explanation;
+}
+
+export interface Explanation {
+  readonly outcome: CellOutcome | CellFault;
+  readonly entries: readonly Entry[];
+  /** What was refused, before it was put into words; null when nothing was. */
+  readonly problem: Problem | null;
 }
 
 export function define<P extends readonly Parameter<unknown>[]>(
@@ -65,11 +71,11 @@ export function define<P extends readonly Parameter<unknown>[]>(
     checkNumberOfArguments({ id, parameters }, args);
     return parameters.map((parameter, i) => parameter.read(args[i])) as ValuesOf<P>;
   }
-  function compute(args: readonly unknown[], record?: Recorder): CellOutcome | CellFault {
+  function compute(args: readonly unknown[], record?: Recorder): Omit<Explanation, 'entries'> {
     try {
-      return toOutcome(calculate(read(args), record), result);
+      return { outcome: toOutcome(calculate(read(args), record), result), problem: null };
     } catch (error) {
-      if (error instanceof CalcError) return toFault(error.problem);
+      if (error instanceof CalcError) return { outcome: toFault(error.problem), problem: error.problem };
       throw error;
     }
   }
@@ -79,10 +85,10 @@ export function define<P extends readonly Parameter<unknown>[]>(
     result,
     read,
     calculate: (values) => calculate(values as ValuesOf<P>),
-    run: (args) => compute(args),
+    run: (args) => compute(args).outcome,
     explain(args) {
       const entries: Entry[] = [];
-      return { outcome: compute(args, (entry) => entries.push(entry)), entries };
+      return { ...compute(args, (entry) => entries.push(entry)), entries };
     },
   };
 }

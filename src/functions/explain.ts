@@ -3,9 +3,10 @@ import type { Assumption, Entry, Quantity, Step } from '../calc/working';
 import type { Unit } from '../calc/units/units';
 import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
-import { isoOfDay } from '../workbook/serialDate';
+import { dayOfSerial, isoOfDay } from '../workbook/serialDate';
 import { sayGround } from './citation';
-import type { FunctionDefinition } from './define';
+import type { CellFault, CellOutcome, FunctionDefinition, Scalar } from './define';
+import { varyInputs } from './varyInputs';
 import { sayNumber, sayQuantityName, sayUnit } from './wording';
 
 const texts = catalogue;
@@ -24,6 +25,26 @@ export interface WorkingLine {
 }
 
 const blank = { formula: '', numbersPutIn: '', result: '', unit: '', rounding: '' };
+
+/** A call as a person reads it. */
+export interface CallWorking {
+  readonly lines: readonly WorkingLine[];
+  /** The answer, or the refusal. */
+  readonly result: string;
+  /** Of the answer; "" for what has none. */
+  readonly unit: string;
+  readonly isRefused: boolean;
+  readonly effects: readonly Effect[];
+}
+
+/** One input varied alone. */
+export interface Effect {
+  /** Which parameter, from 0. */
+  readonly index: number;
+  readonly changes: readonly { readonly given: string; readonly answer: string }[];
+  /** Whether the answer is another then. */
+  readonly matters: boolean;
+}
 
 /** Arguments that are day numbers inside a calculation. Results of steps in the unit "date" join them. */
 const dateArguments = [
@@ -49,6 +70,57 @@ export function explain(definition: FunctionDefinition, args: readonly unknown[]
   const { outcome, entries } = definition.explain(args);
   const lines = sayWorking(entries);
   return 'error' in outcome ? [...lines, { ...blank, kind: 'remark', title: outcome.message }] : lines;
+}
+
+/** The lines, what comes out, and what would change it most. */
+export function explainCall(definition: FunctionDefinition, args: readonly unknown[]): CallWorking {
+  const { outcome, entries } = definition.explain(args);
+  const isDate = definition.result === 'day';
+  const unit = entries.flatMap((entry) => ('step' in entry ? entry.unit : [])).at(-1) ?? 'none';
+  return {
+    lines: sayWorking(entries),
+    result: sayOutcome(outcome),
+    unit: !('error' in outcome) && typeof outcome.value === 'number' ? sayUnit(unit, outcome.value) : '',
+    isRefused: 'error' in outcome,
+    effects: varyInputs(definition, args).map(({ index, holds, variations, effect }) => ({
+      index,
+      matters: effect > 0,
+      changes: variations.map(({ given, answer: then }) => ({
+        given: sayArgument(given, holds === 'date'),
+        answer: 'refused' in then ? then.refused : sayValue(then.value, isDate),
+      })),
+    })),
+  };
+}
+
+/** What was put in, in the order of the parameters; "" for what is left out. */
+export function sayInputs({ parameters }: FunctionDefinition, args: readonly unknown[]): string[] {
+  return parameters.map(({ holds }, index) => sayArgument(args[index], holds === 'date'));
+}
+
+function sayOutcome(outcome: CellOutcome | CellFault): string {
+  if ('error' in outcome) return outcome.message;
+  const { value, pattern } = outcome;
+  return Array.isArray(value) ? sayArgument(value, false) : sayValue(value, pattern !== undefined);
+}
+
+/** @param isDate numbers are serials */
+function sayValue(value: Scalar, isDate: boolean): string {
+  const day = isDate && typeof value === 'number' ? dayOfSerial(value) : null;
+  return day === null ? sayQuantity(value, 'none') : isoOfDay(Math.floor(day));
+}
+
+/** Of a range its size. */
+function sayArgument(raw: unknown, isDate: boolean): string {
+  if (Array.isArray(raw)) {
+    const rows = raw as readonly unknown[][];
+    const [first] = rows.flat();
+    if (rows.flat().length === 1) return sayArgument(first, isDate);
+    return fill(texts.working.cells, { rows: rows.length, columns: rows[0]?.length ?? 0 });
+  }
+  if (typeof raw === 'object' && raw !== null && 'error' in raw) return String(raw.error);
+  if (raw === null || raw === undefined) return '';
+  return sayValue(raw as Scalar, isDate);
 }
 
 /** A remark or a source that several steps share is said once. */

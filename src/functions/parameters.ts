@@ -130,9 +130,14 @@ const roundings = {
   fall: (day: number): number => asWhole(day) ?? Math.floor(day),
 };
 
-export const number = (name: string): Parameter<number> => required(name, readNumber, bare);
-export const optionalNumber = (name: string): Parameter<number | undefined> =>
-  optional(name, readNumber, bare);
+export const number = (name: string): Parameter<number> => ({
+  ...required(name, readNumber, bare),
+  holds: 'number',
+});
+export const optionalNumber = (name: string): Parameter<number | undefined> => ({
+  ...optional(name, readNumber, bare),
+  holds: 'number',
+});
 export const answer = (name: string): Parameter<number | string | boolean> =>
   required(name, readAnswer, bare);
 export const text = (name: string): Parameter<string> => required(name, readText);
@@ -154,11 +159,11 @@ export function optionalChoice<C extends string>(
 }
 
 export function day(name: string, rounding: keyof typeof roundings): Parameter<number> {
-  return required(name, (value) => roundings[rounding](readDay(value, name)));
+  return { ...required(name, (value) => roundings[rounding](readDay(value, name))), holds: 'date' };
 }
 
 export function optionalDay(name: string, rounding: keyof typeof roundings): Parameter<number | undefined> {
-  return optional(name, (value) => roundings[rounding](readDay(value, name)));
+  return { ...optional(name, (value) => roundings[rounding](readDay(value, name))), holds: 'date' };
 }
 
 /** The unit system, us when left out. Always the last parameter. */

@@ -8,7 +8,7 @@ import { unitSystems, type UnitSystem } from '../calc/units/units';
 import type { Quantity } from '../calc/working';
 import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
-import { dayOfSerial } from '../workbook/serialDate';
+import { dayOfSerial, serialOfDay } from '../workbook/serialDate';
 import type { FunctionDefinition } from './define';
 import { sayName } from './explain';
 import { findFunction } from './findFunction';
@@ -30,7 +30,10 @@ export function saySlip(answer: Quantity, name: string, args: readonly unknown[]
   const meant =
     definition.result === 'day' && typeof answer === 'number' ? (dayOfSerial(answer) ?? answer) : answer;
   const judgement = judgeAnswer(meant, right, undefined);
-  const said = sayJudgement(judgement);
+  const said = sayJudgement(
+    judgement,
+    definition.result === 'day' && typeof right === 'number' ? serialOfDay(right) : right,
+  );
   if (judgement.verdict === 'right') return said;
   if (typeof right !== 'number' || typeof meant !== 'number') return fill(texts.none, { judgement: said });
 

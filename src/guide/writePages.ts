@@ -1,13 +1,13 @@
 /** The pages of the function reference as files of HTML that need no script to be read. */
 import type { WorkingLine } from '../functions/explain';
-import { catalogue } from '../texts/catalogue';
+import { guide } from '../texts/guide';
 import { fill } from '../texts/fill';
 import type { ListedFunction } from '../workbook/functionHelp';
 import type { FunctionPage } from './functionPage';
 import { markup, type Markup } from './markup';
 import type { Calculation } from './readCalculations';
 
-const words = catalogue.guide.functions;
+const words = guide.functions;
 const index = 'index.html';
 
 const fileOf = (id: string): string => `${id}.html`;

@@ -13,7 +13,11 @@ export function createCautionsSection(cautions: readonly string[]): HTMLElement 
       'details',
       {},
       element('summary', {}, element('h2', { id }, pane.cautions.heading)),
-      element('ul', {}, ...cautions.map((caution) => element('li', {}, caution))),
+      createCautionList(cautions),
     ),
   );
+}
+
+export function createCautionList(cautions: readonly string[]): HTMLElement {
+  return element('ul', {}, ...cautions.map((caution) => element('li', {}, caution)));
 }

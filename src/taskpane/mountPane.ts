@@ -5,6 +5,7 @@ import type { LiveWorkbook } from '../workbook/port';
 import { readForm } from '../workbook/readForm';
 import { findInPrices } from '../templates/findInPrices';
 import { findInSeedOrder } from '../templates/findInSeedOrder';
+import { readPlotPictures } from '../templates/plotPictures';
 import { causesInPlots, plotsTable, plotsTemplate } from '../templates/plots';
 import { seasonTemplate } from '../templates/season';
 import { allTemplates, knownTemplates } from '../templates/sheets';
@@ -18,7 +19,9 @@ import { createCautionsSection } from './cautionsSection';
 import { element, setText } from './elements';
 import { createFindingsSection } from './findingsSection';
 import { explainFindings } from './formulaFaults';
-import type { PaneTools } from './paneTools';
+import type { PaneTools, UnitSystem } from './paneTools';
+import { createHomeworkSection } from './homeworkSection';
+import { openedWhenAsked } from './openedWhenAsked';
 import { createPlanSection, type PlanPlace } from './planSection';
 import { createPlotsSection } from './plotsSection';
 import { problemSentence } from './problemSentence';
@@ -27,10 +30,12 @@ import { readPlots } from './readPlots';
 import { createRefresher } from './refresher';
 import { findInForms, withoutFollowers } from './seasonFindings';
 import { createSectionLinks } from './sectionLinks';
+import { unitsField } from './seasonRules';
 import { createSeasonSection, type SeasonState } from './seasonSection';
 import { createSheetsSection } from './sheetsSection';
 import { readWeatherSheet } from './readWeatherSheet';
 import { createWeatherSection } from './weatherSection';
+import { createWorkingSection } from './workingSection';
 
 const { pane } = catalogue;
 
@@ -82,7 +87,20 @@ export async function mountPane(
     calendarFile: tools.calendarFile,
     refresh: refresher.now,
   });
+  const homework = createHomeworkSection({ workbook, actions, tools, refresh: refresher.now });
+  const working = createWorkingSection(workbook, tools.readWorking);
   const findings = createFindingsSection(workbook, actions, tools.nearestNames);
+  const functionList = openedWhenAsked('functions', pane.functionList, actions, async () => {
+    const [{ createFunctionList }, functions] = await Promise.all([
+      import('./functionList'),
+      tools.functionList(),
+    ]);
+    return createFunctionList({ workbook, actions, nearestNames: tools.nearestNames, functions });
+  });
+  const crops = openedWhenAsked('crops', pane.crops, actions, async () => {
+    const [{ createCropGuide }, guideIn] = await Promise.all([import('./cropGuide'), tools.cropGuide()]);
+    return createCropGuide(guideIn, system);
+  });
   const trouble = element('p', { role: 'alert', class: 'notice notice-bad' });
   const again = element('button', { type: 'button', hidden: true }, pane.readAgain);
   again.addEventListener('click', () => void refresher.now());
@@ -97,7 +115,11 @@ export async function mountPane(
     calendar.element,
     weather.element,
     questions.element,
+    homework,
+    working.element,
     findings.element,
+    crops,
+    functionList,
   ];
   const links = createSectionLinks([...planElements, ...sections]);
   const reading = element('p', { role: 'status', class: 'hint' }, pane.reading);
@@ -122,6 +144,7 @@ export async function mountPane(
     createCautionsSection(Object.values(catalogue.cautions)),
   );
 
+  let system: UnitSystem = 'us';
   let isFirst = true;
   const read = async (): Promise<void> => {
     const problems: string[] = [];
@@ -148,6 +171,7 @@ export async function mountPane(
     const form = await readSeason();
     const left = unsettled === 'unreadable' ? 0 : unsettled.length;
     const lines = await attempt(() => readPlots(workbook, plotsTable, left === 0));
+    const drawn = await attempt(() => readPlotPictures(workbook));
     const sky = await attempt(() => readWeatherSheet(workbook));
     const found = await attempt(async () =>
       explainFindings(
@@ -166,7 +190,9 @@ export async function mountPane(
     if (!isOpen) return;
     if (there !== 'unreadable') sheets.show(there);
     season.show(form);
+    system = typeof form === 'object' && form.values[unitsField] === 'metric' ? 'metric' : 'us';
     plots.show(lines);
+    if (drawn !== 'unreadable') plots.showPictures(drawn);
     if (dates !== 'waiting') calendar.show(dates);
     weather.show(sky, form, lines);
     questions.show(lines, typeof form === 'object' ? form : null);
@@ -184,6 +210,7 @@ export async function mountPane(
     links.update();
     for (const part of waiting) part.hidden = false;
     reading.remove();
+    working.follow();
     if (selection !== 'unreadable') await findings.showSelected(selection);
     setText(trouble, problems[0] === undefined ? '' : fill(pane.notRead, { problem: problems[0] }));
     again.hidden = problems.length === 0;
@@ -195,7 +222,11 @@ export async function mountPane(
       findings.wait();
       refresher.soon();
     }),
-    workbook.onSelection((area) => void findings.showSelected(area)),
+    workbook.onSelection((area) => {
+      working.follow();
+      void findings.showSelected(area);
+    }),
+    working.stop,
     ...plan.map(({ stop }) => stop),
   ];
   await refresher.now();

@@ -1,8 +1,13 @@
 /** What the pane is handed by its entry, because it may reach for none of it itself. */
 import type { CalendarTasks } from '../templates/drawUpCalendar';
 import type { NearestNames } from '../templates/sayListProblem';
+import type { ListedFunction } from '../workbook/functionHelp';
 import type { ReadWeather } from '../templates/weatherTools';
 import type { CalendarFile } from './calendarSection';
+import type { HomeworkTools } from './homeworkSection';
+import type { CropGuide } from './cropGuide';
+import type { PlotPictureTools } from './plotPicture';
+import type { ReadWorking } from './readWorking';
 import type { PictureTools } from './weatherPictures';
 
 export type UnitSystem = 'us' | 'metric';
@@ -10,13 +15,20 @@ export type UnitSystem = 'us' | 'metric';
 /** What a calculation gives, or the advice it refuses with. */
 export type Answer<Value> = { readonly value: Value } | { readonly wrong: string };
 
-export interface PaneTools extends PictureTools {
+/** Loaded when asked for. */
+export interface GuideTools {
+  functionList(): Promise<readonly ListedFunction[]>;
+  cropGuide(): Promise<(system: UnitSystem) => CropGuide>;
+}
+
+export interface PaneTools extends PictureTools, PlotPictureTools, HomeworkTools, GuideTools {
   /** A typed number in the other system's unit. `converts` is what a template's column says. */
   convert(value: number, converts: string, to: UnitSystem): number;
   readonly nearestNames: NearestNames;
   readonly readWeather: ReadWeather;
   readonly calendarTasks: CalendarTasks;
   readonly calendarFile: CalendarFile;
+  readonly readWorking: ReadWorking;
   /** ROW.FORDEMAND */
   rowForDemand(wantedPerWeek: number, yieldPer100: number, weeks: number): Answer<number>;
   /** SEED.NEEDED */

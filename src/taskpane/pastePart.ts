@@ -1,5 +1,6 @@
 /** Plots out of rows that were copied from a spreadsheet, or out of a text file: looked at first, then one change. */
-import { readDelimited } from '../workbook/readDelimited';
+import { parseNumber } from '../workbook/parseNumber';
+import { readDelimited, type Delimited } from '../workbook/readDelimited';
 import { isUnfit, readInputs } from '../workbook/readInputs';
 import type { InputRow, TableTemplate } from '../workbook/template';
 import {
@@ -105,8 +106,8 @@ export function createPastePart(parts: PasteParts): PastePart {
   };
 }
 
-function sayFound({ inputs, isOther }: Pasted): string {
-  return isOther ? words.other : inputs.length === 0 ? words.nothing : words.ready;
+function sayFound({ inputs, refused }: Pasted): string {
+  return refused !== null ? words[refused] : inputs.length === 0 ? words.nothing : words.ready;
 }
 
 interface Pasted {
@@ -114,22 +115,46 @@ interface Pasted {
   readonly problems: readonly ListProblem[];
   /** Headers of columns that the sheet computes. */
   readonly leftOut: readonly string[];
-  /** Nothing says that these are plots. */
-  readonly isOther: boolean;
+  /** Nothing says that these are plots, or which column is which. */
+  readonly refused: 'other' | 'headersUnknown' | null;
 }
 
 function readPasted(table: TableTemplate, text: string): Pasted {
-  if (text.trim() === '') return { inputs: [], problems: [], leftOut: [], isOther: false };
+  const nothing = { inputs: [], problems: [], leftOut: [] };
+  if (text.trim() === '') return { ...nothing, refused: null };
   const headers = table.columns.map(({ header }) => header);
   const telling = table.columns.filter(({ kind }) => kind === 'input').map(({ header }) => header);
   const delimited = readDelimited(text, { headers, mayBeBare: true, telling });
   const { inputs: read, problems, leftOut } = readInputs(table, delimited);
   const inputs = read.filter((input) => Object.values(input).some((value) => value !== null));
   if (!delimited.isHeaded && !inputs.some((input) => hasKnownCrop(table, input))) {
-    return { inputs: [], problems: [], leftOut: [], isOther: true };
+    return { ...nothing, refused: 'other' };
   }
+  const unknown = delimited.isHeaded ? [] : headersLike(table, delimited, read);
+  if (unknown.length > 0) return { ...nothing, problems: unknown, refused: 'headersUnknown' };
   const inOrder = [...delimited.problems, ...problems].sort((a, b) => lineOfProblem(a) - lineOfProblem(b));
-  return { inputs, problems: inOrder, leftOut, isOther: false };
+  return { inputs, problems: inOrder, leftOut, refused: null };
+}
+
+/** What is to be said of a first line of words alone, no crop among them, over lines with numbers beside their names. */
+function headersLike(
+  table: TableTemplate,
+  { rows }: Delimited,
+  inputs: readonly InputRow[],
+): readonly ListProblem[] {
+  const [first, ...others] = rows;
+  const words = first?.cells.map((cell) => cell.trim()) ?? [];
+  const isOverNumbers = words.some(
+    (word, column) =>
+      column > 0 &&
+      word !== '' &&
+      others.some(({ cells }) => parseNumber(cells[column] ?? '', true) !== null),
+  );
+  if (words.some((word) => /\d/.test(word)) || !isOverNumbers || hasKnownCrop(table, inputs[0] ?? {}))
+    return [];
+  return words.flatMap((header): ListProblem[] =>
+    header === '' ? [] : [{ code: 'unknownHeader', line: first?.line ?? 1, header }],
+  );
 }
 
 function hasKnownCrop({ columns }: TableTemplate, input: InputRow): boolean {

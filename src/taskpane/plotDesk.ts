@@ -52,10 +52,12 @@ export function createPlotDesk(
   onShow: (state: PlotsState) => void,
 ): PlotDesk {
   const notice = createNotice(actions);
-  let tellPlace: Parameters<PlotDesk['onPlace']>[0] = () => undefined;
+  const placeListeners: Parameters<PlotDesk['onPlace']>[0][] = [];
   const list = createPlotList(
     () => notice.say(''),
-    (chosen, count) => tellPlace(chosen, count),
+    (chosen, count) => {
+      for (const tell of placeListeners) tell(chosen, count);
+    },
   );
   let read: LinesRead | null = null;
   let isSettled = false;
@@ -75,9 +77,7 @@ export function createPlotDesk(
     lines: () => read,
     isSettled: () => isSettled,
     show,
-    onPlace(listener) {
-      tellPlace = listener;
-    },
+    onPlace: (listener) => placeListeners.push(listener),
     bar: actions.bar,
     run(action) {
       void actions.run(() => action().catch((cause: unknown) => notice.warn(failureSentence(cause))));

@@ -68,7 +68,8 @@ export function createPlotForm(
       const { label: header } = field.line;
       const unit = latest?.read.units[header] ?? '';
       field.showUnit(unit);
-      const sentence =
+      const takenAs = takenFor(field.line, textOf(header));
+      const standIn =
         latest === null
           ? ''
           : sayStandIn(latest.figures, {
@@ -77,7 +78,7 @@ export function createPlotForm(
               layout: textOf(headers.layout.header),
               say: (value) => `${sayValue(field.line, value)} ${unit}`.trim(),
             });
-      field.showStandIn(sentence);
+      field.showStandIn(takenAs === undefined ? standIn : fill(words.takenAs, { crop: takenAs }));
     }
   };
   const show = (line: Line | null): void => {
@@ -146,6 +147,11 @@ function checkName(name: string, otherNames: readonly string[]): string | null {
   if (name === '') return words.nameWanted;
   const isTaken = otherNames.some((other) => other.toLowerCase() === name.toLowerCase());
   return isTaken ? fill(words.nameTaken, { name }) : null;
+}
+
+/** Names are one whatever their case. */
+function takenFor({ takenAs = {} }: FormLine, given: string): string | undefined {
+  return Object.entries(takenAs).find(([name]) => name.toLowerCase() === given.toLowerCase())?.[1];
 }
 
 function lineOf({ header, format, choices, takenAs, note, limits }: TableColumn): FormLine {

@@ -2,6 +2,7 @@
 import { addLines, countUsed } from '../workbook/arrangeLines';
 import type { LiveWorkbook } from '../workbook/port';
 import type { InputRow, TableTemplate } from '../workbook/template';
+import type { PlotPictureState } from '../templates/plotPictures';
 import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
 import type { Actions } from './actions';
@@ -11,6 +12,7 @@ import { createPastePart } from './pastePart';
 import { createPlotActions } from './plotActions';
 import { createPlotDesk } from './plotDesk';
 import { createPlotEditor } from './plotEditor';
+import { createPlotPicture } from './plotPicture';
 import { plotRow } from './plotRow';
 import { takenNames, type PlotsState } from './readPlots';
 import { createSuccessionPart } from './successionPart';
@@ -21,6 +23,8 @@ const words = pane.plots;
 export interface PlotsSection {
   readonly element: HTMLElement;
   show(state: PlotsState): void;
+  /** What the sheet of their pictures says of itself. */
+  showPictures(pictures: readonly PlotPictureState[]): void;
   /** The sheet has changed, and what comes of it is not known yet. */
   wait(): void;
 }
@@ -65,6 +69,7 @@ export function createPlotsSection({ workbook, table, actions, tools }: PlotsPar
     put: (inputs) => desk.run(() => putPasted(inputs)),
   });
   const succession = createSuccessionPart(desk, tools);
+  const picture = createPlotPicture(desk, tools);
 
   let used = 0;
   const sayHeading = (isWaiting: boolean): void => {
@@ -79,13 +84,14 @@ export function createPlotsSection({ workbook, table, actions, tools }: PlotsPar
     setText(hint, isThere ? words.none : state === 'absent' ? sayAbsent() : words.damaged);
     hint.hidden = used > 0;
     for (const part of [add, paste.element]) part.hidden = !isThere || !mayAdd;
-    for (const part of [onChosen, desk.list.element]) part.hidden = used === 0;
+    for (const part of [onChosen, picture.element, desk.list.element]) part.hidden = used === 0;
     succession.hidden = used === 0 || !mayAdd;
     if (!isThere) return;
     const { lines, units } = state.lines;
     const rows = lines.slice(0, used).map((line, index) => plotRow(line, index, units, state.isSettled));
     desk.list.show(rows);
     editor.show(state);
+    picture.show(state);
   };
   all.append(
     element('p', { class: 'lead' }, words.lead),
@@ -95,12 +101,18 @@ export function createPlotsSection({ workbook, table, actions, tools }: PlotsPar
     onChosen,
     element('div', { class: 'buttons' }, add),
     editor.element,
+    picture.element,
     succession,
     paste.element,
     desk.notice.element,
   );
   desk.show('absent');
-  return { element: all, show: desk.show, wait: () => sayHeading(used > 0) };
+  return {
+    element: all,
+    show: desk.show,
+    showPictures: picture.showSheet,
+    wait: () => sayHeading(used > 0),
+  };
 }
 
 function sayAbsent(): string {

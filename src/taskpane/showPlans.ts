@@ -45,18 +45,24 @@ export async function showPlans(
     await makeCalendar(workbook, tools.calendarTasks, undo.calendar);
   };
   let handle: PaneHandle | null = null;
-  const show = async (workbook: LiveWorkbook, said: string): Promise<void> => {
+  /** @param isReopened what was pressed is gone with the old pane: the focus goes to where the new one begins */
+  const show = async (workbook: LiveWorkbook, said: string, isReopened: boolean): Promise<void> => {
     handle?.dispose();
     await revealPlots(workbook);
-    handle = await mountPane(root, workbook, tools, hint, { desk, files, fillDemo, fillEmpty, said, reopen });
-  };
-  /** What was pressed is gone with the old pane: the focus goes to where the new one begins. */
-  const reopen = async (workbook: LiveWorkbook, said: string): Promise<void> => {
-    await show(workbook, said);
-    root.querySelector('h2')?.focus();
+    const mounting = mountPane(root, workbook, tools, hint, {
+      desk,
+      files,
+      fillDemo,
+      fillEmpty,
+      said,
+      reopen: (next, why) => show(next, why, true),
+    });
+    // Not once it is read: somebody may be typing into the grid by then.
+    if (isReopened) root.querySelector('h2')?.focus();
+    handle = await mounting;
   };
   const { workbook, found } = await desk.start(fillDemo);
-  await show(workbook, sayFound[found]);
+  await show(workbook, sayFound[found], false);
 }
 
 async function revealPlots(workbook: LiveWorkbook): Promise<void> {

@@ -1,7 +1,7 @@
 /** What stands in for a blank cell of a plot: the figure that the Crops sheet has for its crop, typed over or not. */
 import { isCellError, type ReadValue, type TableRead, type WorkbookPort } from '../workbook/port';
 import { cropsTemplate } from '../templates/crops';
-import { plotStandIns } from '../templates/plots';
+import { layouts, plotStandIns } from '../templates/plots';
 import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
 
@@ -36,7 +36,7 @@ interface Asked {
 
 /** "" where nothing stands in, or the crop is not known. */
 export function sayStandIn(sheet: CropFigures, { header, crop, layout, say }: Asked): string {
-  const [rows] = catalogue.sheets.plots.layouts;
+  const [rows] = layouts;
   const standIn = plotStandIns.find(
     (each) => each.header === header && each.layouts.includes(layout === '' ? rows : layout),
   );

@@ -10,23 +10,14 @@ import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
 import { element } from './elements';
 import type { WeatherSheetRead } from './readWeatherSheet';
+import { showDrawing, widthFor, type Drawn } from './showDrawing';
 
 const words = catalogue.pictures.pane;
 
 /** A picture, or the advice that stands in its place. */
 export interface PaneDrawing {
   readonly name: string;
-  readonly drawn:
-    | {
-        readonly value: {
-          readonly svg: string;
-          readonly title: string;
-          readonly alt: string;
-          readonly headers: readonly string[];
-          readonly rows: readonly (readonly string[])[];
-        };
-      }
-    | { readonly wrong: string };
+  readonly drawn: Drawn;
 }
 
 export interface PictureTools {
@@ -42,9 +33,6 @@ export interface PictureParts {
   readonly run: (action: () => Promise<void>) => void;
   readonly say: (text: string) => void;
 }
-
-/** Narrower is a page that is not laid out; wider than a sheet's picture serves nobody. */
-const widths = { least: 272, most: 640 };
 
 export interface WeatherPictures {
   readonly element: HTMLElement;
@@ -76,9 +64,8 @@ export function createWeatherPictures({
   draw.addEventListener('click', () =>
     run(() =>
       withWeather(async (weather) => {
-        const width = Math.min(Math.max(place.clientWidth, widths.least), widths.most);
-        const drawings = await tools.drawForPane(weather, width);
-        place.replaceChildren(...drawings.map(showDrawing));
+        const drawings = await tools.drawForPane(weather, widthFor(place));
+        place.replaceChildren(...drawings.map(({ drawn }) => showDrawing(drawn)));
         drawnOf = now;
         olderHere.hidden = true;
         say(fill(words.drawn, { count: drawings.filter(({ drawn }) => 'value' in drawn).length }));
@@ -111,41 +98,4 @@ export function createWeatherPictures({
       olderHere.hidden = drawnOf === null || drawnOf === now;
     },
   };
-}
-
-function showDrawing({ drawn }: PaneDrawing): HTMLElement {
-  if ('wrong' in drawn) return element('p', { class: 'note' }, drawn.wrong);
-  const { svg, title, alt, headers, rows } = drawn.value;
-  // Parsed as XML and nothing else: a page's parser would also run what stands in it.
-  const picture = new DOMParser().parseFromString(svg, 'image/svg+xml').documentElement;
-  picture.setAttribute('role', 'img');
-  picture.setAttribute('aria-label', alt);
-  return element(
-    'figure',
-    {},
-    picture,
-    element(
-      'details',
-      {},
-      element('summary', {}, fill(words.figures, { title })),
-      element(
-        'div',
-        { class: 'lines', tabindex: 0, role: 'region', 'aria-label': title },
-        element(
-          'table',
-          {},
-          element(
-            'thead',
-            {},
-            element('tr', {}, ...headers.map((text) => element('th', { scope: 'col' }, text))),
-          ),
-          element(
-            'tbody',
-            {},
-            ...rows.map((row) => element('tr', {}, ...row.map((text) => element('td', {}, text)))),
-          ),
-        ),
-      ),
-    ),
-  );
 }

@@ -8,9 +8,9 @@ import type {
   FormLine,
   Format,
   SheetTemplate,
-  TableColumn,
   TableTemplate,
 } from '../workbook/template';
+import { columnOf } from '../workbook/columnOf';
 import { allOf, call, column, input, lookUp, native, operate, when } from '../workbook/expressions';
 import { crops } from '../reference/crops';
 import { catalogue } from '../texts/catalogue';
@@ -391,17 +391,6 @@ const lines: readonly Line[] = [
   breakEvenYield(rowNames.yieldAll, rowNames.all),
 ];
 
-const columnOf = (header: string, width: number, more: Partial<TableColumn> = {}): TableColumn => ({
-  header,
-  kind: 'computed',
-  compute: null,
-  format: 'general',
-  width,
-  choices: [],
-  note: '',
-  unit: null,
-  ...more,
-});
 const money: { readonly format: Format } = { format: 'money' };
 
 const figureNames = ['quantity', 'price', 'amount', 'total'] as const;

@@ -6,6 +6,7 @@ import type {
   TableColumn,
   TableTemplate,
 } from '../workbook/template';
+import { columnOf } from '../workbook/columnOf';
 import { call, column, input, native, operate, when } from '../workbook/expressions';
 import { crops, traits, type Trait } from '../reference/crops';
 import { practice } from '../reference/practice';
@@ -66,27 +67,11 @@ const shortFigure = (trait: Trait, bound: 'low' | 'high'): CellContent => {
   return places === undefined ? exact : { compute: native('ROUND', exact.compute, places) };
 };
 
-const columnOf = (
-  header: string,
-  width: number,
-  unit: CellContent = null,
-  format: Format = 'general',
-): TableColumn => ({
-  header,
-  kind: 'computed',
-  compute: null,
-  format,
-  width,
-  choices: [],
-  note: '',
-  unit,
-});
-
 const figureColumn = (trait: Trait, header: string, width: number): TableColumn => {
   const { unit } = traits[trait];
   // The same in both systems has no metric unit.
   const converts = metricUnits[unit] === undefined ? {} : { converts: unit };
-  return { ...columnOf(header, width, unitOf(trait), formatOf(trait)), ...converts };
+  return columnOf(header, width, { unit: unitOf(trait), format: formatOf(trait), ...converts });
 };
 
 /** Of columns that hold words. */

@@ -1,6 +1,7 @@
 /** The Plots sheet: one growing table. Longer than most files because every column is declared here. */
 import type { Limits } from '../workbook/limits';
 import type { Expression, Format, SheetTemplate, TableColumn, TableTemplate } from '../workbook/template';
+import { columnOf } from '../workbook/columnOf';
 import {
   allOf,
   call,
@@ -58,11 +59,7 @@ const isWanting = (key: ColumnKey, trait: Trait): Expression =>
   native('AND', isBlank(cell(key)), isLacking(trait));
 
 /** Where the look-up finds nothing, our function says why and names what is near. */
-const takenAs = native(
-  'IFERROR',
-  cropOfName(cell('crop')),
-  call('CROP.NAME', cell('crop')),
-);
+const takenAs = native('IFERROR', cropOfName(cell('crop')), call('CROP.NAME', cell('crop')));
 
 const rowSpacing = givenOrCrop('rowSpacing', 'row spacing');
 const plantSpacing = givenOrCrop('plantSpacing', 'plant spacing');
@@ -246,7 +243,18 @@ const surely = (condition: Expression): Expression => native('IFERROR', conditio
 const remark = (condition: Expression, sentence: string): Expression =>
   when(surely(condition), `${sentence} `, '');
 
-type Layout = 'rows' | 'hills' | 'beds';
+/** A column of its own as well: it reads every plot, and Notes, which is long, is asked again only where it differs. */
+const sameName = when(
+  surely(
+    operate(native('COUNTIF', allOf('Plots', headers.plot.header), operate('=', '&', cell('plot'))), '>', 1),
+  ),
+  words.isShared,
+  '',
+);
+
+/** Words of the functions, the same in every language; a blank is the first. */
+export const layouts = ['rows', 'hills', 'beds'] as const;
+export type Layout = (typeof layouts)[number];
 
 interface StandInOf {
   readonly key: ColumnKey;
@@ -283,10 +291,10 @@ export interface StandIn {
   /** The layouts that read it. */
   readonly layouts: readonly string[];
 }
-export const plotStandIns: readonly StandIn[] = standIns.map(({ key, trait, layouts }) => ({
+export const plotStandIns: readonly StandIn[] = standIns.map(({ key, trait, layouts: asking }) => ({
   header: headers[key].header,
   figure: catalogue.sheets.crops.traits[trait],
-  layouts: layouts ?? words.layouts,
+  layouts: asking ?? layouts,
 }));
 
 const lackable = standIns.filter(({ trait }) => mayLack(trait));
@@ -393,10 +401,7 @@ const longStorage = 30;
 
 const notes = join([
   remark(native('ISERROR', cell('takenAs')), remarks.cropUnknown),
-  remark(
-    operate(native('COUNTIF', allOf('Plots', headers.plot.header), operate('=', '&', cell('plot'))), '>', 1),
-    remarks.sameName,
-  ),
+  remark(operate(cell('sameName'), '=', words.isShared), remarks.sameName),
   remark(isNot(native('OR', isHills, isBeds, isRows)), remarks.layoutUnknown),
   remark(isNot(native('OR', isTransplant, isSeed)), remarks.startUnknown),
   ...lackable.map((standIn) =>
@@ -443,11 +448,7 @@ const notes = join([
     native(
       'AND',
       isBlank(cell('yieldPer100')),
-      operate(
-        highYield(cell('takenAs')),
-        '>',
-        operate(3, '*', cropFigure('yield per 100')),
-      ),
+      operate(highYield(cell('takenAs')), '>', operate(3, '*', cropFigure('yield per 100'))),
     ),
     remarks.wideYield,
   ),
@@ -462,21 +463,8 @@ const notes = join([
   ),
 ]);
 
-const asked = (
-  key: ColumnKey,
-  format: Format,
-  width: number,
-  more: Partial<TableColumn> = {},
-): TableColumn => ({
-  ...headers[key],
-  kind: 'input',
-  compute: null,
-  format,
-  width,
-  choices: [],
-  unit: null,
-  ...more,
-});
+const asked = (key: ColumnKey, format: Format, width: number, more: Partial<TableColumn> = {}): TableColumn =>
+  columnOf(headers[key].header, width, { ...headers[key], kind: 'input', format, ...more });
 
 /** A row without a crop stays empty. */
 const computed = (
@@ -485,16 +473,12 @@ const computed = (
   format: Format,
   width: number,
   measured: Measured = {},
-): TableColumn => ({
-  ...headers[key],
-  kind: 'computed',
-  compute: when(isBlank(cell('crop')), '', compute),
-  format,
-  width,
-  choices: [],
-  unit: null,
-  ...measured,
-});
+): TableColumn =>
+  asked(key, format, width, {
+    kind: 'computed',
+    compute: when(isBlank(cell('crop')), '', compute),
+    ...measured,
+  });
 
 /** Beyond it the grid's engine is slow: an edit among 3,000 rows took it seconds. */
 export const manyPlots = 1500;
@@ -517,7 +501,7 @@ export const plotsTemplate: SheetTemplate = {
         // What every plot is asked first, so that its results stand in sight beside it.
         asked('plot', 'text', 16),
         asked('crop', 'text', 20, namesOfCrops),
-        asked('layout', 'text', 9, { choices: words.layouts }),
+        asked('layout', 'text', 9, { choices: layouts }),
         asked('length', 'general', 9, { ...feet, limits: limits.size, quantity: quantities.length }),
         asked('width', 'general', 9, { ...feet, limits: limits.size, quantity: quantities.width }),
         asked('start', 'text', 11, { choices: words.starts }),
@@ -705,6 +689,7 @@ export const plotsTemplate: SheetTemplate = {
         asked('lastCucurbits', 'general', 11, { limits: limits.pastYear }),
         // Sentences come last: the grid loses sight of what stands beyond a wide column.
         computed('takenAs', takenAs, 'general', 20),
+        computed('sameName', sameName, 'general', 9),
         computed('keepApart', keepApart, 'general', 30),
         computed('assumed', assumed, 'general', 44),
         {

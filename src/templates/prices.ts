@@ -12,6 +12,7 @@ import type {
   TableTemplate,
 } from '../workbook/template';
 import type { Cause } from '../workbook/findFindings';
+import { columnOf } from '../workbook/columnOf';
 import { allOf, call, column, input, isBlank, lookUp, native, operate, when } from '../workbook/expressions';
 import { crops } from '../reference/crops';
 import { catalogue } from '../texts/catalogue';
@@ -135,21 +136,17 @@ const convertsBy = <Key extends string>(
   ),
 });
 
-const columnOf = (
-  header: string,
-  width: number,
-  more: Partial<TableColumn> & { format?: Format } = {},
-): TableColumn => ({
-  header,
-  kind: 'computed',
-  compute: null,
-  format: 'general',
-  width,
-  choices: [],
-  note: '',
-  unit: null,
-  ...more,
-});
+/** Rates of interest and the like have decimals. */
+const formatsOf = <Key extends string>(
+  labels: Readonly<Record<Key, readonly [string, string]>>,
+  measured: Readonly<Record<Key, Measured>>,
+): Readonly<Record<string, Format>> =>
+  Object.fromEntries(
+    (Object.keys(measured) as Key[])
+      .filter((key) => measured[key].unit === ownUnits.share)
+      .map((key) => [labels[key][0], 'percentTenth']),
+  );
+
 const typed = (header: string, width: number, more: Partial<TableColumn> = {}): TableColumn =>
   columnOf(header, width, { kind: 'input', ...more });
 
@@ -162,6 +159,7 @@ const toMend = columnOf(headers.toMend, numberWidth, { note: notes.toMend, runsO
 const first = column(headers.first);
 const second = column(headers.second);
 
+const priceFormats = { formats: formatsOf(words.prices, priced) };
 const pricesTable: TableTemplate = {
   name: 'Prices',
   heading: words.tables.prices,
@@ -171,10 +169,13 @@ const pricesTable: TableTemplate = {
     columnOf(headers.what, textWidth),
     columnOf(headers.unit, 15),
     ...[headers.first, headers.second].map((header) =>
-      typed(header, numberWidth, { converts: convertsBy(headers.item, words.prices, priced) }),
+      typed(header, numberWidth, {
+        ...priceFormats,
+        converts: convertsBy(headers.item, words.prices, priced),
+      }),
     ),
-    columnOf(headers.firstUsed, numberWidth, { note: notes.firstUsed }),
-    columnOf(headers.secondUsed, numberWidth, { note: notes.secondUsed }),
+    columnOf(headers.firstUsed, numberWidth, { ...priceFormats, note: notes.firstUsed }),
+    columnOf(headers.secondUsed, numberWidth, { ...priceFormats, note: notes.secondUsed }),
     toMend,
   ],
   rows: (Object.keys(priced) as PriceKey[]).map((key) => {
@@ -251,6 +252,7 @@ const comesTo: Readonly<Partial<Record<RateKey, readonly [CellContent, CellConte
   ],
 };
 
+const rateFormats = { formats: formatsOf(words.rates, rated) };
 const ratesTable: TableTemplate = {
   name: 'Rates',
   heading: words.tables.rates,
@@ -259,9 +261,12 @@ const ratesTable: TableTemplate = {
     columnOf(headers.rate, nameWidth),
     columnOf(headers.what, textWidth),
     columnOf(headers.unit, 15),
-    typed(headers.value, numberWidth, { converts: convertsBy(headers.rate, words.rates, rated) }),
-    columnOf(headers.used, numberWidth),
-    columnOf(headers.comesTo, numberWidth, { format: 'tenth' }),
+    typed(headers.value, numberWidth, {
+      ...rateFormats,
+      converts: convertsBy(headers.rate, words.rates, rated),
+    }),
+    columnOf(headers.used, numberWidth, rateFormats),
+    columnOf(headers.comesTo, numberWidth),
     columnOf(headers.of, numberWidth),
     toMend,
   ],

@@ -11,6 +11,7 @@ import type {
   TableColumn,
   TableTemplate,
 } from '../workbook/template';
+import { columnOf } from '../workbook/columnOf';
 import { allOf, call, column, input, isBlank, native, operate, when } from '../workbook/expressions';
 import { crops, type Crop } from '../reference/crops';
 import { seedLife } from '../reference/seedLife';
@@ -189,16 +190,7 @@ const orderColumn = (
   format: Format,
   width: number,
   more: Partial<TableColumn> = {},
-): TableColumn => ({
-  ...headers[key],
-  kind: 'computed',
-  compute: null,
-  format,
-  width,
-  choices: [],
-  unit: null,
-  ...more,
-});
+): TableColumn => columnOf(headers[key].header, width, { ...headers[key], format, ...more });
 
 const inSeeds = { unit: units.seeds };
 

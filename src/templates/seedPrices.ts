@@ -1,5 +1,6 @@
 /** The price list of seed: a growing table of the Seed order sheet, a line for each pack on offer. */
 import type { Expression, Format, TableColumn, TableTemplate } from '../workbook/template';
+import { columnOf } from '../workbook/columnOf';
 import { allOf, call, column, native, operate, when } from '../workbook/expressions';
 import { catalogue } from '../texts/catalogue';
 import { cropOfName } from './cropLookUps';
@@ -19,21 +20,8 @@ const isUsed = native(
   ...(['crop', 'size', 'price'] as const).map((key) => operate(operate(priced(key), '&', ''), '<>', '')),
 );
 
-const asked = (
-  key: PriceKey,
-  format: Format,
-  width: number,
-  more: Partial<TableColumn> = {},
-): TableColumn => ({
-  ...headers[key],
-  kind: 'input',
-  compute: null,
-  format,
-  width,
-  choices: [],
-  unit: null,
-  ...more,
-});
+const asked = (key: PriceKey, format: Format, width: number, more: Partial<TableColumn> = {}): TableColumn =>
+  columnOf(headers[key].header, width, { ...headers[key], kind: 'input', format, ...more });
 const computed = (key: PriceKey, compute: Expression, format: Format, width: number): TableColumn =>
   asked(key, format, width, { kind: 'computed', compute: when(isUsed, compute, '') });
 
@@ -65,11 +53,7 @@ export const seedPricesTable: TableTemplate = {
     ),
     computed(
       'takenAs',
-      native(
-        'IFERROR',
-        cropOfName(priced('crop')),
-        call('CROP.NAME', priced('crop')),
-      ),
+      native('IFERROR', cropOfName(priced('crop')), call('CROP.NAME', priced('crop'))),
       'general',
       20,
     ),

@@ -4,6 +4,7 @@ import { budgetTemplate } from './budget';
 import { byCropTemplate } from './byCrop';
 import { calendarTemplate, weeksTemplate } from './calendar';
 import { cropRangesTemplate, cropsTemplate } from './crops';
+import { homeworkTemplate } from './homework';
 import { plotsTemplate } from './plots';
 import { pricesTemplate } from './prices';
 import { seasonTemplate } from './season';
@@ -29,6 +30,7 @@ export const knownTemplates: readonly SheetTemplate[] = [
   ...allTemplates,
   weatherTemplate,
   weatherRecordTemplate,
+  homeworkTemplate,
 ];
 
 /** Stands before every function id in a formula, its dot included. */

@@ -1,16 +1,11 @@
 /** The sheet of pictures: what the Weather sheets say now is read back, drawn, and put there as one change. */
-import { allOf, input, native, operate, when } from '../workbook/expressions';
+import { allOf, input, native, when } from '../workbook/expressions';
 import { findSheet, takeFreeName } from '../workbook/fillSheets';
 import { layOut } from '../workbook/layOut';
-import {
-  isCellError,
-  type Computation,
-  type Expression,
-  type ReadValue,
-  type WorkbookPort,
-} from '../workbook/port';
+import type { Computation, Expression, ReadValue, WorkbookPort } from '../workbook/port';
 import type { SheetTemplate } from '../workbook/template';
 import { catalogue } from '../texts/catalogue';
+import { isStill } from './isStill';
 import { weatherRecordTemplate, type WeatherRecord } from './weather';
 
 const words = catalogue.weather;
@@ -98,20 +93,6 @@ const heatCells = [
   'SOWING_IN_RECORD',
 ];
 const drawnLists = ['HEAT_SOWINGS', 'LAST_FROSTS', 'FIRST_FROSTS'];
-
-/** Programs add up in another order. */
-const nearness = 0.0005;
-
-/** Whether a cell holds now what it held. */
-function isStill(now: Expression, was: ReadValue): Expression {
-  if (isCellError(was)) return native('ISERROR', now);
-  if (typeof was !== 'number') return operate(operate(now, '&', ''), '=', String(was ?? ''));
-  return native(
-    'AND',
-    operate(operate(now, '-', was), '<', nearness),
-    operate(operate(was, '-', now), '<', nearness),
-  );
-}
 
 const sumOf = (values: readonly ReadValue[]): number =>
   values.reduce<number>((sum, value) => sum + (typeof value === 'number' ? value : 0), 0);

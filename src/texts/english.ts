@@ -5,7 +5,7 @@
 import { calendar } from './english/calendar';
 import { commands } from './english/commands';
 import { grid } from './english/grid';
-import { guide } from './english/guide';
+import { homework } from './english/homework';
 import { money } from './english/money';
 import { pane } from './english/pane';
 import { pictures } from './english/pictures';
@@ -35,7 +35,7 @@ export const english = {
   calendar,
   commands,
   grid,
-  guide,
+  homework,
   money,
   pane,
   pictures,
@@ -101,6 +101,8 @@ export const english = {
     rows_per_bed: 'number of rows per bed',
     rows: 'number of rows',
     plantsInRow: 'plants in a row',
+    homework_number: 'number of the homework',
+    homework_count: 'number of problems',
     hills: 'number of hills',
     hillsInRow: 'hills in a row',
     pitch: 'distance between staggered rows',
@@ -839,6 +841,7 @@ export const english = {
     no: 'no',
     remark: 'note',
     source: 'source',
+    cells: '{rows} {rows|row|rows} by {columns} {columns|column|columns}',
     noSteps: 'This is looked up, not calculated: there are no steps.',
   },
   /** Remarks that travel with a result. */

@@ -5,7 +5,7 @@
 import { calendar } from './spanish/calendar';
 import { commands } from './spanish/commands';
 import { grid } from './spanish/grid';
-import { guide } from './spanish/guide';
+import { homework } from './spanish/homework';
 import { plotPictures } from './spanish/plotPictures';
 import { slips } from './spanish/slips';
 import { money } from './spanish/money';
@@ -36,7 +36,7 @@ export const spanish: Translated = {
   calendar,
   commands,
   grid,
-  guide,
+  homework,
   plotPictures,
   slips,
   money,
@@ -65,6 +65,8 @@ export const spanish: Translated = {
     start: 'Ningún año de este registro tiene ese día: dé un registro más largo.',
   },
   quantities: {
+    homework_number: 'número de la tarea',
+    homework_count: 'número de problemas',
     low: 'extremo bajo',
     high: 'extremo alto',
     figure: 'cifra',
@@ -930,6 +932,7 @@ export const spanish: Translated = {
     no: 'no',
     remark: 'nota',
     source: 'fuente',
+    cells: '{rows} {rows|fila|filas} por {columns} {columns|columna|columnas}',
     noSteps: 'Esto se consulta, no se calcula: no hay pasos.',
   },
   remarks: {

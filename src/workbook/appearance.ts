@@ -11,6 +11,7 @@ export const formatCodes: Readonly<Record<Format, string>> = {
   tenth: '#,##0.0',
   hundredth: '#,##0.00',
   percent: '0%',
+  percentTenth: '0.0%',
   money: '#,##0.00',
   date: 'yyyy-mm-dd',
   day: 'd',

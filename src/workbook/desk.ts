@@ -13,6 +13,8 @@ export type Keeping =
   /** That tab is closed; what it kept can be opened here. */
   | { readonly code: 'otherTabClosed' }
   | { readonly code: 'storageFull' }
+  /** The browser gave up a write and said no reason. */
+  | { readonly code: 'brokenOff' }
   | { readonly code: 'noStorage' };
 
 export interface Started {

@@ -26,8 +26,8 @@ export function dressLine(line: FormLine, row: number, column: number): Dress {
 
 export interface TablePlace {
   readonly headerRow: number;
-  /** Under the headers. */
-  readonly rows: number;
+  /** Of the rows under the headers, as they stand. */
+  readonly names: readonly unknown[];
   readonly column: number;
   readonly columns: number;
   /** Where each of the template's columns stands. */
@@ -40,7 +40,7 @@ export function rowsAbove(table: TableTemplate | undefined): 1 | 2 {
 }
 
 export function dressTable(table: TableTemplate, place: TablePlace): Dress {
-  const { headerRow, rows, column: first, columns } = place;
+  const { headerRow, names, column: first, columns } = place;
   const line = { column: first, rows: 1, columns };
   const dressings: Dressing[] = [
     { ...line, row: headerRow - 1, role: 'unit', format: 'general' },
@@ -48,15 +48,20 @@ export function dressTable(table: TableTemplate, place: TablePlace): Dress {
   ];
   const lists: PickList[] = [];
   const notes: Note[] = [];
-  table.columns.forEach(({ kind, runsOn, format, choices, note, dated }, index) => {
+  table.columns.forEach(({ kind, runsOn, format, formats = {}, choices, note, dated }, index) => {
     const column = place.columnsAt[index] ?? index;
     if (dated !== undefined) {
       const above = { column, rows: 1, columns: 1, role: 'unit' } as const;
       dressings.push({ ...above, row: headerRow - 2, format: 'general' });
       dressings.push({ ...above, row: headerRow - 1, format: 'day' });
     }
-    const span = { row: headerRow + 1, column, rows, columns: 1 };
-    dressings.push({ ...span, role: runsOn === true ? 'lead' : kind === 'made' ? 'computed' : kind, format });
+    const span = { row: headerRow + 1, column, rows: names.length, columns: 1 };
+    const role = runsOn === true ? 'lead' : kind === 'made' ? 'computed' : kind;
+    dressings.push({ ...span, role, format });
+    names.forEach((name, row) => {
+      const own = formats[String(name)];
+      if (own !== undefined) dressings.push({ ...span, row: span.row + row, rows: 1, role, format: own });
+    });
     if (choices.length > 0) lists.push({ ...span, values: choices });
     if (note !== '') notes.push({ row: headerRow, column, text: note });
   });
@@ -113,21 +118,26 @@ export function dressList(list: SpillingList, headerRow: number, first: number):
   };
 }
 
-/** @param headerRow of the first table; null for a sheet without one */
+/**
+ * What goes on over several pages is the last table, or a list below it.
+ *
+ * @param headerRows of the tables
+ */
 export function framing(
   template: SheetTemplate,
-  headerRow: number | null,
+  headerRows: readonly number[],
 ): Pick<NewSheet, 'frozenRows' | 'frozenColumns' | 'page'> {
   const { landscape, pagesWide, repeatFirstColumn } = template.page;
-  const [table, ...others] = template.tables;
-  const only = others.length === 0 && template.form.length === 0 ? headerRow : null;
+  const [first = null] = headerRows;
+  const only = template.tables.length === 1 && template.form.length === 0 ? first : null;
+  const last = template.lists === undefined ? (headerRows.at(-1) ?? null) : only;
   return {
     frozenRows: only === null ? 0 : only + 1,
     frozenColumns: repeatFirstColumn ? 1 : 0,
     page: {
       landscape,
       pagesWide,
-      repeatRows: only === null ? null : [only - rowsAbove(table), only],
+      repeatRows: last === null ? null : [last - rowsAbove(template.tables.at(-1)), last],
       repeatColumns: repeatFirstColumn ? [0, 0] : null,
     },
   };

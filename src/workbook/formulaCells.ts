@@ -123,7 +123,12 @@ function cellsOfColumn(
   }
   const values = rows[at.row - area.row - 1];
   if (values === undefined || at.sheet !== area.sheet) return null;
-  return { area: { ...column, row: at.row, rows: 1 }, values: [[values[place] ?? null]], label, isColumn: false };
+  return {
+    area: { ...column, row: at.row, rows: 1 },
+    values: [[values[place] ?? null]],
+    label,
+    isColumn: false,
+  };
 }
 
 function holds(area: Area, { sheet, row, column }: Area): boolean {

@@ -74,12 +74,12 @@ export function layOut(template: SheetTemplate, sheetName: string, inputs: reado
     }
   }
 
-  let firstHeaderRow: number | null = null;
+  const headerRows: number[] = [];
   for (const table of template.tables) {
     next += 1;
     if (table.heading !== '') line(next++, textColumn, table.heading, 'label');
     const headerRow = next + rowsAbove(table);
-    firstHeaderRow ??= headerRow;
+    headerRows.push(headerRow);
     const rows = rowsOf(table, inputs);
     const count = table.columns.length;
     const headers = table.columns.map((column) => column.header);
@@ -88,7 +88,7 @@ export function layOut(template: SheetTemplate, sheetName: string, inputs: reado
     put(
       dressTable(table, {
         headerRow,
-        rows: rows.length,
+        names: rows.map(([name]) => name),
         column: 0,
         columns: count,
         columnsAt: table.columns.map((_, index) => index),
@@ -134,7 +134,7 @@ export function layOut(template: SheetTemplate, sheetName: string, inputs: reado
     notes,
     names,
     widths: columnWidths(template),
-    ...framing(template, firstHeaderRow),
+    ...framing(template, headerRows),
   };
 }
 

@@ -104,8 +104,15 @@ export function parseFormula(formula: string): Formula | null {
     if (take('-')) {
       const of = signed();
       const text = since(start);
-      if (of.kind === 'value' && typeof of.value === 'number') return { text, kind: 'value', value: -of.value };
-      return { text, kind: 'operation', operator: '-', left: { text: '0', kind: 'value', value: 0 }, right: of };
+      if (of.kind === 'value' && typeof of.value === 'number')
+        return { text, kind: 'value', value: -of.value };
+      return {
+        text,
+        kind: 'operation',
+        operator: '-',
+        left: { text: '0', kind: 'value', value: 0 },
+        right: of,
+      };
     }
     if (take('@')) return { kind: 'other', parts: [signed()], text: since(start) };
     let found = operand();
@@ -142,7 +149,8 @@ export function parseFormula(formula: string): Formula | null {
     const sheet = quoted?.[1]?.replaceAll("''", "'") ?? match(patterns.sheet)?.[1];
     if (sheet !== undefined) {
       const found = afterSheet(sheet);
-      return sheet.includes('[') ? { kind: 'other', parts: [], text: since(start) } : found;
+      const told = since(start);
+      return sheet.includes('[') ? { kind: 'other', parts: [], text: told } : { ...found, text: told };
     }
     const reference = cells(null);
     if (reference !== null) return reference;
@@ -151,7 +159,12 @@ export function parseFormula(formula: string): Formula | null {
     const called = match(patterns.call)?.[1];
     if (called !== undefined) {
       const args = callArgs();
-      return { kind: 'call', name: called.toUpperCase().replace(youngerPrefix, ''), args, text: since(start) };
+      return {
+        kind: 'call',
+        name: called.toUpperCase().replace(youngerPrefix, ''),
+        args,
+        text: since(start),
+      };
     }
     const name = match(patterns.name)?.[0] ?? null;
     const brackets = match(patterns.brackets)?.[0];
@@ -229,8 +242,14 @@ export function parseFormula(formula: string): Formula | null {
 }
 
 function spanBetween(row: string, column: string, toRow: string, toColumn: string): Span {
-  const [top, bottom] = [Number(row) - 1, Number(toRow) - 1].sort((one, other) => one - other) as [number, number];
-  const [left, right] = [columnOf(column), columnOf(toColumn)].sort((one, other) => one - other) as [number, number];
+  const [top, bottom] = [Number(row) - 1, Number(toRow) - 1].sort((one, other) => one - other) as [
+    number,
+    number,
+  ];
+  const [left, right] = [columnOf(column), columnOf(toColumn)].sort((one, other) => one - other) as [
+    number,
+    number,
+  ];
   return { row: top, column: left, rows: bottom - top + 1, columns: right - left + 1 };
 }
 

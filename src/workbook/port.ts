@@ -43,6 +43,11 @@ export type Expression =
   | { readonly table: string; readonly allOf: string }
   /** A named cell, or named cells under one another. */
   | { readonly input: string }
+  /**
+   * What somebody typed as an argument, in en-US: a value, a cell, a formula. Only a program that reads formulas knows
+   * what it means; to the file host it is an unknown name.
+   */
+  | { readonly typed: string }
   /** One of our functions, by its id without the namespace. null is an omitted argument. */
   | { readonly call: string; readonly args: readonly (Expression | null)[] }
   /** A function that every spreadsheet program has. */
@@ -108,7 +113,16 @@ export function isCarried(content: CellContent | Carried): content is Carried {
 
 /** How a number is shown. The codes are in `workbook/appearance`. */
 export type Format =
-  'general' | 'text' | 'whole' | 'tenth' | 'hundredth' | 'percent' | 'money' | 'date' | 'day';
+  | 'general'
+  | 'text'
+  | 'whole'
+  | 'tenth'
+  | 'hundredth'
+  | 'percent'
+  | 'percentTenth'
+  | 'money'
+  | 'date'
+  | 'day';
 
 /** What a cell is for; the look is in `workbook/appearance`. */
 export type Role =

@@ -40,6 +40,7 @@ function print(expression: Expression, dialect: Dialect): string {
   }
   if ('table' in expression) return `${expression.table}[${columnSpecifier(expression.allOf)}]`;
   if ('input' in expression) return expression.input;
+  if ('typed' in expression) return expression.typed;
   if ('call' in expression) {
     const args = [...expression.args];
     while (args.length > 0 && args.at(-1) === null) args.pop();

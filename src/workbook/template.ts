@@ -38,6 +38,8 @@ export interface TableColumn {
   /** What each row computes; null for a column whose cells come with the rows. */
   readonly compute: Expression | null;
   readonly format: Format;
+  /** In place of it, by the row's name. */
+  readonly formats?: Readonly<Record<string, Format>>;
   /** In characters. */
   readonly width: number;
   readonly choices: readonly string[];

@@ -74,7 +74,7 @@ export async function valuesSheet(
     notes: [...parts.flatMap(({ dress }) => dress.notes), ...errorNotes(values)].map(moved),
     names: {},
     widths: widthsOf(template, parts),
-    ...framing(template, headers[0] ?? null),
+    ...framing(template, headers),
   };
 }
 
@@ -114,13 +114,14 @@ async function findParts(port: WorkbookPort, template: SheetTemplate, sheet: str
     });
   }
   for (const each of template.tables) {
-    const { area, headers } = demand(await port.readTable(each.name), each.name);
-    const { row: headerRow, column, rows, columns } = area;
+    const { area, headers, rows } = demand(await port.readTable(each.name), each.name);
+    const { row: headerRow, column, columns } = area;
     const columnsAt = each.columns.map(({ header }) => {
       const index = headers.indexOf(header);
       return column + demand(index < 0 ? null : index, header);
     });
-    const dress = dressTable(each, { headerRow, rows: rows - 1, column, columns, columnsAt });
+    const names = rows.map((cells) => cells[(columnsAt[0] ?? column) - column]);
+    const dress = dressTable(each, { headerRow, names, column, columns, columnsAt });
     const widths = each.columns.map(({ width }, index) => [columnsAt[index] ?? 0, width] as const);
     parts.push({ dress, headerRow, widths });
   }

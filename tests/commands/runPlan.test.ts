@@ -100,7 +100,9 @@ describe('a list that is read', () => {
     ]) {
       expect(headers).toContain(wanted);
     }
-    for (const sentences of ['Notes', 'Assumed', 'Keep apart']) expect(headers).not.toContain(sentences);
+    for (const unprinted of ['Notes', 'Assumed', 'Keep apart', 'Same name']) {
+      expect(headers).not.toContain(unprinted);
+    }
     const metric = await plan(`${list.join('\n')}\n`, { options: [...frosts, '--units', 'metric'] });
     expect(metric.said).toContain('Seed weight, g');
   });

@@ -11,6 +11,7 @@ declare global {
   }
 }
 
+const patience = { timeout: 20_000, interval: 200 };
 const cell = (row: number, column: number): Area => ({ sheet: 'Plots', row, column, rows: 1, columns: 1 });
 
 describe('the grid in a page', () => {
@@ -97,6 +98,32 @@ describe('the grid in a page', () => {
     expect((await read(cell(3, 1))).values).toEqual([[null]]);
     await press('Control+z');
     expect((await read(cell(3, 1))).values).toEqual([[100]]);
+  });
+
+  test('what is being typed stays when a cell in the same place of another sheet is written meanwhile', async () => {
+    await select(cell(9, 6));
+    await grid.page.keyboard.type('half ', { delay: 20 });
+    // As a calculation does that ends while somebody types.
+    await apply(change({ cells: [{ sheet: 'Totals', row: 9, column: 6, contents: [['other']] }] }));
+    await grid.page.keyboard.type('typed', { delay: 20 });
+    await press('Enter');
+    await expect.poll(async () => (await read(cell(9, 6))).values, patience).toEqual([['half typed']]);
+    await press('Control+z');
+  });
+
+  test('what is being typed stays when a formula of the same place is calculated meanwhile', async () => {
+    const sum = { compute: sumOfLengths };
+    await apply(change({ cells: [{ sheet: 'Totals', row: 9, column: 7, contents: [[sum]] }] }));
+    await select(cell(9, 7));
+    await grid.page.keyboard.type('half ', { delay: 20 });
+    await apply(change({ cells: [{ sheet: 'Plots', row: 3, column: 1, contents: [[140]] }] }));
+    await expect
+      .poll(async () => (await read({ ...cell(9, 7), sheet: 'Totals' })).values, patience)
+      // With the 40 and 60 that stand in the table besides.
+      .toEqual([[240]]);
+    await grid.page.keyboard.type('typed', { delay: 20 });
+    await press('Enter');
+    await expect.poll(async () => (await read(cell(9, 7))).values, patience).toEqual([['half typed']]);
   });
 
   test('a selection is told, a change is told', async () => {

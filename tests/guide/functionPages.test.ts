@@ -12,6 +12,7 @@ import { writePages } from '../../src/guide/writePages';
 import { openEvaluator } from '../../src/hosts/browser/openEvaluator';
 import { functionNamespace } from '../../src/templates/sheets';
 import { english } from '../../src/texts/english';
+import { guide } from '../../src/texts/english/guide';
 import type { ListedFunction } from '../../src/workbook/functionHelp';
 import { wrapperFiles } from '../functions/describedFunctions';
 
@@ -35,7 +36,7 @@ function said(id: string, heading: string): string {
   const found = sections.find((one) => one.querySelector('h2')?.textContent?.startsWith(heading));
   return (found?.textContent ?? '').slice(found?.querySelector('h2')?.textContent?.length ?? 0);
 }
-const words = english.guide.functions;
+const words = guide.functions;
 
 describe('every function', () => {
   test('has a page, named in the index under its task', () => {

@@ -88,7 +88,10 @@ describe('with the keyboard alone', () => {
       'Calendar',
       'Weather',
       'Season questions',
+      'Homework',
       'To look at',
+      'Crops',
+      'Functions',
       'PLACE',
       'SEASON_YEAR',
       'LAST_FROST',
@@ -110,6 +113,9 @@ describe('with the keyboard alone', () => {
       'How much row for a weekly harvest?',
       'How much seed for a stand?',
       'What still fits before frost?',
+      'Make a sheet of problems',
+      'Show the crops',
+      'Show the functions',
       'Before you sow, spray, eat or can',
     ]);
   });

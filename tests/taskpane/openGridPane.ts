@@ -2,6 +2,7 @@
 import { ICommandService } from '@univerjs/core';
 import { SetRangeValuesCommand } from '@univerjs/sheets';
 import { expect } from 'vitest';
+import { paneTools } from '../../src/entries/paneTools';
 import { functions } from '../../src/functions';
 import { startEngine } from '../../src/hosts/browser/engine';
 import { openWorkbook, type BrowserWorkbook } from '../../src/hosts/browser/openWorkbook';
@@ -21,14 +22,14 @@ export interface GridPane extends OpenPane<BrowserWorkbook> {
   close(): void;
 }
 
-export async function openGridPane(plots: readonly InputRow[]): Promise<GridPane> {
+export async function openGridPane(plots: readonly InputRow[], tools = paneTools): Promise<GridPane> {
   const engine = startEngine(
     { functions: [...functions.values()], namespace: functionNamespace, firstSheet: 'Scratch' },
     null,
   );
   const workbook = openWorkbook(engine, { onWrite: () => undefined, scrollTo: () => undefined });
   await fillFake(workbook, plots);
-  const pane = await openPaneOver(workbook);
+  const pane = await openPaneOver(workbook, tools);
   const table = async (name: string): Promise<TableRead> => {
     expect(await workbook.settle(20_000)).toEqual([]);
     const read = await workbook.readTable(name);

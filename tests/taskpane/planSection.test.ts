@@ -114,7 +114,7 @@ describe('a page that opens and keeps plans', () => {
     expect(said()).not.toContain(plan.demo);
   });
 
-  it.each(['otherTab', 'otherTabClosed', 'storageFull', 'noStorage'] as const)(
+  it.each(['otherTab', 'otherTabClosed', 'storageFull', 'brokenOff', 'noStorage'] as const)(
     'says at once when nothing is kept any more, and why: %s',
     async (code) => {
       await open();
@@ -268,5 +268,28 @@ describe('a page that opens and keeps plans', () => {
     button(plan.back).click();
     await until(() => expect(said()).toContain(plan.broughtBack));
     expect((await plotsIn(desk.shown[2]))[0]).toBe('Creek 1');
+  });
+
+  it('takes the keyboard at once, and not from somebody who types while the plan is still read', async () => {
+    await open();
+    const grid = document.createElement('button');
+    document.body.append(grid);
+    let goOn = (): void => undefined;
+    const read = new Promise<void>((resolve) => (goOn = resolve));
+    const before = desk.replace;
+    desk.replace = async (filling) => {
+      const workbook = await before(filling);
+      vi.spyOn(workbook, 'settle').mockReturnValueOnce(read.then(() => []));
+      return workbook;
+    };
+    button(plan.emptyAgain.button).click();
+    button(`Yes: ${plan.emptyAgain.button}`).click();
+    await until(() => expect(document.activeElement?.textContent).toBe(plan.heading));
+    expect(root.textContent).toContain(english.pane.reading);
+    grid.focus();
+    goOn();
+    await until(() => expect(root.textContent).not.toContain(english.pane.reading));
+    await new Promise((resolve) => setTimeout(resolve));
+    expect(document.activeElement).toBe(grid);
   });
 });

@@ -77,7 +77,8 @@ describe('what stands in for a blank', () => {
   it('is said beside the field, for the crop and the layout chosen, and not written', async () => {
     pane.button('New plot').click();
     expect(pane.described('Row spacing')).not.toContain('Blank stands for');
-    enter(pane.field('Crop'), 'zucchini');
+    enter(pane.field('Crop'), 'Zucchini');
+    expect(pane.described('Crop')).toContain('Taken as summer squash, whose figures stand in for blanks.');
     const figure = (trait: string): string => String(run('CROP.VALUE', 'zucchini', trait));
     expect(pane.described('Row spacing')).toContain(
       `Blank stands for ${figure('row spacing')} ft: the figure for summer squash in the Crops sheet.`,
@@ -92,6 +93,7 @@ describe('what stands in for a blank', () => {
     expect(pane.described('Row spacing')).toContain(`Blank stands for ${figure('hill row spacing')} ft`);
     expect(pane.described('Plant spacing')).not.toContain('Blank stands for');
     enter(pane.field('Crop'), 'gourd');
+    expect(pane.described('Crop')).not.toContain('Taken as');
     expect(pane.described('Germination')).toContain('The Crops sheet has no figure for gourd');
   });
 
@@ -341,6 +343,20 @@ describe('pasted rows', () => {
     expect(pane.spoken()).toContain('2 plots can be put into the sheet');
     enter(pane.field(label), 'Plots,\n,\nCrop,Plot\nmy own,East');
     expect(pane.spoken()).toContain('1 plot can be put into the sheet');
+  });
+
+  it('under headers that Plots has not are not taken, and near each the header of Plots is named', () => {
+    enter(pane.field(label), 'Name,Kind,Lenght,W\nEast,zucchini,40,12\nWest,gourd,30,12');
+    expect(pane.spoken()).toContain('The first line looks like headers, and none of them is one of Plots');
+    const section = pane.section('Plots').textContent ?? '';
+    expect(section).toContain(
+      'Line 1: the column "Lenght" is not one of Plots and was left out. Near it: Length',
+    );
+    expect(section).toContain('the column "Kind" is not one of Plots and was left out. Columns: Plot, Crop');
+    expect(() => pane.button('Put 3 plots into the sheet')).toThrow();
+    // A slip in the first crop makes no headers of a plot.
+    enter(pane.field(label), 'East,zuchini,rows,40\nWest,gourd,rows,30');
+    expect(pane.spoken()).toContain('2 plots can be put into the sheet');
   });
 
   it('that make too many plots are warned of, and go in all the same', async () => {

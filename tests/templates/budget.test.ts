@@ -465,6 +465,22 @@ test('the table by price and yield is what BUDGET.SENSITIVITY makes of the same 
   got.forEach((row, i) => row.forEach((value, j) => expect(value).toBeCloseTo(expected[i]?.[j] ?? NaN, 6)));
 });
 
+it('what a crop brings can be multiplied out of its row', async () => {
+  const half = { ...demoPrices['Prices'], Yield: { First: 0.5 } };
+  const port = await filled(memory(), { plots: demoPlots, prices: { ...demoPrices, Prices: half } });
+  const prices = await rowsOf(port, 'CropPrices');
+  let crops = 0;
+  for (const [crop, row] of await rowsOf(port, 'CropSums')) {
+    const price = prices.get(crop)?.['Price by weight'];
+    if (typeof price !== 'number' || Number(row['Plots']) === 0) continue;
+    crops += 1;
+    expect(row['Share sold']).toBe(0.5);
+    expect(row['Income']).toBeCloseTo(Number(row['Yield']) * 0.5 * price, 9);
+  }
+  // Those of the demo's prices that are sold by the bushel, carton or piece.
+  expect(crops).toBe(3);
+});
+
 it('a blank seed price takes what the packs of Seed order cost', async () => {
   const port = memory();
   await fillSheets(port, demoFilling, 'fill');

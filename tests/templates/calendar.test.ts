@@ -142,6 +142,54 @@ describe.each(hosts)('in the %s host', (_, openHost) => {
   );
 });
 
+/**
+ * By hand on a calendar of 2027, from frosts on 2 May and 10 October and the figures of the Crops sheet. Set out 14 days
+ * after the last frost, sown 7 days after it, started 3 weeks before, hardened a week. Cucumbers pick 60 and 53 days
+ * from seed, 10 less set out (the tunnel 62, typed), for 18 days (typed: 60), and flower 9 days before; pumpkins 115,
+ * once, and 53. Last sowing: before 10 October the days to maturity, the harvest, 14 of fall and 14 of margin (of
+ * pumpkins no margin). The days of thinning, scouting, side-dressing and clearing: reference/tasks with their grounds.
+ */
+const workOf: Readonly<Record<string, string>> = {
+  'Creek 1': `
+    04-25 Start transplants, 05-09 to 05-15 Harden off, 05-16 Set out, 05-16 Row cover on,
+    05-16 Look for beetles 1, 05-23 Look for beetles 2, 05-30 Look for beetles 3, 06-06 Look for beetles 4,
+    06-06 Side-dress, 06-26 Row cover off, 06-26 Last day to sow,
+    07-05 to 07-23 First pick, 07-23 Last pick, 07-24 to 08-06 Clear the plot`,
+  'Creek 2': `
+    05-09 Sow, 05-09 Row cover on, 05-16 Look for beetles 1, 05-23 to 05-30 Thin, 05-23 Look for beetles 2,
+    05-30 Look for beetles 3, 05-30 Side-dress, 06-06 Look for beetles 4, 06-22 Row cover off,
+    07-01 to 07-19 First pick, 07-03 Last day to sow, 07-19 Last pick, 07-20 to 08-02 Clear the plot`,
+  Tunnel: `
+    04-25 Start transplants, 05-09 to 05-15 Harden off, 05-13 Last day to sow, 05-16 Set out,
+    05-16 Row cover on to stay, 05-16 Look for beetles 1, 05-23 Look for beetles 2, 05-30 Look for beetles 3,
+    06-06 Look for beetles 4, 06-06 Side-dress,
+    07-07 to 09-05 First pick, 09-05 Last pick, 09-06 to 09-19 Clear the plot`,
+  'South field': `
+    05-09 Sow, 05-09 Row cover on, 05-16 Look for beetles 1, 05-23 to 05-30 Thin, 05-23 Look for beetles 2,
+    05-30 Look for beetles 3, 05-30 Side-dress 1, 06-03 Last day to sow, 06-06 Look for beetles 4,
+    06-20 Side-dress 2, 07-10 Row cover off, 09-01 Harvest when ripe, 09-02 to 09-15 Clear the plot`,
+};
+
+test('every task of a plot of each way to start and to be covered and picked is dated, in the demo garden', async () => {
+  const port = file();
+  await fill(port, demoPlots);
+  await make(port);
+  const rows = (await rowsOf(port, 'Calendar')).map((row) => row.split('|'));
+  for (const [plot, work] of Object.entries(workOf)) {
+    const said = rows.flatMap(([date = '', , of, , task = '', until = '']) =>
+      of === plot
+        ? [
+            `${date.slice(5)} ${until === '' ? '' : `to ${until.slice(5)} `}${task.replace(/ of \d$/, '').replace(',', '')}`,
+          ]
+        : [],
+    );
+    expect(said.join(', '), plot).toBe(work.trim().replaceAll(/\s+/g, ' '));
+  }
+  // From 5 to 23 July every third day, counted: 5, 8, 11, 14, 17, 20, 23.
+  const picking = rows.find(([, , plot, , task]) => plot === 'Creek 1' && task === 'First pick');
+  expect(picking?.[6]).toBe('Every 3 days: 2.3 picks a week, 7 in all.');
+});
+
 test(
   'the hosts agree on every row of both sheets, also with plots that go wrong',
   async () => {

@@ -1,6 +1,7 @@
 /** What Notes says of a plot, computed by the file host. */
-import { describe, expect, it, test } from 'vitest';
+import { describe, expect, it, test, vi } from 'vitest';
 import { functions } from '../../src/functions';
+import { RunList } from '../../src/hosts/browser/runList';
 import { createFileWorkbook } from '../../src/hosts/file/createFileWorkbook';
 import { demoSeason } from '../../src/templates/demoGarden';
 import { causesInPlots, plotsTable, plotsTemplate } from '../../src/templates/plots';
@@ -11,7 +12,9 @@ import { findFindings, type Finding } from '../../src/workbook/findFindings';
 import type { CellValue, WorkbookPort } from '../../src/workbook/port';
 import { dayOfIso, isoOfDay, serialOfDay } from '../../src/workbook/serialDate';
 import type { InputRow } from '../../src/workbook/template';
+import { settleMs } from '../contract/contractWorkbook';
 import { run } from '../functions/run';
+import { openTyped } from '../hosts/browser/typing';
 
 const { remarks } = english.sheets.plots;
 const noStandard = 'The reference has no germination standard for this crop: fill in Germination.';
@@ -31,7 +34,11 @@ async function lineOf(plot: InputRow): Promise<Readonly<Record<string, unknown>>
 
 async function filledWith(plot: InputRow): Promise<WorkbookPort> {
   const workbook = createFileWorkbook({ functions: [...functions.values()] });
-  const inputs = [{ Plot: 'field', Length: 50, Width: 20, 'Yield per 100': 100, ...plot }];
+  await fillIn(workbook, [{ Plot: 'field', Length: 50, Width: 20, 'Yield per 100': 100, ...plot }]);
+  return workbook;
+}
+
+async function fillIn(workbook: WorkbookPort, inputs: readonly InputRow[]): Promise<void> {
   await fillSheets(
     workbook,
     allTemplates.map((template) => ({
@@ -41,7 +48,6 @@ async function filledWith(plot: InputRow): Promise<WorkbookPort> {
     })),
     'test',
   );
-  return workbook;
 }
 
 describe('germination against the federal standard (7 CFR 201.31: muskmelon 75 %, gourd not listed)', () => {
@@ -55,6 +61,51 @@ describe('germination against the federal standard (7 CFR 201.31: muskmelon 75 %
     ['of a crop that is not known', { Crop: 'gord', Germination: 0.3 }, remarks.cropUnknown],
   ])('%s', async (_, plot, expected) => {
     expect((await notesOf(plot)).trim()).toBe(expected);
+  });
+});
+
+describe('a name', () => {
+  const plots = (names: readonly string[]): InputRow[] =>
+    names.map((Plot) => ({ Plot, Crop: 'slicing cucumber', Length: 50, Width: 20 }));
+  const saidIn = async (workbook: WorkbookPort): Promise<readonly unknown[]> => {
+    const { headers = [], rows = [] } = (await workbook.readTable('Plots')) ?? {};
+    const [name, shared, notes] = ['Plot', 'Same name', 'Notes'].map((header) => headers.indexOf(header));
+    return rows.map((row) => [
+      row[name ?? -1],
+      row[shared ?? -1],
+      String(row[notes ?? -1]).includes(remarks.sameName),
+    ]);
+  };
+
+  it('that several plots have is told at each of them', async () => {
+    const workbook = createFileWorkbook({ functions: [...functions.values()] });
+    await fillIn(workbook, plots(['east', 'west', 'East', '>1']));
+    expect(await saidIn(workbook)).toEqual([
+      ['east', 'shared', true],
+      ['west', '', false],
+      ['East', 'shared', true],
+      ['>1', '', false],
+    ]);
+  });
+
+  it('that is changed asks all plots whether they share it, and Notes only where the answer is another', async () => {
+    const calculated = async (count: number, to: string): Promise<number> => {
+      const { workbook, type } = openTyped(undefined, [...functions.values()]);
+      await fillIn(workbook, plots(Array.from({ length: count }, (_, i) => `plot ${i}`)));
+      await workbook.settle(settleMs);
+      const { area } = (await workbook.readTable('Plots')) ?? {};
+      const next = vi.spyOn(RunList.prototype, 'pop');
+      await type('Plots', (area?.row ?? 0) + 1, 0, [[{ v: to }]]);
+      await workbook.settle(settleMs);
+      const times = next.mock.calls.length;
+      next.mockRestore();
+      workbook.dispose();
+      return times;
+    };
+    const few = await calculated(3, 'another');
+    expect(await calculated(13, 'another')).toBe(few + 10);
+    // The notes of both plots.
+    expect(await calculated(13, 'plot 5')).toBe(few + 10 + 2);
   });
 });
 

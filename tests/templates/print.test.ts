@@ -43,6 +43,21 @@ describe.each(sheets.map((sheet) => [sheet.name, sheet] as const))('%s', (_, she
     expect(pagesWide(widths, repeated, room)).toBeLessThanOrEqual(sheet.page.pagesWide);
   });
 
+  test('has a title that fits into the column, where every page repeats it', () => {
+    const title = String(sheet.blocks[0]?.contents[0]?.[0]);
+    if (sheet.page.repeatColumns === null) return expect(title).not.toBe('');
+    const asWideAs = (title.length * looks.title.sizePt) / looks.plain.sizePt;
+    expect(asWideAs).toBeLessThanOrEqual(sheet.widths[0] ?? 0);
+  });
+
+  test('repeats the headers of the table that goes on over its pages: the last one', () => {
+    const last = sheet.tables.at(-1);
+    if (last === undefined) return expect(sheet.page.repeatRows).toBeNull();
+    // The units stand above the headers, and above the days of Weeks their months.
+    const above = sheet.name === 'Weeks' ? 2 : 1;
+    expect(sheet.page.repeatRows).toEqual([last.row - above, last.row]);
+  });
+
   test('has no text but its title in a column that every page repeats', () => {
     const texts = sheet.dressings.filter(({ role }) => ['lead', 'caution', 'label'].includes(role));
     expect(texts).not.toEqual([]);

@@ -1,7 +1,9 @@
-/** How the figures of the Crops sheets look in metric units: short to read, and exact where Plots computes on them. */
+/** How figures look: those of the Crops sheets in metric units, short to read and exact where Plots computes on them. */
+import exceljs from 'exceljs';
 import { expect, test } from 'vitest';
 import { functions } from '../../src/functions';
 import { createFileWorkbook } from '../../src/hosts/file/createFileWorkbook';
+import { createMemoryWorkbook } from '../../src/hosts/file/createMemoryWorkbook';
 import { demoFilling, demoSeason } from '../../src/templates/demoGarden';
 import { cropsTemplate } from '../../src/templates/crops';
 import { fillSheets } from '../../src/workbook/fillSheets';
@@ -65,4 +67,31 @@ test('the figures that Plots computes on are exact, in columns that show them sh
   const formats = new Map(cropsTemplate.tables[0]?.columns.map(({ header, format }) => [header, format]));
   for (const header of long)
     expect(formatCodes[formats.get(header) ?? 'general'], header).toMatch(/^(#,##0|0%)/);
+});
+
+test('shares of the Prices sheet are shown per cent with a decimal, what a rate comes to as it is', async () => {
+  const workbook = createMemoryWorkbook({ functions: [...functions.values()] });
+  await fillSheets(workbook, demoFilling, 'test');
+  const file = new exceljs.Workbook();
+  await file.xlsx.load((await workbook.bytes()).buffer as ArrayBuffer);
+  const shown = async (name: string): Promise<Map<string, unknown[]>> => {
+    const table = await workbook.readTable(name);
+    const { row = 0, column = 0 } = table?.area ?? {};
+    return new Map(
+      table?.rows.map(([of], index) => [
+        String(of),
+        [3, 4, 5, 6].map(
+          (at) => file.getWorksheet('Prices')?.getCell(row + index + 2, column + at + 1).numFmt ?? 'General',
+        ),
+      ]),
+    );
+  };
+  const [percent, plain] = ['0.0%', 'General'];
+  const prices = await shown('Prices');
+  for (const share of ['Selling', 'Interest', 'Yield'])
+    expect(prices.get(share)).toEqual([percent, percent, percent, percent]);
+  expect(prices.get('Wages')).toEqual([plain, plain, plain, plain]);
+  const rates = await shown('Rates');
+  expect(rates.get('Nitrogen in the bag')).toEqual([percent, percent, plain, plain]);
+  expect(rates.get('Volume of a cell')).toEqual([plain, plain, plain, plain]);
 });

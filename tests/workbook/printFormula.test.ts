@@ -29,6 +29,11 @@ describe('values', () => {
 });
 
 describe('references', () => {
+  test('what somebody typed as an argument stands as it is', () => {
+    const args = [{ typed: "'Seed shed'!B2" }, null, { typed: '{1;2}' }, null];
+    expect(print({ call: 'SEED.NEEDED', args })).toBe("=CUCURBIT.SEED.NEEDED('Seed shed'!B2,,{1;2})");
+  });
+
   test('a column is the cell of the same row', () => {
     expect(print(column('Row spacing'))).toBe('=Plots[[#This Row],[Row spacing]]');
   });

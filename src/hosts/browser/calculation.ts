@@ -6,6 +6,11 @@ import type { Unsettled } from '../../workbook/port';
 import { isComputedCell } from './cellData';
 import type { Engine } from './engine';
 
+/** Of how the engine's parts speak of a calculation under way, many times in a long one. Its results are cells written. */
+export function isCalculationTalk(mutation: string): boolean {
+  return mutation.startsWith('formula.mutation.set-formula-calculation-');
+}
+
 export interface Calculation {
   settle(timeoutMs: number): Promise<readonly Unsettled[]>;
   dispose(): void;

@@ -4,7 +4,8 @@ import { HostError, type Change } from '../../workbook/port';
 import { hasContent } from './cellData';
 import { allNames, isDead } from './definedNames';
 import type { Engine } from './engine';
-import { demandSheet, isLocked, stampOf, storedCell } from './readWorkbook';
+import { demandSheet, isLocked, storedCell } from './readWorkbook';
+import { stampOf } from './stamps';
 import { allTables, findTable, isSameName, type TableState } from './tables';
 
 /** @throws HostError */

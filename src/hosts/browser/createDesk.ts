@@ -50,7 +50,7 @@ export function createDesk(parts: DeskParts): PageDesk {
       if (slots.current) set({ code: 'kept', at: slots.current.at });
       return true;
     } catch (cause) {
-      set({ code: isFull(cause) ? 'storageFull' : 'noStorage' });
+      set({ code: whyNotKept(cause) });
       return false;
     }
   }
@@ -205,6 +205,8 @@ function asOneAside(ones: readonly Kept[]): Kept | null {
   }, null);
 }
 
-function isFull(cause: unknown): boolean {
-  return cause instanceof Error && cause.name === 'QuotaExceededError';
+function whyNotKept(cause: unknown): 'storageFull' | 'brokenOff' | 'noStorage' {
+  const name = cause instanceof Error ? cause.name : '';
+  if (name === 'QuotaExceededError') return 'storageFull';
+  return name === 'AbortError' ? 'brokenOff' : 'noStorage';
 }

@@ -10,7 +10,7 @@ import { UniverSheetsDrawingUIPlugin } from '@univerjs/sheets-drawing-ui';
 import { UniverSheetsFormulaUIPlugin } from '@univerjs/sheets-formula-ui';
 import { UniverSheetsNoteUIPlugin } from '@univerjs/sheets-note-ui';
 import { UniverSheetsNumfmtUIPlugin } from '@univerjs/sheets-numfmt-ui';
-import { UniverSheetsUIPlugin } from '@univerjs/sheets-ui';
+import { IEditorBridgeService, UniverSheetsUIPlugin } from '@univerjs/sheets-ui';
 import { ILayoutService, UniverUIPlugin } from '@univerjs/ui';
 import '@univerjs/design/lib/index.css';
 import '@univerjs/ui/lib/index.css';
@@ -29,6 +29,7 @@ import { startEngine, type EngineShell, type WorkbookOptions } from './engine';
 import { openWorkbook, type BrowserWorkbook } from './openWorkbook';
 import { pageLocales } from './pageLocales';
 import { scrollIntoSight } from './scrollIntoSight';
+import { TypingBridge } from './typingBridge';
 
 export interface PageWorkbook extends BrowserWorkbook {
   /** Gives the keyboard to the grid. */
@@ -65,7 +66,9 @@ function pageShell(container: HTMLElement, gridTexts: ILanguagePack): EngineShel
       univer.registerPlugin(UniverDocsUIPlugin);
     },
     registerAfter(univer) {
-      univer.registerPlugin(UniverSheetsUIPlugin);
+      univer.registerPlugin(UniverSheetsUIPlugin, {
+        override: [[IEditorBridgeService, { useClass: TypingBridge }]],
+      });
       univer.registerPlugin(UniverSheetsFormulaUIPlugin);
       univer.registerPlugin(UniverSheetsNumfmtUIPlugin);
       // The list opens while somebody types; a search box in it would take the keys from the cell.

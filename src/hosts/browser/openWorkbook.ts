@@ -14,15 +14,16 @@ import {
 } from '@univerjs/sheets';
 import { HostError, type Area, type LiveWorkbook } from '../../workbook/port';
 import { applyChange } from './applyChange';
-import { watchCalculation } from './calculation';
+import { isCalculationTalk, watchCalculation } from './calculation';
 import type { Engine } from './engine';
 import { findFormulaFault } from './findFormulaFault';
 import { FreshNames } from './freshNames';
 import { growTables } from './growTables';
 import { SetMarkMutation } from './markSteps';
-import { demandSheet, listSheets, locateName, readArea, readTable, stampOf } from './readWorkbook';
+import { demandSheet, listSheets, locateName, readArea, readTable } from './readWorkbook';
 import { reenterFormulas } from './reenterFormulas';
 import { snapshotWorkbook } from './snapshot';
+import { stampOf } from './stamps';
 import { spanOf } from './tables';
 
 export interface BrowserWorkbook extends LiveWorkbook {
@@ -142,7 +143,7 @@ export function openWorkbook(engine: Engine, hooks: WorkbookHooks): BrowserWorkb
     snapshot: () => snapshotWorkbook(engine),
     onMutation(listener) {
       const listening = commands.onCommandExecuted(({ id, type }) => {
-        if (type === CommandType.MUTATION && !id.startsWith(calculationTalk)) listener();
+        if (type === CommandType.MUTATION && !isCalculationTalk(id)) listener();
       });
       return () => listening.dispose();
     },
@@ -152,9 +153,6 @@ export function openWorkbook(engine: Engine, hooks: WorkbookHooks): BrowserWorkb
     },
   };
 }
-
-/** How the engine's parts speak of a calculation under way, many times in a long one. Its results are cells written. */
-const calculationTalk = 'formula.mutation.set-formula-calculation-';
 
 const contentMutations: ReadonlySet<string> = new Set(
   [

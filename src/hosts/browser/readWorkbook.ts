@@ -4,7 +4,6 @@ import { deserializeRangeWithSheet, isReferenceStrings } from '@univerjs/engine-
 import { WorksheetEditPermission } from '@univerjs/sheets';
 import {
   HostError,
-  isCellError,
   type Area,
   type CellsRead,
   type ReadValue,
@@ -14,7 +13,6 @@ import {
 import { hasContent, isComputedCell, toReadValue } from './cellData';
 import { findName } from './definedNames';
 import type { Engine } from './engine';
-import { hashText } from '../../workbook/hashText';
 import { customOf } from './sheetCustom';
 import { findTable, isSameName, spanOf } from './tables';
 
@@ -76,11 +74,12 @@ export function readFormula(
   column: number,
 ): string | null {
   const cell = worksheet.getCellMatrix().getValue(row, column);
-  if (!isComputedCell(cell)) return null;
+  if (cell == null || !isComputedCell(cell)) return null;
   // A filled-down formula is stored once; the model writes it out for this cell.
+  if (cell.f != null && !cell.si) return cell.f;
   return (
     engine.formulas.getFormulaStringByCell(row, column, worksheet.getSheetId(), engine.unitId) ??
-    cell?.f ??
+    cell.f ??
     null
   );
 }
@@ -117,16 +116,6 @@ export function locateName(engine: Engine, name: string): Area | null {
   return worksheet === null ? null : { sheet: worksheet.getName(), ...spanOf(range) };
 }
 
-/** Of what stands in the cells, not of what formulas make of it: a calculation under way changes nothing. */
-export function stampOf(engine: Engine, worksheet: Worksheet): string {
-  const parts: string[] = [];
-  forEachContent(worksheet, (row, column) => {
-    const content = readFormula(engine, worksheet, row, column) ?? readValue(engine, worksheet, row, column);
-    parts.push(`${row},${column},${typeof content},${isCellError(content) ? content.error : content}`);
-  });
-  return hashText(parts.join('\n'));
-}
-
 function usedArea(engine: Engine, worksheet: Worksheet): Area | null {
   let rows = 0;
   let columns = 0;
@@ -141,7 +130,7 @@ function usedArea(engine: Engine, worksheet: Worksheet): Area | null {
   return rows === 0 ? null : { sheet: worksheet.getName(), row: 0, column: 0, rows, columns };
 }
 
-function forEachContent(worksheet: Worksheet, visit: (row: number, column: number) => void): void {
+export function forEachContent(worksheet: Worksheet, visit: (row: number, column: number) => void): void {
   worksheet.getCellMatrix().forValue((row, column, cell) => {
     if (hasContent(cell)) visit(row, column);
   });

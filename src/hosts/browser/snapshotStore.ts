@@ -19,7 +19,7 @@ export const snapshotVersion = 2;
 
 export interface SnapshotStore {
   read(slot: Slot): Promise<Kept | null>;
-  /** null empties a slot. @throws DOMException, with the name QuotaExceededError where there is no room */
+  /** null empties a slot. @throws DOMException: QuotaExceededError where there is no room, AbortError where none is given */
   write(parts: Partial<Record<Slot, Kept | null>>): Promise<void>;
 }
 

@@ -14,7 +14,13 @@ import {
   type SheetState,
 } from './bookState';
 import { evaluateNative } from '../../workbook/evaluation/evaluateNative';
-import { errorOf, plainValue, singleValue, withoutMessage, type Operand } from '../../workbook/evaluation/operand';
+import {
+  errorOf,
+  plainValue,
+  singleValue,
+  withoutMessage,
+  type Operand,
+} from '../../workbook/evaluation/operand';
 import { applyOperator } from '../../workbook/evaluation/operators';
 
 type FunctionValue = number | string | boolean;
@@ -93,6 +99,7 @@ export function createEvaluation(book: BookState, functions: ReadonlyMap<string,
       }
       if ('allOf' in expression) return wholeColumn(expression.table, expression.allOf);
       if ('input' in expression) return namedCell(expression.input);
+      if ('typed' in expression) return plainValue(errorOf('#NAME?'));
       if ('call' in expression) return callFunction(functions, expression, evaluate);
       if ('native' in expression) return evaluateNative(expression.native, expression.args, evaluate);
       return operateOn(expression.operator, evaluate(expression.left), evaluate(expression.right));

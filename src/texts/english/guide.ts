@@ -1,4 +1,7 @@
-/** The pages of the function reference. */
+/**
+ * The pages of the function reference, and what the crop guide says beside the figures. No part of `english`, so that
+ * only those carry it that are loaded when asked for.
+ */
 
 export const guide = {
   functions: {
@@ -31,5 +34,87 @@ export const guide = {
       'It answers with one of these sentences in place of a number; slanted words stand for the figures and names of the case.',
     cautions: 'Cautions',
     related: 'Others for the same task: {family}',
+  },
+  crops: {
+    headings: {
+      uses: 'good for',
+      picking: 'pick it when',
+      trouble: 'signs of trouble',
+      seedLife: 'seed keeps',
+      bushel: 'a bushel weighs',
+      beetles: 'act at striped beetles',
+    },
+    uses: {
+      pickles: 'pickles',
+      slicing: 'slicing, fresh',
+      smallSpace: 'a small space',
+      underCover: 'growing under cover',
+    },
+    useNotes: {
+      pickedYoung: 'Picked young, at the size for pickles.',
+      mostlyBush: 'Most types are bushes; vining ones need more room.',
+      bushOrMini: 'Bush and miniature types; others of small fruit run.',
+      needsNoBees: 'Sets fruit without bees, and does better without them.',
+    },
+    range: '{low} to {high}',
+    ready: '{size} {measured}',
+    measured: { length: 'long', diameter: 'across' },
+    forPickles: '{size} for pickles',
+    trouble: '{sign}: {meaning}',
+    troubles: {
+      noEmergence: {
+        sign: 'No seedlings two weeks after sowing',
+        meaning:
+          'the soil may be below its minimum. Measure it, dig for a seed, and sow again into soil that is warm enough.',
+      },
+      chilled: {
+        sign: 'Seedlings stand still after cold nights',
+        meaning: 'under 40 °F (4 °C) they take harm from cold, and a light frost does great damage.',
+      },
+      wilt: {
+        sign: 'Vines wilt though the soil is moist, and striped beetles are about',
+        meaning:
+          'it may be the bacterial wilt that the beetles bring. Count them on plants across the field (BEETLE.VERDICT) and ask your extension office.',
+      },
+      noSet: {
+        sign: 'Flowers open and fall, and no fruit sets',
+        meaning:
+          'the first flowers are male. Females carry a small fruit behind the petals, and bees must reach them: take covers off.',
+      },
+      noPollenizer: {
+        sign: 'No fruit sets',
+        meaning:
+          'it needs pollen of a seeded watermelon: about 1 pollenizer to 3 others (FLOWER.POLLENIZERS).',
+      },
+      misshapen: {
+        sign: 'Fruit is crooked or narrow at one end',
+        meaning: 'too few bees came: a flower wants about 11 visits in its one day.',
+      },
+      seedyFruit: {
+        sign: 'Fruit bulges, is seedy or bitter',
+        meaning: 'bees brought pollen of other cucumbers. Screen it, and keep others apart (FLOWER.ISOLATE).',
+      },
+      hotHouse: {
+        sign: 'Fewer fruits in the heat',
+        meaning: 'over 95 °F (35 °C) it bears less; keep it at 65 °F (18 °C) or more, and give it air.',
+      },
+      stopped: {
+        sign: 'Plants stop setting fruit',
+        meaning: 'fruit left on the vine keeps new ones from setting: pick all of it, oversize fruit too.',
+      },
+      oversize: {
+        sign: 'Fruit is too large',
+        meaning: 'it grows fast: pick every 1 to 3 days.',
+      },
+      mildew: {
+        sign: 'White powder on the leaves',
+        meaning:
+          'mildew. Leave room and air between plants, water the soil and not the leaves, and ask your extension office what else helps.',
+      },
+      bitter: {
+        sign: 'Fruit tastes bitter',
+        meaning: 'spit it out and throw it away. Do not save its seed.',
+      },
+    },
   },
 } as const;

@@ -133,9 +133,9 @@ export const money = {
   },
   byCrop: {
     sheet: 'By crop',
-    title: 'What each crop takes and brings',
+    title: 'By crop',
     lead: [
-      'Sums over the plots of each crop, and what they make with the Prices sheet: a list for buying; Budget stands on it.',
+      'What each crop takes and brings: sums over its plots, made with the Prices sheet. A list for buying; Budget stands on it.',
       'A plot with an error in Rows, Row length or Seed to sow is not counted, and that is said under Not counted.',
     ],
     columns: {

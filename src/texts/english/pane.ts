@@ -1,10 +1,14 @@
 /** What the task pane says: one long list of sentences. */
+import { guidePane } from './guidePane';
 import { plotsPane } from './plotsPane';
 import { weatherPane } from './weatherPane';
+import { workingPane } from './workingPane';
 
 export const pane = {
+  ...guidePane,
   ...plotsPane,
   ...weatherPane,
+  ...workingPane,
   title: 'Cucurbit planning',
   /** Where the page has no other way out of the grid, which keeps Tab for its cells. */
   keys: 'F6 leads from the grid to this pane and back. Ctrl+Z undoes in both, but in a text field only its text.',
@@ -38,6 +42,7 @@ export const pane = {
   /** Names of changes in the list of what can be undone. */
   undo: {
     season: 'Put the season into the sheet',
+    formula: 'Put a formula into a cell',
     sheets: 'Fill the sheets',
     formulas: 'Enter our formulas again',
     copy: 'Make a values-only copy',
@@ -45,6 +50,7 @@ export const pane = {
     pastePlots: 'Paste plots',
     weather: 'Put a record into the Weather sheets',
     calendar: 'Make the calendar',
+    homework: 'Make homework',
     weatherChoices: 'Change the Weather sheet',
     follow: 'Have Season follow the record',
     succession: 'Sow a plot again',
@@ -64,6 +70,8 @@ export const pane = {
         'The other tab is closed, and changes in this tab are not kept yet. Open what the other tab kept; what is in this tab is then the plan before.',
       storageFull:
         'This browser has no room left, so the latest changes are not kept. Save the plan as .xlsx, then clear what other pages keep in this browser.',
+      brokenOff:
+        'This browser broke off as it kept the latest changes, so they are not kept. Save the plan as .xlsx, then load this page again.',
       noStorage:
         'This browser keeps nothing for this page: it may be a private window. Save the plan as .xlsx before you close it.',
     },
@@ -265,6 +273,23 @@ export const pane = {
     unsettled:
       '{count} {count|cell is|cells are} still being calculated. The list follows when {count|it is|they are} done.',
     goneThere: 'The cell could not be shown. {problem}',
+  },
+  homework: {
+    heading: 'Homework',
+    lead: 'Problems to practice on, on a sheet that says what is right and where somebody may have slipped. The same number gives everybody the same problems.',
+    question: 'Make a sheet of problems',
+    what: {
+      label: 'What to make',
+      help: 'A sheet of its own each time: one with answers on it stays as it is.',
+      choices: ['the homework', 'the key, for the teacher'],
+    },
+    number: { label: 'Number of the homework', help: 'From 1 to 9999.' },
+    count: { label: 'How many problems', help: 'From 1 to 100.' },
+    make: 'Make the sheet',
+    wanted: 'Fill this in.',
+    working: 'Making the sheet…',
+    made: 'Made: {sheet}, {count} {count|problem|problems}. Type the answers into Answer.',
+    keyMade: 'Made: {sheet}, the answers to {count} {count|problem|problems}. It holds values only.',
   },
   cautions: {
     heading: 'Before you sow, spray, eat or can',

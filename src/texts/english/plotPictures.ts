@@ -43,4 +43,33 @@ export const plotPictures = {
     pathWidth: 'Path width',
     rowsPerBed: 'Rows in a bed',
   },
+  /** In place of a picture. */
+  refused: {
+    noName: 'Give the plot a name: its picture is known by it.',
+    pollenizers: 'Pollenizers holds an error in the sheet: mend that first.',
+    plants: 'Plants holds an error in the sheet: mend that first.',
+    waiting: 'The plot is still being calculated.',
+    notChosen: 'Choose a plot in the list to see it.',
+  },
+  pane: {
+    heading: 'Picture of the chosen plot',
+    put: 'Put this picture into a sheet',
+    putAll: 'Put the pictures of all plots into a sheet',
+    waiting: 'Wait until the plots are calculated, then put the pictures there.',
+    nothing: 'No plot can be drawn: mend what the Plots sheet says of them.',
+    done: '{count} {count|picture|pictures} put into the sheet {sheet}.',
+    doneSome:
+      '{count} {count|picture|pictures} put into the sheet {sheet}. Not drawn, to be mended first: {plots}.',
+    full: 'The sheet of pictures has no more room. Delete that sheet, then put the pictures you want into a new one.',
+    older: 'In their sheet these pictures are older than their plots: {plots}. Put them there again.',
+    undo: 'Plot pictures',
+  },
+  sheet: {
+    name: 'Plot pictures',
+    lead: ['Drawn to scale from the sheet Plots. After a change there, put the pictures here again.'],
+    plot: 'Plot',
+    state: 'As it stands',
+    stands: 'yes',
+    older: 'no',
+  },
 } as const;

@@ -59,6 +59,7 @@ export const plotsPane = {
     putNew: 'Put the new plot into the sheet',
     put: 'Put the plot into the sheet',
     leaveForm: 'Close without writing',
+    takenAs: 'Taken as {crop}, whose figures stand in for blanks.',
     standsIn: 'Blank stands for {value}: the figure for {crop} in the Crops sheet.',
     noStandIn: 'The Crops sheet has no figure for {crop}: put in your own.',
     nameWanted: 'Give the plot a name of its own.',
@@ -76,6 +77,8 @@ export const plotsPane = {
     nothing: 'There is no plot in it yet.',
     other:
       'Nothing in it says that these are plots. Begin with a line of headers, such as Plot, Crop, Length; or give a crop that the Crops sheet knows second in each line.',
+    headersUnknown:
+      'The first line looks like headers, and none of them is one of Plots, so nothing can be taken. Write the headers of Plots; or take the line away where the columns stand in the order of the sheet.',
     computed: 'The sheet computes these itself, so they are left out: {headers}.',
     namesTaken: 'In the sheet already: {names}. Give one of the two its own name.',
     line: 'Line {line}{problem}',

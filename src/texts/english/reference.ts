@@ -85,7 +85,10 @@ export const judgements = {
   tooHigh: 'too high by {difference}',
   tooLow: 'too low by {difference}',
   share: ' ({percent} %)',
-  numberWanted: 'not right: a number or a date is wanted',
+  /** Behind a difference of whole numbers that may be dates. */
+  late: ' (of dates: {difference} {difference|day|days} late)',
+  early: ' (of dates: {difference} {difference|day|days} early)',
+  numberWanted: 'not right: a number is wanted, or a date such as 2026-05-16',
   wordWanted: 'not right: a word is wanted',
   otherWord: 'not right: another word is wanted',
 } as const;

@@ -108,9 +108,10 @@ export const sheets = {
     cautions: [
       'Treated seed and bitter fruit are no food, nor feed. Sprays: the label is the law; ask your extension office.',
     ],
-    layouts: ['rows', 'hills', 'beds'],
     starts: ['seed', 'transplant'],
     mayStay: 'may stay on',
+    /** A name. */
+    isShared: 'shared',
     columns: {
       plot: { header: 'Plot', note: 'A name of your own, each used once.' },
       crop: {
@@ -230,6 +231,7 @@ export const sheets = {
         header: 'Row length',
         note: 'Planted row in all: plants x plant spacing, or hills x hill spacing. ft or m.',
       },
+      sameName: { header: 'Same name', note: 'shared: another plot has this name.' },
       keepApart: {
         header: 'Keep apart',
         note: 'From Crop and Flower type of all plots: clear, or what pollen does and what to do. CUCURBIT.FLOWER.ISOLATE',

@@ -1,7 +1,8 @@
 /** In Spanish: the pages of the function reference. */
-import type { Translated } from '../translated';
+import type { guide as english } from '../english/guide';
+import type { WithOtherWords } from '../translated';
 
-export const guide: Translated['guide'] = {
+export const guide: WithOtherWords<typeof english> = {
   functions: {
     pageTitle: '{id}: funciones de cucurbitáceas',
     indexTitle: 'Funciones de cucurbitáceas, por tarea',
@@ -31,5 +32,89 @@ export const guide: Translated['guide'] = {
       'Responde con una de estas frases en lugar de un número; las palabras inclinadas están por las cifras y nombres del caso.',
     cautions: 'Precauciones',
     related: 'Otras para la misma tarea: {family}',
+  },
+  crops: {
+    headings: {
+      uses: 'sirve para',
+      picking: 'cortar cuando',
+      trouble: 'señales de problemas',
+      seedLife: 'la semilla dura',
+      bushel: 'un bushel pesa',
+      beetles: 'actuar con escarabajos rayados',
+    },
+    uses: {
+      pickles: 'encurtir',
+      slicing: 'rebanar, en fresco',
+      smallSpace: 'poco espacio',
+      underCover: 'cultivo protegido',
+    },
+    useNotes: {
+      pickedYoung: 'Cortado tierno, al tamaño de encurtir.',
+      mostlyBush: 'Casi todos los tipos son arbustivos; los de guía piden más espacio.',
+      bushOrMini: 'Tipos arbustivos y miniatura; otros de fruto pequeño corren.',
+      needsNoBees: 'Cuaja sin abejas, y mejor sin ellas.',
+    },
+    range: '{low} a {high}',
+    ready: '{size} de {measured}',
+    measured: { length: 'largo', diameter: 'ancho' },
+    forPickles: '{size} para encurtir',
+    trouble: '{sign}: {meaning}',
+    troubles: {
+      noEmergence: {
+        sign: 'No nace nada a las dos semanas de sembrar',
+        meaning:
+          'el suelo puede estar bajo su mínimo. Mídalo, busque una semilla y siembre de nuevo en suelo bastante cálido.',
+      },
+      chilled: {
+        sign: 'Las plántulas se detienen tras noches frías',
+        meaning: 'bajo 40 °F (4 °C) las daña el frío, y una helada ligera hace gran daño.',
+      },
+      wilt: {
+        sign: 'Las guías se marchitan aunque el suelo está húmedo, y hay escarabajos rayados',
+        meaning:
+          'puede ser la marchitez bacteriana que traen los escarabajos. Cuéntelos en plantas de todo el campo (BEETLE.VERDICT) y pregunte a su oficina de extensión.',
+      },
+      noSet: {
+        sign: 'Las flores abren y caen, y no cuaja fruto',
+        meaning:
+          'las primeras flores son masculinas. Las femeninas llevan un frutito detrás de los pétalos, y las abejas deben llegar: quite las cubiertas.',
+      },
+      noPollenizer: {
+        sign: 'No cuaja fruto',
+        meaning:
+          'necesita polen de una sandía con semilla: cerca de 1 polinizadora por cada 3 (FLOWER.POLLENIZERS).',
+      },
+      misshapen: {
+        sign: 'El fruto sale torcido o angosto de un extremo',
+        meaning: 'vinieron pocas abejas: una flor pide unas 11 visitas en su único día.',
+      },
+      seedyFruit: {
+        sign: 'El fruto se abomba, tiene semilla o amarga',
+        meaning:
+          'las abejas trajeron polen de otros pepinos. Protéjalo con malla y mantenga lejos a los demás (FLOWER.ISOLATE).',
+      },
+      hotHouse: {
+        sign: 'Menos frutos con el calor',
+        meaning: 'sobre 95 °F (35 °C) da menos; manténgalo a 65 °F (18 °C) o más y ventile.',
+      },
+      stopped: {
+        sign: 'Las plantas dejan de cuajar',
+        meaning:
+          'el fruto que queda en la guía impide que cuajen otros: córtelo todo, también el pasado de tamaño.',
+      },
+      oversize: {
+        sign: 'El fruto es demasiado grande',
+        meaning: 'crece rápido: corte cada 1 a 3 días.',
+      },
+      mildew: {
+        sign: 'Polvo blanco en las hojas',
+        meaning:
+          'oídio. Deje espacio y aire entre plantas, riegue el suelo y no las hojas, y pregunte a su oficina de extensión qué más ayuda.',
+      },
+      bitter: {
+        sign: 'El fruto sabe amargo',
+        meaning: 'escúpalo y tírelo. No guarde su semilla.',
+      },
+    },
   },
 };

@@ -135,9 +135,9 @@ export const money: Translated['money'] = {
   },
   byCrop: {
     sheet: 'Por cultivo',
-    title: 'Lo que cada cultivo toma y da',
+    title: 'Por cultivo',
     lead: [
-      'Sumas de las parcelas de cada cultivo, y lo que dan con Precios: una lista para comprar; Presupuesto se apoya en ella.',
+      'Lo que cada cultivo toma y da: sumas de sus parcelas, hechas con Precios. Lista para comprar; Presupuesto se apoya en ella.',
       'Una parcela con error en Surcos, Largo de surco o Semilla que sembrar no se cuenta; se dice en No contadas.',
     ],
     columns: {

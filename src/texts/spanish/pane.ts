@@ -1,11 +1,15 @@
 /** In Spanish: what the task pane says: one long list of sentences. */
 import type { Translated } from '../translated';
+import { guidePane } from './guidePane';
 import { plotsPane } from './plotsPane';
 import { weatherPane } from './weatherPane';
+import { workingPane } from './workingPane';
 
 export const pane: Translated['pane'] = {
   ...plotsPane,
   ...weatherPane,
+  ...guidePane,
+  ...workingPane,
   title: 'Plan de cucurbitáceas',
   keys: 'F6 lleva de la cuadrícula a este panel y de vuelta. Ctrl+Z deshace en ambos, pero en un campo de texto solo su texto.',
   parts: 'Partes de este panel',
@@ -34,12 +38,14 @@ export const pane: Translated['pane'] = {
   undo: {
     season: 'Poner la temporada en la hoja',
     sheets: 'Llenar las hojas',
+    formula: 'Poner una fórmula en una celda',
     formulas: 'Entrar de nuevo nuestras fórmulas',
     copy: 'Hacer una copia solo de valores',
     addPlot: 'Agregar una parcela',
     pastePlots: 'Pegar parcelas',
     weather: 'Poner un registro en las hojas de clima',
     calendar: 'Hacer el calendario',
+    homework: 'Hacer una tarea',
     weatherChoices: 'Cambiar la hoja Clima',
     follow: 'Que Temporada siga al registro',
     succession: 'Sembrar otra vez una parcela',
@@ -60,6 +66,8 @@ export const pane: Translated['pane'] = {
         'A este navegador no le queda espacio, así que los últimos cambios no se guardan. Guarde el plan como .xlsx y luego borre lo que otras páginas guardan en este navegador.',
       noStorage:
         'Este navegador no guarda nada para esta página: puede ser una ventana privada. Guarde el plan como .xlsx antes de cerrarla.',
+      brokenOff:
+        'Este navegador se interrumpió al guardar los últimos cambios, así que no están guardados. Guarde el plan como .xlsx y cargue esta página de nuevo.',
     },
     demo: 'Este huerto es inventado, para mirar. Escriba encima, o empiece abajo con un plan vacío.',
     unreadable:
@@ -234,6 +242,23 @@ export const pane: Translated['pane'] = {
     },
     unsettled:
       'No se hizo nada, porque {cells} {count|se está|se están} calculando. Espere a que {count|termine|terminen} e inténtelo de nuevo.',
+  },
+  homework: {
+    heading: 'Tarea',
+    lead: 'Problemas para practicar, en una hoja que dice qué está bien y dónde pudo estar el error. El mismo número da a todos los mismos problemas.',
+    question: 'Hacer una hoja de problemas',
+    what: {
+      label: 'Qué hacer',
+      help: 'Cada vez una hoja propia: una con respuestas queda como está.',
+      choices: ['la tarea', 'la clave, para quien enseña'],
+    },
+    number: { label: 'Número de la tarea', help: 'De 1 a 9999.' },
+    count: { label: 'Cuántos problemas', help: 'De 1 a 100.' },
+    make: 'Hacer la hoja',
+    wanted: 'Complete esto.',
+    working: 'Haciendo la hoja…',
+    made: 'Hecha: {sheet}, {count} {count|problema|problemas}. Escriba las respuestas en Respuesta.',
+    keyMade: 'Hecha: {sheet}, las respuestas a {count} {count|problema|problemas}. Contiene solo valores.',
   },
   findings: {
     heading: 'Para revisar',

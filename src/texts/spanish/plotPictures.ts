@@ -44,4 +44,34 @@ export const plotPictures: Translated['plotPictures'] = {
     pathWidth: 'Ancho de pasillo',
     rowsPerBed: 'Surcos por cama',
   },
+  refused: {
+    noName: 'Dé un nombre a la parcela: por él se conoce su imagen.',
+    pollenizers: 'Polinizadoras tiene un error en la hoja: corríjalo primero.',
+    plants: 'Plantas tiene un error en la hoja: corríjalo primero.',
+    waiting: 'La parcela aún se está calculando.',
+    notChosen: 'Elija una parcela de la lista para verla.',
+  },
+  pane: {
+    heading: 'Imagen de la parcela elegida',
+    put: 'Poner esta imagen en una hoja',
+    putAll: 'Poner en una hoja las imágenes de todas las parcelas',
+    waiting: 'Espere a que las parcelas estén calculadas y ponga entonces las imágenes.',
+    nothing: 'No se puede dibujar ninguna parcela: corrija lo que dice de ellas la hoja Parcelas.',
+    done: '{count} {count|imagen puesta|imágenes puestas} en la hoja {sheet}.',
+    doneSome:
+      '{count} {count|imagen puesta|imágenes puestas} en la hoja {sheet}. Sin dibujar, por corregir antes: {plots}.',
+    full: 'La hoja de imágenes no tiene más lugar. Bórrela y ponga en una nueva las imágenes que quiera.',
+    older: 'En su hoja estas imágenes son anteriores a sus parcelas: {plots}. Póngalas de nuevo.',
+    undo: 'Imágenes de parcelas',
+  },
+  sheet: {
+    name: 'Imágenes de parcelas',
+    lead: [
+      'Dibujadas a escala de la hoja Parcelas. Después de un cambio allí, ponga aquí de nuevo las imágenes.',
+    ],
+    plot: 'Parcela',
+    state: 'Tal como está',
+    stands: 'sí',
+    older: 'no',
+  },
 };

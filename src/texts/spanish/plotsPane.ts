@@ -65,6 +65,7 @@ export const plotsPane: Pick<
     noStandIn: 'La hoja Cultivos no tiene cifra para {crop}: ponga la suya.',
     nameWanted: 'Dé a la parcela un nombre propio.',
     nameTaken: 'Otra parcela se llama "{name}". Dé a esta su propio nombre.',
+    takenAs: 'Tomado como {crop}, cuyas cifras valen por los blancos.',
     toMend: 'No se escribió nada. Corrija primero los campos marcados.',
     formOpen: 'El formulario tiene cambios que aún no están en la hoja. Póngalos o ciérrelo primero.',
     gone: 'No se escribió nada, porque ninguna línea de la hoja se llama ya "{name}". Deshaga lo que la cambió o cierre este formulario.',
@@ -78,6 +79,8 @@ export const plotsPane: Pick<
     nothing: 'Aún no hay ninguna parcela.',
     other:
       'Nada dice aquí que esto sean parcelas. Empiece con una línea de títulos, como Parcela, Cultivo, Largo; o dé en segundo lugar de cada línea un cultivo que la hoja Cultivos conozca.',
+    headersUnknown:
+      'La primera línea parece de títulos y ninguno es de Parcelas, así que no se puede tomar nada. Escriba los títulos de Parcelas; o quite la línea si las columnas están en el orden de la hoja.',
     computed: 'La hoja calcula estas por sí misma, así que se dejan fuera: {headers}.',
     namesTaken: 'Ya están en la hoja: {names}. Dé a una de las dos su propio nombre.',
     line: 'Línea {line}{problem}',

@@ -85,7 +85,9 @@ export const judgements: Translated['judgements'] = {
   tooHigh: 'demasiado alto por {difference}',
   tooLow: 'demasiado bajo por {difference}',
   share: ' ({percent} %)',
-  numberWanted: 'incorrecto: se pide un número o una fecha',
+  late: ' (de fechas: {difference} {difference|día|días} tarde)',
+  early: ' (de fechas: {difference} {difference|día|días} antes)',
+  numberWanted: 'incorrecto: se pide un número, o una fecha como 2026-05-16',
   wordWanted: 'incorrecto: se pide una palabra',
   otherWord: 'incorrecto: se pide otra palabra',
 };

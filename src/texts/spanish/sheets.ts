@@ -105,9 +105,9 @@ export const sheets: Translated['sheets'] = {
     cautions: [
       'Semilla tratada y fruto amargo no son alimento ni forraje. Aplicaciones: la etiqueta es la ley; pregunte a extensión.',
     ],
-    layouts: ['rows', 'hills', 'beds'],
     starts: ['seed', 'transplant'],
     mayStay: 'puede quedarse',
+    isShared: 'repetido',
     columns: {
       plot: { header: 'Parcela', note: 'Un nombre suyo, cada uno una vez.' },
       crop: {
@@ -256,6 +256,7 @@ export const sheets: Translated['sheets'] = {
         header: 'Supuesto',
         note: 'Celdas en blanco: sus cifras son de la hoja Cultivos, o lo que aquí se dice.',
       },
+      sameName: { header: 'Mismo nombre', note: 'repetido: otra parcela tiene este nombre.' },
       notes: { header: 'Notas', note: 'Qué revisar antes de plantar.' },
     },
     noFieldLoss: 'Sin pérdida en campo',

@@ -1,6 +1,7 @@
 /** Keeping over a real (in-memory) IndexedDB; tabs are desks that share it and one lock. */
 import { IDBFactory } from 'fake-indexeddb';
 import 'fake-indexeddb/auto';
+import { openDB } from 'idb';
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import { createDesk, type DeskParts, type PageDesk } from '../../../src/hosts/browser/createDesk';
 import { openHeadless } from '../../../src/hosts/browser/openHeadless';
@@ -177,6 +178,27 @@ describe('the desk of a page', () => {
     await put(workbook, 'smaller');
     desk.flush();
     await vi.waitFor(() => expect(desk.keeping()).toEqual({ code: 'kept', at: noon }));
+  });
+
+  test('tells a write that the browser broke off without a reason from a browser that keeps nothing', async () => {
+    const { desk } = browser.tab({
+      async openStore() {
+        const database = await openDB('broken', 1, {
+          upgrade: (fresh) => void fresh.createObjectStore('any'),
+        });
+        const store = await openSnapshotStore('test');
+        return {
+          ...store,
+          async write() {
+            const change = database.transaction('any', 'readwrite');
+            change.abort();
+            await change.done;
+          },
+        };
+      },
+    });
+    await desk.start(filledWith('new'));
+    expect(desk.keeping()).toEqual({ code: 'brokenOff' });
   });
 
   test.each([

@@ -87,6 +87,8 @@ describe('our functions', () => {
   it('that are not there are #NAME?, numbers that are none #NUM!', async () => {
     const infinite: FileFunction = { id: 'TEST.INFINITE', run: () => ({ value: Infinity }) };
     expect(await evaluateOne(call('TEST.NONE'))).toMatchObject({ error: '#NAME?' });
+    // The file host reads no formulas.
+    expect(await evaluateOne({ typed: 'A1' })).toMatchObject({ error: '#NAME?' });
     expect(await evaluateOne(call('TEST.INFINITE'), [infinite])).toMatchObject({ error: '#NUM!' });
   });
 

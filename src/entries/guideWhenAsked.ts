@@ -1,0 +1,7 @@
+import type { GuideTools } from '../taskpane/paneTools';
+
+/** What the pane lists of functions and crops is a part of the page that is loaded when it is first asked for. */
+export const guideWhenAsked: GuideTools = {
+  functionList: async () => (await import('./functions?help')).functionHelp,
+  cropGuide: async () => (await import('../guide/cropGuide')).cropGuide,
+};

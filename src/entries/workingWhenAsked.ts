@@ -1,0 +1,18 @@
+import type { FunctionTools, ReadWorking } from '../taskpane/readWorking';
+
+/**
+ * Following formulas is a part of the page that is loaded when it is first asked for.
+ *
+ * @param functionsThere the worksheet functions; undefined while the page has not loaded them
+ */
+export const workingWhenAsked =
+  (functionsThere: () => FunctionTools | undefined): ReadWorking =>
+  async (workbook, at) => {
+    const tools = functionsThere();
+    if (tools === undefined) return 'noFunctions';
+    const [{ readWorking }, { functionHelp }] = await Promise.all([
+      import('../taskpane/readWorking'),
+      import('./functions?help'),
+    ]);
+    return readWorking(workbook, at, tools, functionHelp);
+  };

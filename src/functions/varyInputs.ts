@@ -1,0 +1,86 @@
+/** What an answer becomes when one input alone is a little different, for each input that is a number or a date. */
+import type { Problem } from '../calc/errors';
+import { daysPerWeek } from '../calc/units/units';
+import { serialOfDay } from '../workbook/serialDate';
+import type { FunctionDefinition, Parameter, Scalar } from './define';
+
+/** A tenth: enough to be seen after rounding, little enough to happen in a field. Judgement. */
+const part = 0.1;
+
+export interface Variation {
+  /** Serial for a date. */
+  readonly given: number;
+  /** The answer then; the refusal where there is none. */
+  readonly answer: { readonly value: Scalar } | { readonly refused: string };
+}
+
+export interface VariedInput {
+  /** Which parameter, from 0. */
+  readonly index: number;
+  readonly name: string;
+  readonly holds: 'number' | 'date';
+  /** One or two: more, then less. */
+  readonly variations: readonly Variation[];
+  /** How far the answer moves at most, in its own unit; 1 for another word, Infinity for a refusal. */
+  readonly effect: number;
+}
+
+/** Those that matter most first. None for an answer that is a list or a refusal. */
+export function varyInputs(definition: FunctionDefinition, args: readonly unknown[]): VariedInput[] {
+  const answer = definition.run(args);
+  if ('error' in answer || Array.isArray(answer.value)) return [];
+  const { value: base } = answer;
+  const varied = definition.parameters.flatMap(({ name, holds, read }, index): VariedInput[] => {
+    const given = holds === undefined ? null : numberIn(read, args[index], holds);
+    if (holds === undefined || given === null) return [];
+    const withOther = (other: number): ReturnType<FunctionDefinition['explain']> =>
+      definition.explain(args.map((arg, i) => (i === index ? other : arg)));
+    const variations = othersNear(given, holds, name, withOther).map((other): Variation => {
+      const { outcome } = withOther(other);
+      if ('error' in outcome) return { given: other, answer: { refused: outcome.message } };
+      return { given: other, answer: { value: outcome.value as Scalar } };
+    });
+    const effect = Math.max(...variations.map((variation) => distance(base, variation.answer)));
+    return variations.length === 0 ? [] : [{ index, name, holds, variations, effect }];
+  });
+  return varied.sort((one, other) => (one.effect === other.effect ? 0 : other.effect - one.effect));
+}
+
+/** The one number that is given, null for none. What cannot be read is refused by the function itself. */
+function numberIn(read: Parameter<unknown>['read'], raw: unknown, holds: 'number' | 'date'): number | null {
+  const value = read(raw);
+  if (typeof value !== 'number') return null;
+  return holds === 'date' ? serialOfDay(value) : value;
+}
+
+type Attempt = (other: number) => { readonly problem: Problem | null };
+
+/** A week for a date, one for what must be whole, else a tenth, and no further than the function lets it. */
+function othersNear(given: number, holds: 'number' | 'date', name: string, attempt: Attempt): number[] {
+  const isDate = holds === 'date';
+  const isCount = !isDate && attempt(given + 0.5).problem?.code === 'notWhole';
+  const step = isDate ? daysPerWeek : isCount ? 1 : Math.abs(given) * part;
+  const others = [given + step, given - step].flatMap((other) => {
+    const { problem } = attempt(other);
+    if (problem === null || !('name' in problem) || problem.name !== name) return other;
+    const limit = isCount ? null : limitBetween(problem, given, other);
+    if (limit === null) return [];
+    return attempt(limit).problem === null ? limit : (given + limit) / 2;
+  });
+  return others.filter((other) => other !== given);
+}
+
+/** Where an input is refused beyond; null where that cannot be told. */
+function limitBetween(problem: Problem, given: number, other: number): number | null {
+  if (problem.code === 'percentForShare') return given <= 1 ? 1 : null;
+  if (problem.code !== 'outOfRange') return null;
+  const { atMost, atLeast, below, above } = problem;
+  return (other > given ? (atMost ?? below) : (atLeast ?? above)) ?? null;
+}
+
+function distance(base: Scalar, answer: Variation['answer']): number {
+  if ('refused' in answer) return Infinity;
+  const { value } = answer;
+  if (typeof base === 'number' && typeof value === 'number') return Math.abs(value - base);
+  return value === base ? 0 : 1;
+}

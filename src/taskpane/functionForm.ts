@@ -1,0 +1,121 @@
+/** One function: what it asks, field by field, and its formula put into the selected cell. */
+import { quoteSheet } from '../workbook/cellAddress';
+import { call } from '../workbook/expressions';
+import type { ListedFunction } from '../workbook/functionHelp';
+import type { Expression, LiveWorkbook } from '../workbook/port';
+import type { NearestNames } from '../templates/sayListProblem';
+import { catalogue } from '../texts/catalogue';
+import { fill } from '../texts/fill';
+import { element, paneId, setText } from './elements';
+import { exampleArguments } from './exampleArguments';
+import type { Notice } from './notice';
+import { failureSentence } from './problemSentence';
+import { addressOf, formulaOf, putFormula } from './putFormula';
+import { typedArgument } from './typedArgument';
+
+const words = catalogue.pane.functionList;
+
+export interface FunctionFormParts {
+  readonly workbook: LiveWorkbook;
+  readonly nearestNames: NearestNames;
+  /** Where the pages of the functions are; with its slash. */
+  readonly pages: string;
+  readonly notice: Notice;
+}
+
+export interface FunctionForm {
+  readonly element: HTMLElement;
+  readonly heading: HTMLElement;
+  /** Puts the formula into the selected cell, and says what came of it. */
+  put(): Promise<void>;
+}
+
+export function createFunctionForm(listed: ListedFunction, parts: FunctionFormParts): FunctionForm {
+  const { id, description, parameters, example } = listed;
+  const { workbook, notice } = parts;
+  const given = exampleArguments(example, id);
+  const preview = element('code');
+  const fields = parameters.map(({ name, description: help, optional = false }, place) => {
+    const fieldId = paneId(`argument-${name}`);
+    const input = element('input', {
+      id: fieldId,
+      type: 'text',
+      autocomplete: 'off',
+      spellcheck: 'false',
+      'aria-describedby': `${fieldId}-help`,
+    });
+    input.value = given[place] ?? '';
+    input.addEventListener('input', () => show());
+    const take = element('button', { type: 'button', 'aria-describedby': `${fieldId}-label` }, words.take);
+    take.addEventListener('click', () => void takeSelection(input));
+    return {
+      name,
+      optional,
+      input,
+      element: element(
+        'div',
+        { class: 'field' },
+        element(
+          'label',
+          { for: fieldId, id: `${fieldId}-label` },
+          optional ? fill(words.optional, { name }) : name,
+        ),
+        element('div', { class: 'control' }, input, take),
+        element('p', { id: `${fieldId}-help`, class: 'help' }, help),
+      ),
+    };
+  });
+  const compute = (): Expression =>
+    call(
+      id,
+      ...fields.map(({ input }) =>
+        input.value.trim() === '' ? null : { typed: typedArgument(input.value) },
+      ),
+    );
+  const show = (): void => setText(preview, formulaOf(compute()));
+  const takeSelection = async (input: HTMLInputElement): Promise<void> => {
+    try {
+      const area = await workbook.selection();
+      if (area === null) return notice.warn(words.noCell);
+      input.value = `${quoteSheet(area.sheet)}!${addressOf(area)}`;
+      show();
+    } catch (cause) {
+      notice.warn(failureSentence(cause));
+    }
+  };
+  show();
+  const heading = element('h3', { tabindex: -1 }, id);
+  return {
+    heading,
+    element: element(
+      'div',
+      {},
+      heading,
+      element('p', {}, description),
+      element(
+        'p',
+        {},
+        element(
+          'a',
+          { href: `${parts.pages}${id}.html`, target: '_blank', rel: 'noopener' },
+          fill(words.page, { id }),
+        ),
+      ),
+      ...(fields.length === 0 ? [] : [element('p', { class: 'help' }, words.fields)]),
+      element('div', { class: 'fields' }, ...fields.map((field) => field.element)),
+      element('p', {}, preview),
+    ),
+    async put() {
+      const wanted = fields.find(({ optional, input }) => !optional && input.value.trim() === '');
+      if (wanted !== undefined) {
+        notice.warn(fill(words.wanted, { name: wanted.name }));
+        return wanted.input.focus();
+      }
+      const said = await putFormula(workbook, compute(), parts.nearestNames).catch((cause: unknown) => ({
+        wrong: failureSentence(cause),
+      }));
+      if ('wrong' in said) notice.warn(said.wrong);
+      else notice.say(said.written);
+    },
+  };
+}

@@ -1,0 +1,99 @@
+/**
+ * The working of one cell: its formula unfolded, and each call explained. A part of its own, because it is loaded when
+ * it is first asked for.
+ */
+import type { CallWorking } from '../functions/explain';
+import { knownTemplates, functionNamespace } from '../templates/sheets';
+import { isCellError, type Area, type LiveWorkbook, type ReadValue } from '../workbook/port';
+import {
+  unfoldFormula,
+  type Unfolded,
+  type UnfoldedArgument,
+  type UnfoldOptions,
+} from '../workbook/unfoldFormula';
+
+/** A function as functions.json describes it. */
+export interface FunctionText {
+  readonly id: string;
+  readonly description: string;
+  readonly parameters: readonly { readonly name: string; readonly description: string }[];
+}
+
+/** The worksheet functions, by id; null for an id that there is not. */
+export interface FunctionTools {
+  readonly run: UnfoldOptions['run'];
+  readonly explain: (id: string, args: readonly unknown[]) => CallWorking | null;
+  /** What was put in, in words. */
+  readonly sayInputs: (id: string, args: readonly unknown[]) => readonly string[];
+}
+
+export interface InputWorking {
+  /** In words, with the unit. */
+  readonly description: string;
+  /** null where it cannot be worked out here. */
+  readonly value: string | null;
+  /** null when it is left out. */
+  readonly argument: UnfoldedArgument | null;
+}
+
+export interface ExplainedCall {
+  readonly id: string;
+  readonly isAsked: boolean | null;
+  /** What the function gives; null where there is none of that id. */
+  readonly sentence: string | null;
+  readonly inputs: readonly InputWorking[];
+  /** null where an input cannot be worked out here. */
+  readonly working: CallWorking | null;
+}
+
+export interface Working {
+  readonly at: Area;
+  readonly shown: ReadValue;
+  /** What is worked out here when the cell shows something else; undefined when they agree. */
+  readonly another: ReadValue | undefined;
+  readonly calls: readonly ExplainedCall[];
+  readonly notFollowed: Unfolded['notFollowed'];
+}
+
+/** null for a cell without a function of ours. @throws HostError */
+export type ReadWorking = (
+  workbook: LiveWorkbook,
+  at: Area,
+) => Promise<Working | 'unreadable' | 'noFunctions' | null>;
+
+const tables = knownTemplates.flatMap((template) => template.tables.map(({ name }) => name));
+
+export async function readWorking(
+  workbook: LiveWorkbook,
+  at: Area,
+  { run, explain, sayInputs }: FunctionTools,
+  described: readonly FunctionText[],
+): Promise<Working | 'unreadable' | null> {
+  const unfolded = await unfoldFormula(workbook, at, { namespace: functionNamespace, tables, run });
+  if (unfolded === null || unfolded === 'unreadable') return unfolded;
+  const { shown, result, calls, notFollowed } = unfolded;
+  const explained = calls.map(({ id, isAsked, args, values }): ExplainedCall => {
+    const text = described.find((one) => one.id === id);
+    const given = values.map((one) => one?.value);
+    const said = sayInputs(id, given);
+    const inputs = (text?.parameters ?? []).map(({ description }, index) => ({
+      description,
+      value: values[index] === null ? null : (said[index] ?? ''),
+      argument: args[index] ?? null,
+    }));
+    const working = values.includes(null) ? null : explain(id, given);
+    return { id, isAsked, sentence: text?.description ?? null, inputs, working };
+  });
+  const another = result === undefined || isSame(shown, result) ? undefined : result;
+  return { at, shown, another, calls: explained, notFollowed };
+}
+
+/** A formula that points at an empty cell shows 0; hosts differ in the last digits and on what an error says. */
+function isSame(shown: ReadValue, result: ReadValue): boolean {
+  if (isCellError(shown) || isCellError(result)) {
+    return isCellError(shown) && isCellError(result) && shown.error === result.error;
+  }
+  const other = result ?? 0;
+  if (typeof shown !== 'number' || typeof other !== 'number') return shown === other;
+  return Math.abs(shown - other) <= 1e-9 * Math.max(Math.abs(shown), Math.abs(other));
+}

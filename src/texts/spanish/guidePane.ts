@@ -1,0 +1,48 @@
+/** In Spanish: what the pane says of the function reference and the crop guide. */
+import type { Translated } from '../translated';
+
+export const guidePane: Pick<Translated['pane'], 'fetched' | 'functionList' | 'crops'> = {
+  fetched: {
+    fetching: 'Cargando…',
+    failed: 'No se pudo cargar. Revise la conexión e inténtelo de nuevo.',
+  },
+  functionList: {
+    heading: 'Funciones',
+    lead: 'Todas las funciones: qué pide y qué da cada una, y una fórmula para empezar.',
+    open: 'Mostrar las funciones',
+    search: 'Buscar en las funciones',
+    count: '{count} {count|función|funciones}',
+    all: 'Todas las funciones',
+    page: 'Todo sobre {id}, con un ejemplo resuelto',
+    optional: '{name} (se puede omitir)',
+    take: 'Tomar la selección',
+    fields:
+      'Los campos tienen un ejemplo. Escriba lo suyo, como 85%, 2026-05-02, cucumber o B2; o elija celdas y tómelas.',
+    put: 'Poner en la celda elegida',
+    putWhere: 'Elija primero una celda vacía. Lo que hay en una celda nunca se reemplaza.',
+    written: '{formula} está ahora en {cell}.',
+    noCell: 'No se escribió nada. Elija una celda vacía de una hoja e inténtelo de nuevo.',
+    manyCells: 'No se escribió nada. {cells} es más de una celda: elija una sola vacía e inténtelo de nuevo.',
+    occupied: 'No se escribió nada, pues {cell} no está vacía. Elija una celda vacía e inténtelo de nuevo.',
+    wanted: 'No se escribió nada. Complete {name}.',
+  },
+  crops: {
+    heading: 'Cultivos',
+    lead: 'Cada cultivo de la referencia con sus cifras, para qué sirve y señales de problemas, lado a lado.',
+    open: 'Mostrar los cultivos',
+    search: 'Buscar en los cultivos',
+    searchHelp: 'Un nombre comercial, como zucchini, o una palabra de una señal, como amargo.',
+    use: 'Sirve para',
+    anyUse: 'cualquier uso',
+    units: 'Unidades de las cifras',
+    unitSystems: { us: 'ft, in, °F, lb', metric: 'm, cm, °C, kg' },
+    choose: 'Cultivos que comparar, hasta {most}',
+    names: 'también {names}',
+    count: '{count} {count|cultivo|cultivos}',
+    tooMany: 'Lado a lado van a lo sumo {most} cultivos: quite antes la marca de uno.',
+    nobody: 'Marque un cultivo para ver sus cifras.',
+    sources: 'Con fuentes',
+    noFigure: 'ninguna publicada',
+    cautions: 'Precauciones',
+  },
+};

@@ -1,0 +1,129 @@
+/** Functions and crops in the product's own page: looked up, put into a cell, compared, and read on pages of their own. */
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import { join } from 'node:path';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { wrapperFiles } from '../functions/describedFunctions';
+import { gridHands, type GridHands } from './gridPage/gridHands';
+import { openGridPage, type GridPage } from './gridPage/openGridPage';
+
+const source = join(import.meta.dirname, '../../src');
+interface Pages {
+  writePages(): Promise<Readonly<Record<string, string>>>;
+}
+const FunctionPages = createRequire(import.meta.url)(join(source, 'entries/functionPagesPlugin.cjs')) as new (
+  said: object,
+) => Pages;
+
+describe('the guide in the page', { timeout: 240_000 }, () => {
+  let open: GridPage;
+  let hands: GridHands;
+  beforeAll(async () => {
+    const writing = new FunctionPages({ files: wrapperFiles, readme: 'README.md' }).writePages();
+    open = await openGridPage({
+      script: join(source, 'entries/browser.ts'),
+      frame: join(source, 'entries/browser.html'),
+    });
+    hands = gridHands(open.page);
+    const pages = await writing;
+    const styles = ['taskpane/colours.css', 'entries/functionPages.css'].map((file) =>
+      readFileSync(join(source, file), 'utf8'),
+    );
+    await open.page.context().route('**/functions/*', (route) => {
+      const name = new URL(route.request().url()).pathname.split('/').at(-1) ?? '';
+      return name === 'pages.css'
+        ? route.fulfill({ contentType: 'text/css', body: styles.join('\n') })
+        : route.fulfill({ contentType: 'text/html', body: pages[name] ?? 'no such page' });
+    });
+    await says(/To look at \(\d+\)/);
+  }, 240_000);
+  afterAll(() => open.close());
+
+  const pane = () => open.page.locator('#pane');
+  const section = (name: string) =>
+    pane().locator('section', { has: open.page.getByRole('heading', { name, exact: true, level: 2 }) });
+  const says = async (text: string | RegExp): Promise<void> =>
+    pane().getByText(text).first().waitFor({ timeout: 60_000, state: 'attached' });
+  const press = (name: string): Promise<void> =>
+    pane().getByRole('button', { name, exact: true }).click({ timeout: 60_000 });
+  const shows = (cell: string, value: string): Promise<void> =>
+    expect.poll(() => hands.shown(cell), { timeout: 60_000, interval: 500 }).toEqual([[value]]);
+
+  test('a function is found, its formula put into an empty cell and undone, and never over another', async () => {
+    await press('Show the functions');
+    await section('Functions').getByLabel('Search the functions').fill('acre spacing');
+    await section('Functions')
+      .getByRole('button', { name: /^PLANTS\.DENSITY/ })
+      .click();
+    // Under the table of plots.
+    await hands.goTo('B40');
+    await press('Put into the selected cell');
+    await says('=CUCURBIT.PLANTS.DENSITY(2,36) stands in Plots B40 now.');
+    // 43,560 sq ft an acre / (2 ft x 3 ft); of 4 ft half of it.
+    await shows('B40', '7260');
+    await section('Functions').getByLabel('row_spacing').fill('4');
+    await hands.goTo('B40');
+    await press('Put into the selected cell');
+    await says('Plots B40 is not empty');
+    await shows('B40', '7260');
+    // Empty again once it is undone.
+    await hands.press('Control+z');
+    await press('Put into the selected cell');
+    await shows('B40', '3630');
+  });
+
+  test('selected cells are taken for an argument', async () => {
+    await hands.typeAlong('B41', ['36']);
+    await hands.goTo('B41');
+    await section('Functions').getByLabel('row_spacing').fill('4');
+    await section('Functions')
+      .locator('.field', { has: open.page.getByLabel('plant_spacing') })
+      .getByRole('button')
+      .click();
+    await hands.goTo('C41');
+    await press('Put into the selected cell');
+    await shows('C41', '3630');
+  });
+
+  test('its page opens beside the workbook, and leads to the others', async () => {
+    const [page] = await Promise.all([
+      open.page.context().waitForEvent('page'),
+      section('Functions')
+        .getByRole('link', { name: /^Everything on PLANTS\.DENSITY/ })
+        .click(),
+    ]);
+    await page.getByRole('heading', { name: 'PLANTS.DENSITY', level: 1 }).waitFor();
+    expect(await page.locator('output').first().textContent()).toBe('7260');
+    await page.setViewportSize({ width: 320, height: 700 });
+    expect(await page.evaluate('document.documentElement.scrollWidth')).toBeLessThanOrEqual(320);
+    await page.getByRole('link', { name: 'All functions' }).click();
+    await page.getByRole('link', { name: 'SEED.NEEDED' }).click();
+    await page.getByRole('heading', { name: 'SEED.NEEDED', level: 1 }).waitFor();
+    await page.close();
+  });
+
+  test('crops stand side by side in a wide pane, one under the other in a narrow one', async () => {
+    await press('Show the crops');
+    await section('Crops').getByLabel('Search the crops').fill('pickle');
+    for (const name of ['pickling cucumber', 'bush cucumber']) {
+      await section('Crops')
+        .getByRole('checkbox', { name: new RegExp(`^${name}`) })
+        .check();
+    }
+    const tops = (): Promise<number[]> =>
+      section('Crops')
+        .locator('.side-by-side')
+        .first()
+        .locator('> div')
+        .evaluateAll((all) => all.map((one) => one.getBoundingClientRect().top));
+    await open.page.setViewportSize({ width: 600, height: 900 });
+    await expect.poll(async () => new Set(await tops()).size, { timeout: 20_000 }).toBe(1);
+    await open.page.setViewportSize({ width: 320, height: 900 });
+    await expect.poll(async () => new Set(await tops()).size, { timeout: 20_000 }).toBe(2);
+    for (const name of ['Crops', 'Functions']) {
+      const over = await section(name).evaluate((one) => one.scrollWidth - one.clientWidth);
+      expect(over, name).toBeLessThanOrEqual(0);
+    }
+    expect(open.troubles).toEqual([]);
+  });
+});

@@ -1,0 +1,61 @@
+/** The picture of a plot in the product's own page: as many marks as its Plants cell says, and into a sheet. */
+import { join } from 'node:path';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { openGridPage, type GridPage } from './gridPage/openGridPage';
+
+const entries = join(import.meta.dirname, '../../src/entries');
+
+describe('the picture of a plot in the page', { timeout: 240_000 }, () => {
+  let open: GridPage;
+  beforeAll(async () => {
+    open = await openGridPage({
+      script: join(entries, 'browser.ts'),
+      frame: join(entries, 'browser.html'),
+    });
+    await says(/To look at \(\d+\)/);
+  }, 240_000);
+  afterAll(() => open.close());
+
+  const pane = () => open.page.locator('#pane');
+  const says = async (text: string | RegExp): Promise<void> =>
+    pane().getByText(text).first().waitFor({ timeout: 60_000, state: 'attached' });
+  const picture = (name: RegExp) => pane().getByRole('img', { name });
+  /** What the list says of the plot is its Plants cell. */
+  const plantsOf = async (plot: string): Promise<number> => {
+    const line = await pane().locator('.line', { hasText: plot }).first().textContent();
+    return Number(/([\d]+) plants/.exec(line ?? '')?.[1]);
+  };
+  const marks = (name: RegExp) =>
+    picture(name).locator('[data-part="plants"] > *, [data-part="pollenizers"] > *').count();
+  const choose = (plot: string): Promise<void> =>
+    pane().locator('.line', { hasText: plot }).first().locator('input').check({ timeout: 60_000 });
+
+  test('as many marks as the Plants cell says, in rows, hills and beds', async () => {
+    await choose('Creek 2');
+    await pane().getByText('Picture of the chosen plot').click();
+    await picture(/^Creek 2: /).waitFor({ timeout: 60_000 });
+    // 24 ft hold 4 rows 5 ft apart, each of 100 plants a foot apart.
+    expect(await plantsOf('Creek 2')).toBe(400);
+    expect(await marks(/^Creek 2: /)).toBe(400);
+    for (const plot of ['Creek 3', 'Tunnel']) {
+      await choose(plot);
+      const name = new RegExp(`^${plot}: `);
+      await picture(name).waitFor({ timeout: 60_000 });
+      expect(await marks(name)).toBe(await plantsOf(plot));
+    }
+  });
+
+  test('it goes into a sheet, drawn by what the page brings along', async () => {
+    await pane().getByRole('button', { name: 'Put this picture into a sheet' }).click();
+    await says('1 picture put into the sheet Plot pictures.');
+  });
+
+  test('nothing of it sticks out of a narrow pane, and the page had no trouble', async () => {
+    for (const width of [600, 400, 320]) {
+      await open.page.setViewportSize({ width, height: 700 });
+      const beyond = (): Promise<number> => pane().evaluate((one) => one.scrollWidth - one.clientWidth);
+      await expect.poll(beyond, { timeout: 20_000 }).toBeLessThanOrEqual(0);
+    }
+    expect(open.troubles).toEqual([]);
+  });
+});
