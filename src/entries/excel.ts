@@ -5,7 +5,8 @@ import { mountPane } from '../taskpane/mountPane';
 import { offerPutBack } from '../taskpane/offerPutBack';
 import { showOpening } from '../taskpane/openingNotice';
 import { functionNamespace } from '../templates/sheets';
-import { paneTools } from './paneTools';
+import { functionsOfPage } from './functionsOfPage';
+import { sharedTools } from './sharedTools';
 import '../taskpane/pane.css';
 import './excel.css';
 
@@ -15,7 +16,7 @@ async function open(root: HTMLElement, library: HTMLElement): Promise<void> {
   if (typeof reached === 'string') return notice.failed(reached);
   const workbook = openExcelWorkbook({ ...reached, namespace: functionNamespace });
   await offerPutBack(root, workbook);
-  await mountPane(root, workbook, paneTools);
+  await mountPane(root, workbook, { ...sharedTools, ...functionsOfPage });
 }
 
 void open(document.getElementById('pane') as HTMLElement, document.getElementById('office') as HTMLElement);

@@ -38,5 +38,6 @@ import { takesFormattedNumbers } from '../hosts/excel/takesFormattedNumbers';
 
 /** For the pane beside it: a second copy of the functions would register itself in place of these. */
 export { functionTools } from './functionTools';
+export { homeworkProblems } from '../functions/homeworkProblems';
 
 formatResultsIf(takesFormattedNumbers);

@@ -1,4 +1,5 @@
 import type { FunctionTools, ReadWorking } from '../taskpane/readWorking';
+import { guideWhenAsked } from './guideWhenAsked';
 
 /**
  * Following formulas is a part of the page that is loaded when it is first asked for.
@@ -6,13 +7,13 @@ import type { FunctionTools, ReadWorking } from '../taskpane/readWorking';
  * @param functionsThere the worksheet functions; undefined while the page has not loaded them
  */
 export const workingWhenAsked =
-  (functionsThere: () => FunctionTools | undefined): ReadWorking =>
+  (functionsThere: () => Promise<FunctionTools | undefined>): ReadWorking =>
   async (workbook, at) => {
-    const tools = functionsThere();
+    const tools = await functionsThere();
     if (tools === undefined) return 'noFunctions';
-    const [{ readWorking }, { functionHelp }] = await Promise.all([
+    const [{ readWorking }, described] = await Promise.all([
       import('../taskpane/readWorking'),
-      import('./functions?help'),
+      guideWhenAsked.functionList(),
     ]);
-    return readWorking(workbook, at, tools, functionHelp);
+    return readWorking(workbook, at, tools, described);
   };

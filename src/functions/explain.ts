@@ -39,8 +39,7 @@ export interface CallWorking {
 
 /** One input varied alone. */
 export interface Effect {
-  /** Which parameter, from 0. */
-  readonly index: number;
+  readonly name: string;
   readonly changes: readonly { readonly given: string; readonly answer: string }[];
   /** Whether the answer is another then. */
   readonly matters: boolean;
@@ -82,8 +81,8 @@ export function explainCall(definition: FunctionDefinition, args: readonly unkno
     result: sayOutcome(outcome),
     unit: !('error' in outcome) && typeof outcome.value === 'number' ? sayUnit(unit, outcome.value) : '',
     isRefused: 'error' in outcome,
-    effects: varyInputs(definition, args).map(({ index, holds, variations, effect }) => ({
-      index,
+    effects: varyInputs(definition, args).map(({ name, holds, variations, effect }) => ({
+      name: sayQuantityName(name),
       matters: effect > 0,
       changes: variations.map(({ given, answer: then }) => ({
         given: sayArgument(given, holds === 'date'),

@@ -2,6 +2,7 @@
 import { makeProblems, type Problem } from '../calc/homework/makeProblems';
 import type { Argument } from '../calc/homework/problemKinds';
 import { catalogue } from '../texts/catalogue';
+import { homeworkProblemTexts } from '../texts/catalogue/homeworkProblems';
 import { fill } from '../texts/fill';
 import { dayOfSerial, isoOfDay } from '../workbook/serialDate';
 import { answering } from './answering';
@@ -29,7 +30,7 @@ function inWords({ id, args }: Problem): HomeworkProblem {
   const outcome = definition.run(cells);
   if ('error' in outcome) throw new Error(`${id}: ${outcome.message}`);
   const first = Array.isArray(outcome.value) ? outcome.value[0]?.[0] : outcome.value;
-  const texts: Readonly<Record<string, string>> = catalogue.homework.problems;
+  const texts: Readonly<Record<string, string>> = homeworkProblemTexts;
   const said = definition.parameters.map(({ name }, i) => {
     const argument = args[i];
     return [name, argument === undefined ? '' : say(argument)] as const;

@@ -1,5 +1,5 @@
 /** What an answer becomes when one input alone is a little different, for each input that is a number or a date. */
-import type { Problem } from '../calc/errors';
+import { CalcError, type Problem } from '../calc/errors';
 import { daysPerWeek } from '../calc/units/units';
 import { serialOfDay } from '../workbook/serialDate';
 import type { FunctionDefinition, Parameter, Scalar } from './define';
@@ -15,8 +15,6 @@ export interface Variation {
 }
 
 export interface VariedInput {
-  /** Which parameter, from 0. */
-  readonly index: number;
   readonly name: string;
   readonly holds: 'number' | 'date';
   /** One or two: more, then less. */
@@ -33,15 +31,15 @@ export function varyInputs(definition: FunctionDefinition, args: readonly unknow
   const varied = definition.parameters.flatMap(({ name, holds, read }, index): VariedInput[] => {
     const given = holds === undefined ? null : numberIn(read, args[index], holds);
     if (holds === undefined || given === null) return [];
-    const withOther = (other: number): ReturnType<FunctionDefinition['explain']> =>
-      definition.explain(args.map((arg, i) => (i === index ? other : arg)));
-    const variations = othersNear(given, holds, name, withOther).map((other): Variation => {
-      const { outcome } = withOther(other);
+    const withOther = (other: number): unknown[] => args.map((arg, i) => (i === index ? other : arg));
+    const attempt: Attempt = (other) => problemWith(definition, withOther(other));
+    const variations = othersNear(given, holds, name, attempt).map((other): Variation => {
+      const outcome = definition.run(withOther(other));
       if ('error' in outcome) return { given: other, answer: { refused: outcome.message } };
       return { given: other, answer: { value: outcome.value as Scalar } };
     });
     const effect = Math.max(...variations.map((variation) => distance(base, variation.answer)));
-    return variations.length === 0 ? [] : [{ index, name, holds, variations, effect }];
+    return variations.length === 0 ? [] : [{ name, holds, variations, effect }];
   });
   return varied.sort((one, other) => (one.effect === other.effect ? 0 : other.effect - one.effect));
 }
@@ -53,19 +51,30 @@ function numberIn(read: Parameter<unknown>['read'], raw: unknown, holds: 'number
   return holds === 'date' ? serialOfDay(value) : value;
 }
 
-type Attempt = (other: number) => { readonly problem: Problem | null };
+/** What is refused with that input; null when nothing is. */
+type Attempt = (other: number) => Problem | null;
+
+function problemWith(definition: FunctionDefinition, args: readonly unknown[]): Problem | null {
+  try {
+    definition.calculate(definition.read(args));
+    return null;
+  } catch (error) {
+    if (error instanceof CalcError) return error.problem;
+    throw error;
+  }
+}
 
 /** A week for a date, one for what must be whole, else a tenth, and no further than the function lets it. */
 function othersNear(given: number, holds: 'number' | 'date', name: string, attempt: Attempt): number[] {
   const isDate = holds === 'date';
-  const isCount = !isDate && attempt(given + 0.5).problem?.code === 'notWhole';
+  const isCount = !isDate && attempt(given + 0.5)?.code === 'notWhole';
   const step = isDate ? daysPerWeek : isCount ? 1 : Math.abs(given) * part;
   const others = [given + step, given - step].flatMap((other) => {
-    const { problem } = attempt(other);
+    const problem = attempt(other);
     if (problem === null || !('name' in problem) || problem.name !== name) return other;
     const limit = isCount ? null : limitBetween(problem, given, other);
     if (limit === null) return [];
-    return attempt(limit).problem === null ? limit : (given + limit) / 2;
+    return attempt(limit) === null ? limit : (given + limit) / 2;
   });
   return others.filter((other) => other !== given);
 }

@@ -1,6 +1,7 @@
 /** One function: what it asks, field by field, and its formula put into the selected cell. */
 import { quoteSheet } from '../workbook/cellAddress';
 import { call } from '../workbook/expressions';
+import { addressOf } from '../workbook/formulaCells';
 import type { ListedFunction } from '../workbook/functionHelp';
 import type { Expression, LiveWorkbook } from '../workbook/port';
 import type { NearestNames } from '../templates/sayListProblem';
@@ -10,7 +11,7 @@ import { element, paneId, setText } from './elements';
 import { exampleArguments } from './exampleArguments';
 import type { Notice } from './notice';
 import { failureSentence } from './problemSentence';
-import { addressOf, formulaOf, putFormula } from './putFormula';
+import { formulaOf, putFormula } from './putFormula';
 import { typedArgument } from './typedArgument';
 
 const words = catalogue.pane.functionList;

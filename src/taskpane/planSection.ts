@@ -72,9 +72,11 @@ export function createPlanSection(workbook: LiveWorkbook, place: PlanPlace, acti
     const over = lines === null ? '' : nameTypedOver(lines);
     const own = (await workbook.sheets()).filter((sheet) => sheet.used !== null && !isOurs(sheet));
     const sheets = own.map(({ name }) => name).join(', ');
+    const columns = await nameOwnColumns(workbook);
     const said = [
       words.saved,
       ...(own.length === 0 ? [] : [fill(words.ownSheets, { sheets })]),
+      ...(columns === '' ? [] : [fill(words.ownColumns, { columns })]),
       ...(over === '' ? [] : [fill(words.typedOver, { cells: over })]),
     ];
     notice.say(said.join(' '));
@@ -207,6 +209,20 @@ function nameTypedOver(read: LinesRead): string {
   });
   const more = over.length - named.length;
   return named.join(', ') + (more > 0 ? fill(catalogue.pane.tools.andMore, { more }) : '');
+}
+
+/** Columns that people put into tables of ours. */
+async function nameOwnColumns(workbook: LiveWorkbook): Promise<string> {
+  const tables = knownTemplates.flatMap((template) => template.tables);
+  const named = await Promise.all(
+    tables.map(async ({ name, columns }) => {
+      const there = await workbook.readTable(name);
+      const own =
+        there?.headers.filter((header) => columns.every((column) => column.header !== header)) ?? [];
+      return own.map((header) => fill(words.ownColumn, { header, sheet: there?.area.sheet ?? '' }));
+    }),
+  );
+  return named.flat().join(', ');
 }
 
 function isOurs({ mark }: SheetInfo): boolean {

@@ -13,6 +13,7 @@ import { figureOf } from './standIns';
 
 const { pane: words, refused } = catalogue.plotPictures;
 const { length } = catalogue.sheets.plots.columns;
+const { sameName } = catalogue.sheets.plots.remarks;
 const { unnamedLine } = catalogue.pane.plots;
 /** As the Plots sheet has it above its lengths. */
 const metricLength = 'm';
@@ -69,13 +70,18 @@ export function createPlotPicture(desk: PlotDesk, tools: PlotPictureTools): Plot
     const pictures: DrawnPlot[] = [];
     const left: string[] = [];
     let why = '';
+    const { lines } = from.lines;
+    const names = lines.map((line) => nameOf(line).toLowerCase());
     for (const index of indexes) {
-      const asked = askOf(from, index);
+      // A picture is known by its plot's name, and the first plot of a name has it.
+      const name = names[index] ?? '';
+      const isSecond = name !== '' && names.indexOf(name) < index;
+      const asked: Asked = isSecond ? { wrong: sameName } : askOf(from, index);
       const drawn = 'wrong' in asked ? asked : await tools.drawPlotForSheet(asked.value);
       if ('value' in drawn) pictures.push(drawn.value);
       else {
         why = drawn.wrong;
-        left.push(nameOf(from.lines.lines[index]) || fill(unnamedLine, { line: index + 1 }));
+        left.push(nameOf(lines[index]) || fill(unnamedLine, { line: index + 1 }));
       }
     }
     if (pictures.length === 0) return notice.warn(indexes.length === 1 ? why : words.nothing);
@@ -105,13 +111,12 @@ export function createPlotPicture(desk: PlotDesk, tools: PlotPictureTools): Plot
         putWhenSettled(({ lines }) => Array.from({ length: countUsed(lines) }, (_, index) => index)),
       ),
     ),
-    older,
   );
   all.addEventListener('toggle', () => void redraw());
   desk.onPlace(() => void redraw());
 
   return {
-    element: all,
+    element: element('div', {}, all, older),
     show(state) {
       read = typeof state === 'object' ? state : null;
       void redraw();

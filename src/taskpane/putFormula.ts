@@ -1,6 +1,6 @@
 /** Puts a formula into the selected cell, when that is a single one and empty. */
-import { cellAddress } from '../workbook/cellAddress';
-import type { Area, Expression, LiveWorkbook } from '../workbook/port';
+import { addressOf } from '../workbook/formulaCells';
+import type { Expression, LiveWorkbook } from '../workbook/port';
 import { printFormula } from '../workbook/printFormula';
 import type { NearestNames } from '../templates/sayListProblem';
 import { sayFormulaFault } from '../templates/sayFormulaFault';
@@ -12,12 +12,6 @@ const { functionList: words, undo } = catalogue.pane;
 
 export const formulaOf = (compute: Expression): string =>
   printFormula(compute, { namespace: functionNamespace, table: null });
-
-/** Of one cell B2, of several B2:C9; without the sheet. */
-export function addressOf({ row, column, rows, columns }: Area): string {
-  const first = cellAddress(row, column);
-  return rows * columns === 1 ? first : `${first}:${cellAddress(row + rows - 1, column + columns - 1)}`;
-}
 
 /** What is said of it. @throws HostError */
 export async function putFormula(

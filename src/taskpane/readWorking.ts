@@ -4,6 +4,7 @@
  */
 import type { CallWorking } from '../functions/explain';
 import { knownTemplates, functionNamespace } from '../templates/sheets';
+import type { FunctionHelp } from '../workbook/functionHelp';
 import { isCellError, type Area, type LiveWorkbook, type ReadValue } from '../workbook/port';
 import {
   unfoldFormula,
@@ -11,13 +12,6 @@ import {
   type UnfoldedArgument,
   type UnfoldOptions,
 } from '../workbook/unfoldFormula';
-
-/** A function as functions.json describes it. */
-export interface FunctionText {
-  readonly id: string;
-  readonly description: string;
-  readonly parameters: readonly { readonly name: string; readonly description: string }[];
-}
 
 /** The worksheet functions, by id; null for an id that there is not. */
 export interface FunctionTools {
@@ -67,7 +61,7 @@ export async function readWorking(
   workbook: LiveWorkbook,
   at: Area,
   { run, explain, sayInputs }: FunctionTools,
-  described: readonly FunctionText[],
+  described: readonly FunctionHelp[],
 ): Promise<Working | 'unreadable' | null> {
   const unfolded = await unfoldFormula(workbook, at, { namespace: functionNamespace, tables, run });
   if (unfolded === null || unfolded === 'unreadable') return unfolded;

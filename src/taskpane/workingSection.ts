@@ -38,12 +38,18 @@ export function createWorkingSection(workbook: LiveWorkbook, readWorking: ReadWo
       (cause: unknown) => setText(trouble, fill(words.goneThere, { problem: problemSentence(cause) })),
     );
   };
+  const foldedParts = (): HTMLDetailsElement[] => [...content.querySelectorAll('details')];
+  const sayPart = (part: HTMLDetailsElement): string => part.querySelector('summary')?.textContent ?? '';
   const draw = (working: Working | null): void => {
     const next = JSON.stringify(working);
     if (next === drawn) return;
     drawn = next;
+    const unfolded = foldedParts()
+      .filter(({ open }) => open)
+      .map(sayPart);
     const focused = content.contains(document.activeElement) ? document.activeElement?.textContent : null;
     content.replaceChildren(...(working === null ? [] : workingView(working, reveal)));
+    for (const part of foldedParts()) part.open = unfolded.includes(sayPart(part));
     if (focused == null) return;
     const again = [...content.querySelectorAll('button')].find(({ textContent }) => textContent === focused);
     (again ?? content).focus({ preventScroll: true });

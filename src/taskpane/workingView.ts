@@ -5,6 +5,7 @@ import type { CallWorking, Effect, WorkingLine } from '../functions/explain';
 import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
 import { element } from './elements';
+import type { UnfoldedArgument } from '../workbook/unfoldFormula';
 import type { ExplainedCall, InputWorking, Working } from './readWorking';
 
 const words = catalogue.pane.working;
@@ -14,13 +15,8 @@ type Reveal = (area: Area) => void;
 /** One result, then each call; the innermost first, as they are worked out. */
 export function workingView(working: Working, reveal: Reveal): HTMLElement[] {
   const { at, shown, another, calls, notFollowed } = working;
-  const there = element('button', { type: 'button' }, fill(words.shown, { cell: sayCell(at) }));
-  there.addEventListener('click', () => reveal(at));
-  const answer = element(
-    'dl',
-    {},
-    element('div', {}, element('dt', {}, there), element('dd', {}, sayValue(shown))),
-  );
+  const there = linkTo(at, fill(words.shown, { cell: sayCell(at) }), reveal);
+  const answer = pair(there, sayValue(shown));
   return [
     answer,
     ...(another === undefined
@@ -48,52 +44,50 @@ function sayValue(value: ReadValue): string {
   return String(typeof value === 'number' ? Number(value.toPrecision(12)) : value);
 }
 
-function callView({ id, isAsked, sentence, inputs, working }: ExplainedCall, reveal: Reveal): HTMLElement {
-  const idle = isAsked === true ? '' : isAsked === null ? words.call.askedUnknown : words.call.notAsked;
-  return element(
-    'article',
-    {},
-    element('h3', {}, id),
-    element('p', { class: 'lead' }, sentence ?? words.call.unknown),
-    ...(idle === '' ? [] : [element('p', { class: 'note' }, idle)]),
-    ...(inputs.length === 0
-      ? []
-      : [
-          element('h4', {}, words.inputs.heading),
-          element('ul', { class: 'inputs' }, ...inputs.map((input) => inputView(input, reveal))),
-        ]),
-    ...(working === null ? [] : stepsView(working)),
-    ...(working === null ? [] : effectsView(working.effects, inputs)),
-  );
+/** Folded in where the formula does not come to it. */
+function callView(call: ExplainedCall, reveal: Reveal): HTMLElement {
+  const { id, isAsked } = call;
+  if (isAsked === false) {
+    const summary = element('summary', {}, element('h3', {}, fill(words.call.notAsked, { id })));
+    return element('details', {}, summary, element('article', {}, ...callParts(call, reveal)));
+  }
+  const unsure = isAsked === null ? [element('p', { class: 'note' }, words.call.askedUnknown)] : [];
+  return element('article', {}, element('h3', {}, id), ...unsure, ...callParts(call, reveal));
+}
+
+function callParts({ sentence, inputs, working }: ExplainedCall, reveal: Reveal): HTMLElement[] {
+  const parts: HTMLElement[] = [element('p', { class: 'lead' }, sentence ?? words.call.unknown)];
+  if (inputs.length > 0) {
+    const rows = inputs.map((input) => inputView(input, reveal));
+    parts.push(element('h4', {}, words.inputs.heading), element('ul', { class: 'inputs' }, ...rows));
+  }
+  if (working !== null) parts.push(...stepsView(working), ...effectsView(working.effects));
+  return parts;
 }
 
 function inputView({ description, value, argument }: InputWorking, reveal: Reveal): HTMLElement {
-  const said =
-    value === null
-      ? words.inputs.notKnown
-      : value !== ''
-        ? value
-        : argument === null
-          ? words.inputs.leftOut
-          : words.inputs.blank;
-  const links = (argument?.from ?? []).map((cells) => {
-    const button = element('button', { type: 'button' }, sayOrigin(cells));
-    button.addEventListener('click', () => reveal(cells.area));
-    return button;
-  });
-  const where: string[] = [];
-  if (argument !== null && argument.calls.length > 0) {
-    where.push(fill(words.inputs.given, { functions: argument.calls.join(', ') }));
-  } else if (argument?.isSum === true) where.push(fill(words.inputs.sum, { text: argument.text }));
-  else if (argument !== null && links.length === 0) where.push(words.inputs.written);
+  const blank = argument === null ? words.inputs.leftOut : words.inputs.blank;
+  const said = value === null ? words.inputs.notKnown : value === '' ? blank : value;
+  const origin = argument === null ? [] : originView(argument, reveal);
   return element(
     'li',
     {},
-    element('span', { class: 'input-name' }, description),
-    ' ',
-    element('strong', {}, said),
-    ...(where.length + links.length === 0 ? [] : [element('span', { class: 'origin' }, ...where, ...links)]),
+    description,
+    element('span', { class: 'origin' }, element('strong', {}, said), ...origin),
   );
+}
+
+function originView({ from, calls, isSum, text }: UnfoldedArgument, reveal: Reveal): (Node | string)[] {
+  const links = from.map((cells) => linkTo(cells.area, sayOrigin(cells), reveal));
+  if (calls.length > 0) return [fill(words.inputs.given, { functions: calls.join(', ') }), ...links];
+  if (isSum) return [fill(words.inputs.sum, { text })];
+  return links.length > 0 ? links : [words.inputs.written];
+}
+
+function linkTo(area: Area, text: string, reveal: Reveal): HTMLElement {
+  const button = element('button', { type: 'button' }, text);
+  button.addEventListener('click', () => reveal(area));
+  return button;
 }
 
 function sayOrigin({ area, label }: NamedCells): string {
@@ -109,25 +103,10 @@ function stepsView({ lines, result, unit, isRefused }: CallWorking): HTMLElement
   if (steps.length > 0) {
     parts.push(element('h4', {}, told), element('ol', { class: 'steps' }, ...steps.map(stepView)));
   } else if (!isRefused) parts.push(element('p', { class: 'hint' }, words.steps.none));
-  const answer = fill(words.call.answer, { answer: result, unit }).trim();
-  parts.push(
-    element(
-      'dl',
-      {},
-      element(
-        'div',
-        {},
-        element('dt', {}, isRefused ? words.call.refuses : words.call.gives),
-        element('dd', isRefused ? { class: 'wrong' } : {}, element('strong', {}, answer)),
-      ),
-    ),
-  );
-  const assumed = of('assumption').map(({ title, result: value, unit: of_, formula }) =>
-    fill(words.assumed.line, {
-      title,
-      value: fill(words.call.answer, { answer: value, unit: of_ }).trim(),
-      ground: formula,
-    }),
+  const answer = element('strong', isRefused ? { class: 'wrong' } : {}, sayWithUnit(result, unit));
+  parts.push(pair(isRefused ? words.call.refuses : words.call.gives, answer));
+  const assumed = of('assumption').map(({ title, result: value, unit: itsUnit, formula: ground }) =>
+    fill(words.assumed.line, { title, value: sayWithUnit(value, itsUnit), ground }),
   );
   for (const [heading, said] of [
     [words.assumed.heading, assumed],
@@ -140,7 +119,7 @@ function stepsView({ lines, result, unit, isRefused }: CallWorking): HTMLElement
 }
 
 function stepView({ title, formula, numbersPutIn, result, unit, rounding }: WorkingLine): HTMLElement {
-  const answer = fill(words.call.answer, { answer: result, unit }).trim();
+  const answer = sayWithUnit(result, unit);
   const said = rounding === '' ? answer : fill(words.steps.rounded, { answer, rounding });
   return element(
     'li',
@@ -155,32 +134,34 @@ function stepView({ title, formula, numbersPutIn, result, unit, rounding }: Work
   );
 }
 
-function effectsView(effects: readonly Effect[], inputs: readonly InputWorking[]): HTMLElement[] {
+function effectsView(effects: readonly Effect[]): HTMLElement[] {
   if (effects.length === 0) return [];
-  const nameOf = ({ index }: Effect): string => inputs[index]?.description ?? '';
   const same = effects.filter(({ matters }) => !matters);
   const rows = effects
     .filter(({ matters }) => matters)
-    .map((effect) =>
-      element(
-        'li',
-        {},
-        element('span', {}, nameOf(effect)),
-        ...effect.changes.map((change) =>
-          element('span', { class: 'change' }, fill(words.effects.change, change)),
-        ),
-      ),
-    );
-  return [
+    .map(({ name, changes }) => {
+      const said = changes.map((change) => fill(words.effects.change, change));
+      return element('li', {}, name, ...said.map((each) => element('span', { class: 'change' }, each)));
+    });
+  const parts: HTMLElement[] = [
     element('h4', {}, words.effects.heading),
     element('p', { class: 'help' }, words.effects.lead),
-    ...(rows.length === 0 ? [] : [element('ol', { class: 'steps' }, ...rows)]),
-    ...(same.length === 0
-      ? []
-      : [element('p', { class: 'help' }, words.effects.nothing), list(same.map(nameOf))]),
   ];
+  if (rows.length > 0) parts.push(element('ol', { class: 'steps' }, ...rows));
+  if (same.length > 0) {
+    parts.push(element('p', { class: 'help' }, words.effects.nothing), list(same.map(({ name }) => name)));
+  }
+  return parts;
+}
+
+function pair(term: Node | string, value: Node | string): HTMLElement {
+  return element('dl', {}, element('div', {}, element('dt', {}, term), element('dd', {}, value)));
+}
+
+function sayWithUnit(answer: string, unit: string): string {
+  return fill(words.call.answer, { answer, unit }).trim();
 }
 
 function list(sentences: readonly string[]): HTMLElement {
-  return element('ul', { class: 'told' }, ...sentences.map((sentence) => element('li', {}, sentence)));
+  return element('ul', {}, ...sentences.map((sentence) => element('li', {}, sentence)));
 }

@@ -1,6 +1,7 @@
 /** What a picture of a plot is drawn from: its line in the Plots sheet, with the crop's figures for blanks. */
 import { input, lookUp, native } from '../workbook/expressions';
 import { isCellError, type Expression, type ReadValue } from '../workbook/port';
+import { textOf } from '../workbook/readInputs';
 import type { Line } from '../workbook/readLines';
 import { catalogue } from '../texts/catalogue';
 import { isStill } from './isStill';
@@ -33,7 +34,7 @@ export type FigureOf = (
 ) => { readonly takenAs: string; readonly value: ReadValue } | null;
 
 /** Each cell that places plants, as the functions call it. */
-const arguments_ = {
+const argumentOf = {
   length: 'length',
   width: 'width',
   rowSpacing: 'row_spacing',
@@ -44,7 +45,7 @@ const arguments_ = {
   pathWidth: 'path_width',
   rowsPerBed: 'rows_per_bed',
 } as const;
-const placing = Object.entries(arguments_) as [keyof typeof arguments_, string][];
+const placing = Object.entries(argumentOf) as [keyof typeof argumentOf, string][];
 
 /** All that the picture shows, and what it hangs on. */
 const shown = [
@@ -55,9 +56,6 @@ const shown = [
   headers.pollenizers,
 ].map(({ header }) => header);
 
-const textOf = (value: ReadValue | undefined): string =>
-  value === undefined || value === null || isCellError(value) ? '' : String(value).trim();
-
 /** @returns the plot, or the advice of what keeps it from being drawn */
 export function plotToDraw(
   { values, formulas }: Line,
@@ -65,9 +63,9 @@ export function plotToDraw(
   figureOf: FigureOf,
 ): { readonly value: PlotToDraw } | { readonly wrong: string } {
   const name = values[headers.plot.header] ?? null;
-  const crop = textOf(values[headers.crop.header]);
+  const crop = textOf(values[headers.crop.header] ?? null);
   const [rows] = layouts;
-  const typedLayout = textOf(values[headers.layout.header]).toLowerCase();
+  const typedLayout = textOf(values[headers.layout.header] ?? null).toLowerCase();
   const layout = typedLayout === '' ? rows : layouts.find((each) => each === typedLayout);
   const plants = values[headers.plants.header] ?? null;
   const pollenizers = values[headers.pollenizers.header] ?? null;

@@ -82,7 +82,13 @@ const firstFrost = when(
 
 /** On it or after it no fruit is left to pick, as DATE.LASTPICK has it. */
 export const firstFrostDay = native('INT', firstFrost);
-const isTakenByFrost = operate(cell('firstPick'), '>=', firstFrostDay);
+/** In the browser's engine an error, too, counts as more than a date. */
+const isTakenByFrost = native(
+  'AND',
+  native('ISNUMBER', cell('firstPick')),
+  native('ISNUMBER', firstFrostDay),
+  operate(cell('firstPick'), '>=', firstFrostDay),
+);
 
 const gynoeciousShare = givenOr(cell('pollenizerShare'), practice.gynoeciousPollenizers.value);
 

@@ -1,5 +1,5 @@
 /** The lines of a growing table: what a person typed into each, and what the sheet made of it. */
-import type { Area, CellsRead, ReadValue, WorkbookPort } from './port';
+import { isCellError, type Area, type CellsRead, type ReadValue, type WorkbookPort } from './port';
 import type { TableTemplate } from './template';
 
 export interface Line {
@@ -16,7 +16,7 @@ export interface LinesRead {
   /** Of the table, headers included. */
   readonly area: Area;
   readonly headers: readonly string[];
-  /** What stands above each header. */
+  /** What stands above each header; "" while that is an error. */
   readonly units: Readonly<Record<string, string>>;
   readonly lines: readonly Line[];
   /** The lines from the sheet's first column to its last used one, for people add columns beside a table too. */
@@ -65,6 +65,9 @@ export async function readLines(port: WorkbookPort, template: TableTemplate): Pr
       isBlank: !line.some(isTyped),
     };
   });
-  const units = headers.map((header, i) => [header, String(above.values[0]?.[i] ?? '')]);
+  const units = headers.map((header, i) => {
+    const unit = above.values[0]?.[i] ?? '';
+    return [header, isCellError(unit) ? '' : String(unit)];
+  });
   return { stamp, area, headers, units: Object.fromEntries(units), lines, cells };
 }

@@ -1,59 +1,37 @@
 /** The product's own page, used as a grower uses it, with mouse and keyboard alone. */
-import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { cellAddress } from '../../src/workbook/cellAddress';
 import { describeFunctions } from '../functions/describedFunctions';
 import { run } from '../functions/run';
 import { gridHands, type GridHands } from './gridPage/gridHands';
-import { openGridPage, type GridPage } from './gridPage/openGridPage';
+import type { GridPage } from './gridPage/openGridPage';
+import { openPlanPage, paneHands, plotsShown, type PaneHands, type PlotsShown } from './gridPage/planPage';
 
-const entries = join(import.meta.dirname, '../../src/entries');
-/** Rows of the invented garden, from 0. */
-const creek2 = 8;
-const underTable = 19;
-/** The whole table and more: rows under it, columns to its right. */
-const aroundTable = 'A7:AZ23';
+/** Lines of the invented garden, from 0. */
+const creek2 = 1;
+const underTable = 12;
 
 describe('the browser workbook', () => {
   let open: GridPage;
   let hands: GridHands;
-  let headers: readonly string[];
+  let pane: PaneHands;
+  let plots: PlotsShown;
   beforeAll(async () => {
-    open = await openGridPage({
-      script: join(entries, 'browser.ts'),
-      frame: join(entries, 'browser.html'),
-    });
+    open = await openPlanPage();
     hands = gridHands(open.page);
-    await says(/To look at \(\d+\)/);
-    headers = (await hands.shown(aroundTable))[0] ?? [];
+    pane = paneHands(open.page);
+    plots = plotsShown(hands);
   }, 240_000);
   afterAll(() => open.close());
 
-  const pane = () => open.page.locator('#pane');
-  const says = async (text: string | RegExp): Promise<void> =>
-    pane().getByText(text).first().waitFor({ timeout: 60_000, state: 'attached' });
   const put = async (label: string, value: string): Promise<void> => {
-    await pane().getByLabel(label).fill(value);
-    await pane().getByRole('button', { name: 'Put into the sheet' }).click();
+    await pane.root.getByLabel(label).fill(value);
+    await pane.press('Put into the sheet');
   };
-  const addressOf = (row: number, header: string): string => cellAddress(row, headers.indexOf(header));
-  /** What Plots shows, by the plot's name; lines without a name are left out. */
-  const plots = async (): Promise<Record<string, Record<string, string>>> => {
-    const [, ...lines] = await hands.shown(aroundTable);
-    const named = lines.filter(([name]) => name !== undefined && name !== '');
-    return Object.fromEntries(
-      named.map((line) => [line[0], Object.fromEntries(headers.map((header, i) => [header, line[i]]))]),
-    );
-  };
-  const show = (plot: string, expected: Record<string, string>): Promise<void> =>
-    expect
-      .poll(async () => (await plots())[plot], { timeout: 60_000, interval: 500 })
-      .toMatchObject(expected);
 
   test('opens filled and calculated, with what to look at named', async () => {
-    await says('2027-05-16');
-    await says(/Germination below the federal standard/);
-    expect(headers.slice(0, 3)).toEqual(['Plot', 'Crop', 'Layout']);
+    await pane.says('2027-05-16');
+    await pane.says(/Germination below the federal standard/);
+    expect((await plots.headers()).slice(0, 3)).toEqual(['Plot', 'Crop', 'Layout']);
     expect(open.troubles).toEqual([]);
   });
 
@@ -61,44 +39,44 @@ describe('the browser workbook', () => {
     await hands.goTo('A8');
     await hands.press('Control+z');
     await hands.press('Control+z');
-    await show('Creek 1', { 'Set out or sow': '2027-05-16' });
+    await plots.show('Creek 1', { 'Set out or sow': '2027-05-16' });
   });
 
   test('a frost date changed in the pane moves the dates in Plots', async () => {
     // Last frost 2 May: out 14 days later, started 3 weeks before that.
-    await show('Creek 1', { 'Start transplants': '2027-04-25', 'Set out or sow': '2027-05-16' });
+    await plots.show('Creek 1', { 'Start transplants': '2027-04-25', 'Set out or sow': '2027-05-16' });
     await put('Last frost of spring', '2027-05-12');
     // Ten days later each; sown plots wait 7 days.
-    await show('Creek 1', { 'Start transplants': '2027-05-05', 'Set out or sow': '2027-05-26' });
-    await show('Creek 2', { 'Start transplants': '', 'Set out or sow': '2027-05-19' });
-    await says('2027-05-26');
+    await plots.show('Creek 1', { 'Start transplants': '2027-05-05', 'Set out or sow': '2027-05-26' });
+    await plots.show('Creek 2', { 'Start transplants': '', 'Set out or sow': '2027-05-19' });
+    await pane.says('2027-05-26');
   });
 
   test('what the pane put into the sheet is undone and done again from the pane', async () => {
-    const frost = (): Promise<string> => pane().getByLabel('Last frost of spring').inputValue();
-    await pane().getByRole('button', { name: 'Refresh the sheets' }).focus();
+    const frost = (): Promise<string> => pane.root.getByLabel('Last frost of spring').inputValue();
+    await pane.root.getByRole('button', { name: 'Refresh the sheets' }).focus();
     await hands.press('Control+z');
     await expect.poll(frost, { timeout: 60_000 }).toBe('2027-05-02');
-    await show('Creek 1', { 'Set out or sow': '2027-05-16' });
-    await pane().getByRole('button', { name: 'Refresh the sheets' }).focus();
+    await plots.show('Creek 1', { 'Set out or sow': '2027-05-16' });
+    await pane.root.getByRole('button', { name: 'Refresh the sheets' }).focus();
     await hands.press('Control+y');
     await expect.poll(frost, { timeout: 60_000 }).toBe('2027-05-12');
-    await show('Creek 1', { 'Set out or sow': '2027-05-26' });
+    await plots.show('Creek 1', { 'Set out or sow': '2027-05-26' });
   });
 
   test('frosts the wrong way round are refused beside the field, and nothing is written', async () => {
     await put('First frost of fall', '2027-04-01');
-    await says(/Nothing was written/);
-    await pane().getByRole('button', { name: 'Drop my changes' }).click();
-    await show('Creek 1', { 'Set out or sow': '2027-05-26' });
+    await pane.says(/Nothing was written/);
+    await pane.press('Drop my changes');
+    await plots.show('Creek 1', { 'Set out or sow': '2027-05-26' });
   });
 
   test('a germination typed into Plots changes the seed to sow', async () => {
     // 24 ft hold 4 rows 5 ft apart, each of 100 plants a foot apart; the season's assurance is 90 %.
     const seed = (germination: number): string => String(run('SEED.NEEDED', 400, germination, 0.9, 0.9));
-    await show('Creek 2', { Plants: '400', 'Seed to sow': seed(0.85) });
-    await hands.typeAlong(addressOf(creek2, 'Germination'), ['60%']);
-    await show('Creek 2', { Germination: '60%', 'Seed to sow': seed(0.6) });
+    await plots.show('Creek 2', { Plants: '400', 'Seed to sow': seed(0.85) });
+    await hands.typeAlong(await plots.addressOf(creek2, 'Germination'), ['60%']);
+    await plots.show('Creek 2', { Germination: '60%', 'Seed to sow': seed(0.6) });
   });
 
   const typed = ['Lane', 'pickling cucumber', '', '50', '10'];
@@ -113,21 +91,21 @@ describe('the browser workbook', () => {
   };
 
   test('a plot typed under the last line is computed, undone and done again cell by cell', async () => {
-    const before = await plots();
-    await hands.typeAlong(addressOf(underTable, 'Plot'), typed);
-    await hands.typeAlong(addressOf(underTable, 'Row spacing'), spacings);
-    await show('Lane', lane);
-    const after = await plots();
+    const before = await plots.all();
+    await hands.typeAlong(await plots.addressOf(underTable, 'Plot'), typed);
+    await hands.typeAlong(await plots.addressOf(underTable, 'Row spacing'), spacings);
+    await plots.show('Lane', lane);
+    const after = await plots.all();
     const cells = [...typed, ...spacings].filter((text) => text !== '').length;
     for (let step = 1; step < cells; step++) await hands.press('Control+z');
-    await show('Lane', { Crop: '', Length: '', Plants: '', Notes: 'Choose a crop.' });
+    await plots.show('Lane', { Crop: '', Length: '', Plants: '', Notes: 'Choose a crop.' });
     // The first cell made the line, so its undoing takes the line's formulas along.
     await hands.press('Control+z');
     expect((await hands.shown('A20:AZ20')).flat().join('')).toBe('');
-    expect(await plots()).toEqual(before);
+    expect(await plots.all()).toEqual(before);
     for (let step = 1; step <= cells; step++) await hands.press('Control+y');
-    await show('Lane', lane);
-    expect(await plots()).toEqual(after);
+    await plots.show('Lane', lane);
+    expect(await plots.all()).toEqual(after);
   }, 240_000);
 
   test('the keyboard alone leaves the grid and comes back to it', async () => {
@@ -146,57 +124,28 @@ describe('the browser workbook', () => {
   });
 
   test('refreshing says what it did and keeps what was typed', async () => {
-    const before = await plots();
-    await pane().getByRole('button', { name: 'Refresh the sheets' }).click();
-    await says(
+    const before = await plots.all();
+    await pane.press('Refresh the sheets');
+    await pane.says(
       /Refreshed: Season, Plots, Calendar, Weeks, Seed order, Prices, By crop, Budget, Crops, Crop ranges/,
     );
-    await show('Lane', lane);
-    expect(await plots()).toEqual(before);
+    await plots.show('Lane', lane);
+    expect(await plots.all()).toEqual(before);
   });
 
-  test('a plot is made, moved and taken out from the pane, by the keyboard alone', async () => {
-    const before = await plots();
-    const press = async (name: string | RegExp): Promise<void> => {
-      await pane().getByRole('button', { name, exact: true }).focus();
-      await hands.press('Enter');
-    };
-    const type = async (label: string, text: string): Promise<void> => {
-      await pane().getByRole('form', { name: 'New plot' }).getByLabel(label, { exact: true }).focus();
-      await open.page.keyboard.type(text);
-    };
-    await press('New plot');
-    await open.page.keyboard.type('Bank');
-    await type('Crop', 'zucchini');
-    await type('Length', '40');
-    await type('Width', '12');
-    await press('Put the new plot into the sheet');
-    await says('"Bank" was added.');
-    await show('Bank', { Crop: 'zucchini', Length: '40', 'Taken as': 'summer squash' });
-    await press('Move up');
-    await says(/"Bank" is line \d+ of \d+ now/);
-    expect(Object.keys(await plots()).slice(-2)).toEqual(['Bank', 'Lane']);
-    await show('Lane', lane);
-    await press('Remove');
-    await hands.press('Enter');
-    await says('"Bank" was removed.');
-    expect(await plots()).toEqual(before);
-    expect(open.troubles).toEqual([]);
-  }, 240_000);
-
   test('a text for a length is explained in the pane, which leads to it', async () => {
-    await hands.typeAlong(addressOf(underTable, 'Length'), ['fifty']);
-    const finding = pane().getByRole('button', {
+    await hands.typeAlong(await plots.addressOf(underTable, 'Length'), ['fifty']);
+    const finding = pane.root.getByRole('button', {
       name: /The length of the plot is "fifty", which is not a number/,
     });
     await finding.waitFor({ timeout: 60_000 });
     await open.page.getByRole('tab', { name: 'Season' }).click();
     await finding.click();
-    const cause = addressOf(underTable, 'Length');
+    const cause = await plots.addressOf(underTable, 'Length');
     await expect.poll(hands.where).toBe(cause);
-    await says(`Selected cell ${cause}: The length of the plot is "fifty"`);
-    expect((await hands.shown(addressOf(underTable, 'Plants'))).flat()).toEqual(['#VALUE!']);
-    expect((await plots())['Arbor']).toMatchObject({ Plants: '16' });
+    await pane.says(`Selected cell ${cause}: The length of the plot is "fifty"`);
+    expect((await hands.shown(await plots.addressOf(underTable, 'Plants'))).flat()).toEqual(['#VALUE!']);
+    expect((await plots.all())['Arbor']).toMatchObject({ Plants: '16' });
     expect(open.troubles).toEqual([]);
   });
 

@@ -1,13 +1,11 @@
 /** Work that stays: the product's own page left, reloaded, killed, opened twice, and given out as a file. */
-import { readFile } from 'node:fs/promises';
-import { join } from 'node:path';
-import type { Download, Page } from 'playwright-core';
+import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { gridHands } from './gridPage/gridHands';
 import { packBook } from '../hosts/file/packedBook';
-import { openGridPage, type GridPage } from './gridPage/openGridPage';
+import type { GridPage } from './gridPage/openGridPage';
+import { openPlanPage, paneHands } from './gridPage/planPage';
 
-const entries = join(import.meta.dirname, '../../src/entries');
 /** Creek 1 of the invented garden. */
 const firstPlot = 'A8';
 
@@ -15,22 +13,14 @@ describe('the plan in the page', { timeout: 240_000 }, () => {
   let open: GridPage;
   let page: Page;
   beforeAll(async () => {
-    open = await openGridPage({
-      script: join(entries, 'browser.ts'),
-      frame: join(entries, 'browser.html'),
-    });
+    open = await openPlanPage();
     page = open.page;
-    await isReady(page);
   }, 240_000);
   afterAll(() => open.close());
 
-  const pane = (of = page) => of.locator('#pane');
+  const pane = (of = page) => paneHands(of);
   const isReady = (of: Page): Promise<void> =>
-    pane(of).getByRole('button', { name: 'Save as .xlsx' }).waitFor({ timeout: 60_000 });
-  const says = (text: string | RegExp, of = page): Promise<void> =>
-    pane(of).getByText(text).first().waitFor({ timeout: 60_000, state: 'attached' });
-  const press = async (name: string, of = page): Promise<void> =>
-    pane(of).getByRole('button', { name, exact: true }).click({ timeout: 60_000 });
+    pane(of).root.getByRole('button', { name: 'Save as .xlsx' }).waitFor({ timeout: 60_000 });
   const plotName = async (of = page): Promise<string> =>
     // With its neighbour: an empty cell alone is copied as nothing.
     (await gridHands(of).shown('A8:B8'))[0]?.[0] ?? '';
@@ -56,8 +46,8 @@ describe('the plan in the page', { timeout: 240_000 }, () => {
   };
 
   test('begins with the invented garden, and says so and that it is kept', async () => {
-    await says(/This garden is invented/);
-    await says(/Kept in this browser as you type/);
+    await pane().says(/This garden is invented/);
+    await pane().says(/Kept in this browser as you type/);
     expect(await plotName()).toBe('Creek 1');
   });
 
@@ -66,7 +56,7 @@ describe('the plan in the page', { timeout: 240_000 }, () => {
     await isKept('Brook');
     await page.reload();
     await isReady(page);
-    await says(/To look at \(\d+\)/);
+    await pane().says(/To look at \(\d+\)/);
     expect(await plotName()).toBe('Brook');
   });
 
@@ -88,7 +78,7 @@ describe('the plan in the page', { timeout: 240_000 }, () => {
     await crashed;
     await page.goto(open.address);
     await isReady(page);
-    await says(/Kept in this browser as you type/);
+    await pane().says(/Kept in this browser as you type/);
     expect(await plotName()).toBe('Pond');
   });
 
@@ -96,7 +86,7 @@ describe('the plan in the page', { timeout: 240_000 }, () => {
     const second = await page.context().newPage();
     await second.goto(open.address);
     await isReady(second);
-    await says(/open in another tab, which keeps it/, second);
+    await pane(second).says(/open in another tab, which keeps it/);
     await rename('Second', second);
     await page.bringToFront();
     await rename('First');
@@ -104,63 +94,50 @@ describe('the plan in the page', { timeout: 240_000 }, () => {
     await page.close({ runBeforeUnload: true });
     page = second;
     await page.bringToFront();
-    await press('Open what the other tab kept');
-    await says(/This is what the other tab kept/);
+    await pane().press('Open what the other tab kept');
+    await pane().says(/This is what the other tab kept/);
     expect(await plotName()).toBe('First');
     await rename('Taken over');
     await isKept('Taken over');
   });
 
   test('another plan in its place is asked about, and the one before comes back', async () => {
-    await pane().getByText('Start again', { exact: true }).click();
-    await press('An empty plan');
-    await says(/Put this plan away\?/);
-    await press('No, go on with this one');
+    await pane().root.getByText('Start again', { exact: true }).click();
+    await pane().press('An empty plan');
+    await pane().says(/Put this plan away\?/);
+    await pane().press('No, go on with this one');
     expect(await plotName()).toBe('Taken over');
-    await press('An empty plan');
-    await press('Yes: An empty plan');
-    await says(/An empty plan is open/);
+    await pane().press('An empty plan');
+    await pane().press('Yes: An empty plan');
+    await pane().says(/An empty plan is open/);
     expect(await plotName()).toBe('');
-    await pane().getByText('Start again', { exact: true }).click();
-    await press('Bring back the plan before');
-    await says(/The plan before is open again/);
+    await pane().root.getByText('Start again', { exact: true }).click();
+    await pane().press('Bring back the plan before');
+    await pane().says(/The plan before is open again/);
     expect(await plotName()).toBe('Taken over');
     await isKept('Taken over');
   });
 
-  const save = async (): Promise<Buffer> => {
-    const [download] = await Promise.all([
-      page.waitForEvent('download', { timeout: 60_000 }) as Promise<Download>,
-      press('Save as .xlsx'),
-    ]);
-    expect(download.suggestedFilename()).toBe('cucurbit-plan.xlsx');
-    return readFile(await download.path());
-  };
-
-  const choose = async (name: string, buffer: Buffer): Promise<void> => {
-    const [chooser] = await Promise.all([page.waitForEvent('filechooser'), press('Open a plan')]);
-    await chooser.setFiles({ name, mimeType: 'application/octet-stream', buffer });
-  };
-
   test('is given out as an .xlsx, which comes in again', async () => {
-    const bytes = await save();
-    await says(/Saved as a file/);
+    const { name, bytes } = await pane().takeFile('Save as .xlsx');
+    expect(name).toBe('cucurbit-plan.xlsx');
+    await pane().says(/Saved as a file/);
     await rename('Changed after');
-    await choose('my plan.xlsx', bytes);
-    await says(/my plan\.xlsx is open, with 12 plots/);
+    await pane().openPlan('my plan.xlsx', bytes);
+    await pane().says(/my plan\.xlsx is open, with 12 plots/);
     expect(await plotName()).toBe('Taken over');
     await isKept('Taken over');
   });
 
   test('stays as it is when a file cannot be read', async () => {
     await rename('Stays');
-    await choose(
+    await pane().openPlan(
       'bomb.xlsx',
       Buffer.from(packBook({ 'xl/worksheets/sheet2.xml': new Uint8Array(50_000_000).fill(32) })),
     );
-    await says(/Nothing was changed\. The file holds far more than a plan/);
-    await choose('photo.xlsx', Buffer.from([0x89, 0x50, 0x4e, 0x47]));
-    await says(/Nothing was changed\. The file is no workbook/);
+    await pane().says(/Nothing was changed\. The file holds far more than a plan/);
+    await pane().openPlan('photo.xlsx', Buffer.from([0x89, 0x50, 0x4e, 0x47]));
+    await pane().says(/Nothing was changed\. The file is no workbook/);
     expect(await plotName()).toBe('Stays');
     await isKept('Stays');
     expect(open.troubles).toEqual([]);

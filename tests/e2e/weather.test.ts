@@ -1,28 +1,19 @@
 /** A daily record in the product's own page: loaded from a file, looked at, put into the sheets, followed by Season. */
-import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { threeYears } from '../commands/recordText';
-import { openGridPage, type GridPage } from './gridPage/openGridPage';
-
-const entries = join(import.meta.dirname, '../../src/entries');
+import type { GridPage } from './gridPage/openGridPage';
+import { openPlanPage, paneHands, type PaneHands } from './gridPage/planPage';
 
 describe('the weather in the page', { timeout: 240_000 }, () => {
   let open: GridPage;
+  let pane: PaneHands;
   beforeAll(async () => {
-    open = await openGridPage({
-      script: join(entries, 'browser.ts'),
-      frame: join(entries, 'browser.html'),
-    });
-    await says(/To look at \(\d+\)/);
+    open = await openPlanPage();
+    pane = paneHands(open.page);
   }, 240_000);
   afterAll(() => open.close());
 
-  const section = () =>
-    open.page.locator('#pane section', { has: open.page.getByRole('heading', { name: 'Weather' }) });
-  const says = async (text: string | RegExp): Promise<void> =>
-    open.page.locator('#pane').getByText(text).first().waitFor({ timeout: 60_000, state: 'attached' });
-  const press = (name: string): Promise<void> =>
-    section().getByRole('button', { name, exact: true }).click({ timeout: 60_000 });
+  const section = () => pane.section('Weather');
   const frosts = (): Promise<string[]> => section().locator('table.compared td').allTextContents();
 
   test('a file is read, and what is doubtful in it named by line', async () => {
@@ -30,17 +21,17 @@ describe('the weather in the page', { timeout: 240_000 }, () => {
     await section()
       .locator('input[type=file]')
       .setInputFiles({ name: 'record.csv', mimeType: 'text/csv', buffer: Buffer.from(text) });
-    await says('1095 days, 2021-01-01 to 2023-12-31, in Celsius (as the header says).');
-    await says('Line 162: The low (25) is above the high (14).');
-    await says('Line 1096: 3 springs count and 3 falls.');
+    await pane.says('1095 days, 2021-01-01 to 2023-12-31, in Celsius (as the header says).');
+    await pane.says('Line 162: The low (25) is above the high (14).');
+    await pane.says('Line 1096: 3 springs count and 3 falls.');
   });
 
   test('pasted, it goes into the sheets, and its frost dates stand beside those of Season', async () => {
     await open.page.evaluate((text) => navigator.clipboard.writeText(text), threeYears);
     await section().getByLabel('Rows of a daily record').focus();
     for (const key of ['Control+a', 'Control+v']) await open.page.keyboard.press(key);
-    await press('Put 1095 days into the Weather sheets');
-    await says('1095 days were put into Weather, Weather record.');
+    await pane.press('Put 1095 days into the Weather sheets');
+    await pane.says('1095 days were put into Weather, Weather record.');
     // The middle ones of three springs and three falls, by hand.
     await expect
       .poll(frosts, { timeout: 60_000, interval: 500 })
@@ -48,12 +39,12 @@ describe('the weather in the page', { timeout: 240_000 }, () => {
   });
 
   test('Season follows it, and gives it up for a date that is typed', async () => {
-    await press('Have Season follow the record');
-    await says('Season follows the record now');
-    const field = open.page.locator('#pane').getByLabel('Last frost of spring');
+    await pane.press('Have Season follow the record');
+    await pane.says('Season follows the record now');
+    const field = pane.root.getByLabel('Last frost of spring');
     await expect.poll(() => field.inputValue(), { timeout: 60_000 }).toBe('2027-04-20');
     await field.fill('2027-05-12');
-    await open.page.locator('#pane').getByRole('button', { name: 'Put into the sheet' }).click();
+    await pane.press('Put into the sheet');
     await expect
       .poll(frosts, { timeout: 60_000, interval: 500 })
       .toEqual(['', '2027-04-20', '2027-05-12', '2027-10-11', '2027-10-11']);

@@ -31,7 +31,7 @@ describe('the working of a cell in the page', { timeout: 240_000 }, () => {
     open.page.locator('#pane section', { has: open.page.getByRole('heading', { name: words.heading }) });
   const addressOf = (header: string): string => cellAddress(creek2, headers.indexOf(header));
   const says = (text: string | RegExp): Promise<void> =>
-    section().getByText(text).first().waitFor({ timeout: 60_000 });
+    section().getByText(text).filter({ visible: true }).first().waitFor({ timeout: 60_000 });
 
   test('the seed to sow of a plot, step by step; a change of its length is followed', async () => {
     await hands.goTo(addressOf('Seed to sow'));

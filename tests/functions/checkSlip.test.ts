@@ -166,8 +166,12 @@ describe('what is not named', () => {
     expect(slipOf(145, 'SEED.NEEDED', 100, 0.8)).toBe(
       'too high by 20 (16 %). No slip that is known here gives this answer.',
     );
+    // 14 days after 2 May is 16 May.
+    expect(slipOf('2026-05-19', 'DATE.SETOUT', '2026-05-02')).toBe(
+      'too high by 3 (of dates: 3 days late). No slip that is known here gives this answer.',
+    );
     expect(slipOf('many', 'SEED.NEEDED', 100, 0.8)).toBe(
-      'not right: a number or a date is wanted. No slip that is known here gives this answer.',
+      'not right: a number is wanted, or a date such as 2026-05-16. No slip that is known here gives this answer.',
     );
     expect(slipOf('keep', 'STAND.REPLANT', 0.66, '2026-06-01', '2026-07-07')).toBe(
       'not right: another word is wanted. No slip that is known here gives this answer.',

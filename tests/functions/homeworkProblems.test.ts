@@ -4,7 +4,7 @@ import { slipsOfFunctions } from '../../src/calc/check/slipsOfFunctions';
 import { problemKinds } from '../../src/calc/homework/problemKinds';
 import { explainable } from '../../src/functions/explainable';
 import { homeworkProblems } from '../../src/functions/homeworkProblems';
-import { english } from '../../src/texts/english';
+import { homeworkProblemTexts } from '../../src/texts/english/homeworkProblems';
 import { run } from './run';
 
 const problemsOf = (number: number, count: number) => {
@@ -14,7 +14,7 @@ const problemsOf = (number: number, count: number) => {
 };
 
 test('the text of a problem says each argument that its function is given, unless it is the same in all', () => {
-  const texts: Readonly<Record<string, string>> = english.homework.problems;
+  const texts: Readonly<Record<string, string>> = homeworkProblemTexts;
   expect(Object.keys(texts)).toEqual(problemKinds.map(({ id }) => id));
   for (const { id, args, text } of problemsOf(3, problemKinds.length)) {
     const names = explainable.get(id)?.parameters.map(({ name }) => name) ?? [];

@@ -117,7 +117,7 @@ describe('a call in words', () => {
     ]);
     expect(working).toMatchObject({ result: '7260', unit: 'per acre', isRefused: false });
     expect(working.effects[0]).toEqual({
-      index: 0,
+      name: 'row spacing',
       matters: true,
       changes: [
         { given: '2.2', answer: '6600' },

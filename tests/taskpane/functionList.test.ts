@@ -295,12 +295,6 @@ describe('arguments', () => {
   });
 
   it.each([
-    ['=ROUND(N.F(1,{2;3},"a,b)",DATE(2026,5,2)),2)', ['1', '{2;3}', '"a,b)"', 'DATE(2026,5,2)']],
-    ['=N.F()', ['']],
-    ['=N.F(3,,5%)', ['3', '', '5%']],
-  ])('of %s', (formula, args) => expect(exampleArguments(formula, 'F')).toEqual(args));
-
-  it.each([
     [' cucumber ', '"cucumber"'],
     ['2026-05-02', 'DATE(2026,5,2)'],
     ['B2', 'B2'],

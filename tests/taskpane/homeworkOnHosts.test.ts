@@ -62,8 +62,8 @@ test.each([
       'FLOWER.MALESPERFEMALE',
     ]);
     const verdicts = async () => (await table(pane, 'Homework')).rows.map((row) => row[at('Verdict')]);
-  // The grid's engine begins a moment after a write, on a busy machine after it seems settled.
-  await until(async () => expect(await verdicts()).toEqual(['', '', '']));
+    // The grid's engine begins a moment after a write, on a busy machine after it seems settled.
+    await until(async () => expect(await verdicts()).toEqual(['', '', '']));
 
     // 1.5 x 410 x 9.2 is 5,658; 26 May and 91 - 9 days is 16 August; 1 / 0.21 is 4.76.
     await pane.workbook.apply({

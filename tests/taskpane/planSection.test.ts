@@ -155,6 +155,23 @@ describe('a page that opens and keeps plans', () => {
     expect(made.map(({ size }) => size)).toEqual([2]);
   });
 
+  it('names the columns of people’s own in tables of ours, which are not in it', async () => {
+    URL.createObjectURL = () => 'blob:test/1';
+    URL.revokeObjectURL = () => undefined;
+    vi.spyOn(HTMLAnchorElement.prototype, 'click').mockImplementation(() => undefined);
+    await open();
+    const workbook = desk.shown[0] as FakeWorkbook;
+    const { readTable } = workbook;
+    workbook.readTable = async (name) => {
+      const table = await readTable(name);
+      return table === null || name !== 'Calendar' ? table : { ...table, headers: [...table.headers, 'Who'] };
+    };
+    button(plan.save).click();
+    await until(() =>
+      expect(said()).toContain('Not in it, for it is a column of your own: Who in Calendar.'),
+    );
+  });
+
   it('names by plot and column what is typed over formulas of Plots, the first of many', async () => {
     URL.createObjectURL = () => 'blob:test/1';
     URL.revokeObjectURL = () => undefined;

@@ -12,6 +12,7 @@ const plots = [
   { Plot: 'Creek', Crop: 'slicing cucumber', Length: 30, Width: 12 },
   { Plot: 'Melons', Crop: 'seedless watermelon', Length: 40, Width: 20 },
   { Plot: 'Narrow', Crop: 'zucchini', Length: 30, Width: 1 },
+  { Plot: 'creek', Crop: 'zucchini', Length: 30, Width: 12 },
 ];
 /** Title, two leads, one caution, a gap, units, headers. */
 const firstRow = 7;
@@ -71,7 +72,7 @@ it('without a plot chosen it says what to do', async () => {
 it('goes into a sheet, and says there and in the pane when it is older than its plot', async () => {
   await pane.press(
     'Put the pictures of all plots into a sheet',
-    '2 pictures put into the sheet Plot pictures. Not drawn, to be mended first: Narrow.',
+    '2 pictures put into the sheet Plot pictures. Not drawn, to be mended first: Narrow, creek.',
   );
   const notes = () =>
     [...pane.section('Plots').querySelectorAll<HTMLElement>('p.note')]

@@ -334,7 +334,9 @@ const cases: Readonly<Record<string, Case>> = {
       // Monoecious by judgement of the reference: half female.
       'Female share': 0.5,
       Assumed: 'Flower type. No field loss. ',
-      Notes: `${remarks.shortSeason} ${remarks.sowsTooLate} `,
+      // Its crop is on no trellis.
+      Posts: '',
+      Notes: `${remarks.shortSeason} ${remarks.cutShort} ${remarks.sowsTooLate} `,
     },
   },
   'a parthenocarpic cucumber under cover': {

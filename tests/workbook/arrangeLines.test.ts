@@ -87,6 +87,12 @@ async function arrange(plan: (there: LinesRead) => readonly PlannedLine[]): Prom
   await typed.workbook.apply(arrangeLines(there, table, plan(there), 'arranged'));
 }
 
+test('a unit that is an error, as while it is calculated, is none', async () => {
+  await fill();
+  await typed.type('Lines', firstRow - 2, 1, [[{ f: '=NA()' }]]);
+  expect((await read()).units).toEqual({ Name: '', Length: '', Twice: '' });
+});
+
 test('reads lines, units and who typed what', async () => {
   await fill();
   await typed.type('Lines', firstRow, 1, [[{ f: '=5+5' }]]);

@@ -88,6 +88,7 @@ export const calendar = {
     lead: [
       'U: under cover. G: growing where it stays. P: picking, or the harvest. Each column is a week, from its Monday on.',
       'Made from Plots with the Calendar. Forty weeks from the first plot that begins; month and day stand above.',
+      'A row that you type here goes when the sheet is made anew: type a task of your own into Calendar, where it stays.',
     ],
     letters: { underCover: 'U', growing: 'G', picking: 'P' },
     months: ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'],

@@ -85,6 +85,8 @@ export const pane = {
     saving: 'Writing the file…',
     saved: 'Saved as a file, where this browser puts what it downloads.',
     ownSheets: 'Not in it: {sheets}.',
+    ownColumns: 'Not in it, for it is a column of your own: {columns}.',
+    ownColumn: '{header} in {sheet}',
     typedOver: 'Not in it, for it is typed over a formula: {cells}.',
     typedCell: '{header} of {plot}',
     noPlan: 'There is no sheet of ours in this workbook, so there is nothing to save. Fill the sheets first.',

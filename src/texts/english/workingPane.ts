@@ -19,8 +19,7 @@ export const workingPane = {
     another:
       'Worked out here it is {result}. The cell may not be calculated yet, or an input was changed a moment ago.',
     call: {
-      /** Above the name, when the formula does not come to it. */
-      notAsked: 'The formula does not come to this part as things stand. It would be:',
+      notAsked: '{id}: the formula does not come to this part as things stand',
       askedUnknown: 'Whether the formula comes to this part cannot be told here.',
       unknown: 'There is no function of that name.',
       gives: 'Gives',

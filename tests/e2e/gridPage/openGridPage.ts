@@ -46,6 +46,8 @@ export async function openGridPage(source = bareGrid): Promise<GridPage> {
     viewport: { width: 1200, height: 700 },
     permissions: ['clipboard-read', 'clipboard-write'],
   });
+  // For a machine under load.
+  context.setDefaultTimeout(60_000);
   const page = await context.newPage();
   const troubles: string[] = [];
   page.on('pageerror', (error) => troubles.push(String(error)));
