@@ -9,14 +9,8 @@ import { guideWhenAsked } from './guideWhenAsked';
 import { homeworkWhenAsked } from './homeworkWhenAsked';
 import { picturesWhenAsked } from './picturesWhenAsked';
 import type { PaneTools } from '../taskpane/paneTools';
-import type { FunctionTools } from '../taskpane/readWorking';
 import { weatherTools } from './weatherTools';
-import { workingWhenAsked } from './workingWhenAsked';
-
-/** Excel's page: the script of the worksheet functions leaves them there, see `library` in webpack.config.js. */
-interface PageOfFunctions {
-  readonly cucurbitFunctions?: { readonly functionTools: FunctionTools };
-}
+import { functionsOfPage, workingWhenAsked } from './workingWhenAsked';
 
 export const paneTools: PaneTools = {
   ...answers,
@@ -27,6 +21,6 @@ export const paneTools: PaneTools = {
   calendarTasks,
   calendarFile: calendarWhenAsked,
   nearestNames,
-  readWorking: workingWhenAsked(() => (globalThis as PageOfFunctions).cucurbitFunctions?.functionTools),
+  readWorking: workingWhenAsked(functionsOfPage),
   convert: (value, converts, to) => convertTyped(value, converts as Unit, to),
 };
