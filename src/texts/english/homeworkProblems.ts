@@ -1,6 +1,6 @@
 /**
- * The problems of a homework, by the function that gives the answer. Beside the catalogue, not in it: the pane, which
- * has the catalogue whole, loads them when homework is made.
+ * The problems of a homework, by the function that gives the answer. Beside the catalogue, not in it: every pane has the
+ * catalogue whole, and these are wanted only where homework is made.
  */
 export const homeworkProblemTexts = {
   'PLANTS.DENSITY':
