@@ -1,14 +1,6 @@
 import type { FunctionTools, ReadWorking } from '../taskpane/readWorking';
 import { guideWhenAsked } from './guideWhenAsked';
 
-/** Excel's page: the script of the worksheet functions leaves them there, see `library` in webpack.config.js. */
-interface PageOfFunctions {
-  readonly cucurbitFunctions?: { readonly functionTools: FunctionTools };
-}
-
-export const functionsOfPage = (): FunctionTools | undefined =>
-  (globalThis as PageOfFunctions).cucurbitFunctions?.functionTools;
-
 /**
  * Following formulas is a part of the page that is loaded when it is first asked for.
  *
