@@ -135,7 +135,7 @@ export const money = {
     sheet: 'By crop',
     title: 'By crop',
     lead: [
-      'What each crop takes and brings: sums over its plots, made with the Prices sheet. A list for buying; Budget stands on it.',
+      'What each crop takes and brings: sums over its plots, with the Prices sheet. For buying; Budget stands on it.',
       'A plot with an error in Rows, Row length or Seed to sow is not counted, and that is said under Not counted.',
     ],
     columns: {
