@@ -71,6 +71,7 @@ export async function drawUpCalendar(
 ): Promise<DrawnUp | null> {
   const plots = await readLines(port, plotsTable);
   const intervals = await readIntervals(port);
+  const firstFrost = await readFirstFrost(port);
   if (plots === null || intervals === null) return null;
   const read = plots.lines.filter(({ isBlank }) => !isBlank).map((line) => readPlot(line, intervals));
   const { tasks, refused } = calendarTasks(read.map(({ dates }) => dates));
@@ -79,7 +80,7 @@ export async function drawUpCalendar(
   const soil = new Map(plots.lines.map((line) => [textIn(line, 'plot'), soilOf(line, plots)]));
   return {
     plots,
-    calendar: tasks.map((task) => rowOf(task, soil.get(task.plot) ?? '')),
+    calendar: tasks.map((task) => rowOf(task, soil.get(task.plot) ?? '', firstFrost)),
     plotsDated: dated.filter((dates) => !hasNone(dates)).length,
     weeks: dated.flatMap(weekRowOf),
     leftOut: read.flatMap(({ dates: { plot }, leftOut }, index): LeftOut | [] => {
@@ -103,6 +104,16 @@ async function readIntervals(port: WorkbookPort): Promise<ReadonlyMap<string, nu
     }),
   );
 }
+
+/** Later than every day where Season has none. */
+async function readFirstFrost(port: WorkbookPort): Promise<number> {
+  const area = await port.locate('FIRST_FROST');
+  const value = area === null ? null : ((await port.read(area)).values[0]?.[0] ?? null);
+  return typeof value === 'number' ? value : Infinity;
+}
+
+/** Done when frost has been. */
+const afterGrowth: readonly Task['code'][] = ['cleanUp'];
 
 type PlotKey = keyof typeof plotHeaders;
 
@@ -183,7 +194,7 @@ function soilOf(line: Line, { units }: LinesRead): string {
   return typeof value === 'number' ? `${Math.round(value)} ${units[header] ?? ''}`.trim() : '';
 }
 
-function rowOf(task: Task, soil: string): InputRow {
+function rowOf(task: Task, soil: string, firstFrost: number): InputRow {
   const { columns } = words;
   const row: Record<string, CellValue> = {
     [columns.date.header]: task.day,
@@ -191,7 +202,10 @@ function rowOf(task: Task, soil: string): InputRow {
     [columns.crop.header]: task.crop,
     [columns.task.header]: sayTask(task),
     [columns.until.header]: task.lastDay,
-    [columns.remark.header]: sayRemark(task, soil),
+    [columns.remark.header]:
+      task.day >= firstFrost && !afterGrowth.includes(task.code)
+        ? words.remarks.afterFrost
+        : sayRemark(task, soil),
   };
   return row;
 }

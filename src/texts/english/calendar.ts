@@ -59,6 +59,8 @@ export const calendar = {
     ripe: 'By ripeness, not by the date.',
     noLastPick: 'The last pick has no date: Plots says why.',
     lastPick: 'End of the harvest days, or the day before frost.',
+    /** In place of the others. */
+    afterFrost: 'On or after the first frost: it may not come to this. See Notes in Plots.',
     cleanUp: 'Vines and old fruit out: pests and disease winter in them.',
   },
   /** Why a plot is not in it, or not with all of its work, where its cells do not say; and the line that says so. */
