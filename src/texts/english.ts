@@ -390,7 +390,7 @@ export const english = {
     noHillRowFits:
       'No row of hills fits: the plot is {width} {unit} wide and the rows are {rowSpacing} {unit} apart. Give a smaller row spacing, or check the width of the plot; both are in {unit}.',
     assuranceOfOne:
-      'The assurance is 1 (100%). Nothing that grows is certain: give an assurance below 1, such as 0.95.',
+      'The assurance is 1 (100%). Nothing that grows is certain: give an assurance below 100%, such as 95%.',
     tooManyForAssurance:
       'This assurance takes a number above {most}, the largest that is reckoned here. Check each figure for a slip, or split the planting.',
     tooManyForTested:

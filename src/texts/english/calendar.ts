@@ -68,7 +68,7 @@ export const calendar = {
     noCrop: 'no known crop',
     noDates: '{header} is no date',
     unfit: 'a date that does not fit',
-    none: 'Every plot is in it, with all of its dates.',
+    none: 'When it was made every plot was in it, with all of its dates.',
     line: 'Not in it, or not wholly, for want of what Plots has no result of: {plots}.',
     plot: '{plot} ({lacks})',
   },
