@@ -7,7 +7,7 @@ import type { GridPage } from './gridPage/openGridPage';
 import { openPlanPage, paneHands, type PaneHands } from './gridPage/planPage';
 
 /** Headers and every task of the invented garden, and lines under them. */
-const aroundTable = 'A8:F260';
+const aroundTable = 'A9:F260';
 
 interface TaskShown {
   readonly date: string;
