@@ -375,7 +375,9 @@ describe('what people put in', () => {
     await type(port, 'Plots', ['Tunnel'], 'Crop', 'English cucumber');
     expect(await readCalendarState(port, calendarTasks)).toMatchObject({ isCurrent: false, leftOut: [] });
     await make(port);
-    expect(await reportOf(port, 'WEEKS_WITHOUT')).toBe('When it was made every plot was in it, with all of its dates.');
+    expect(await reportOf(port, 'WEEKS_WITHOUT')).toBe(
+      'When it was made every plot was in it, with all of its dates.',
+    );
     await type(port, 'Plots', ['Tunnel'], 'Crop', null);
     await make(port);
     expect((await rowsOf(port, 'Calendar')).filter((row) => row.includes('Tunnel'))).toHaveLength(1);
