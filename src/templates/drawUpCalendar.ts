@@ -7,6 +7,7 @@ import { practice } from '../reference/practice';
 import { english } from '../texts/english';
 import { fill } from '../texts/fill';
 import { plotsTable } from './plots';
+import { readFirstFrost, readIntervals } from './readForCalendar';
 
 const words = english.calendar;
 const { weeks } = words;
@@ -91,26 +92,6 @@ export async function drawUpCalendar(
 }
 
 const hasNone = (dates: PlotDates): boolean => dateKeys.every((key) => dates[key] === null);
-
-/** Days from pick to pick by crop, as the Crops sheet has them. */
-async function readIntervals(port: WorkbookPort): Promise<ReadonlyMap<string, number> | null> {
-  const table = await port.readTable('Crops');
-  if (table === null) return null;
-  const at = table.headers.indexOf('picking interval');
-  return new Map(
-    table.rows.flatMap((row): [string, number][] => {
-      const value = row[at];
-      return typeof value === 'number' ? [[String(row[0]), value]] : [];
-    }),
-  );
-}
-
-/** Later than every day where Season has none. */
-async function readFirstFrost(port: WorkbookPort): Promise<number> {
-  const area = await port.locate('FIRST_FROST');
-  const value = area === null ? null : ((await port.read(area)).values[0]?.[0] ?? null);
-  return typeof value === 'number' ? value : Infinity;
-}
 
 /** Done when frost has been. */
 const afterGrowth: readonly Task['code'][] = ['cleanUp'];
