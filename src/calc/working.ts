@@ -6,7 +6,7 @@ import type { Unit } from './units/units';
 
 export type Quantity = number | string | boolean;
 
-/** One step. `step` is the key of its name and formula in `texts.steps`; `inputs` are the numbers put in. */
+/** One step. `step` is the key of its name and formula in texts/catalogue/workings; `inputs` are the numbers put in. */
 export interface Step {
   readonly step: string;
   readonly inputs: Readonly<Record<string, Quantity>>;
@@ -23,7 +23,7 @@ export interface Assumption {
   readonly ground: string;
 }
 
-/** A remark that travels with the result; the key of a sentence in `texts.remarks`. */
+/** A remark that travels with the result; the key of a sentence in texts/catalogue/workings. */
 export interface Remark {
   readonly remark: string;
 }

@@ -7,9 +7,7 @@ import { functionNamespace } from '../templates/sheets';
 import { catalogue } from '../texts/catalogue';
 import { functionHelp } from './functions?help';
 import { filesWhenAsked } from './filesWhenAsked';
-import { functionTools } from './functionTools';
 import { paneTools } from './paneTools';
-import { workingWhenAsked } from './workingWhenAsked';
 import '../taskpane/pane.css';
 import './browser.css';
 
@@ -22,8 +20,7 @@ async function open(grid: HTMLElement, pane: HTMLElement): Promise<void> {
     gridTexts: catalogue.grid,
   };
   const desk = openDesk(options, grid, 'cucurbit-functions');
-  const tools = { ...paneTools, readWorking: workingWhenAsked(() => functionTools) };
-  await showPlans(pane, desk, filesWhenAsked, tools, catalogue.pane.keys);
+  await showPlans(pane, desk, filesWhenAsked, paneTools, catalogue.pane.keys);
   listenForKeys(pane, desk);
   grid.setAttribute('aria-description', catalogue.pane.keys);
 }

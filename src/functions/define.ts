@@ -53,14 +53,10 @@ export interface FunctionDefinition {
   /** The bare calculation on arguments that were read: day numbers where the result is days. @throws CalcError */
   calculate(values: readonly unknown[]): Scalar | Scalar[][];
   /** Runs with the working recorded; the steps up to a refusal are kept. */
-  explain(args: readonly unknown[]): Explanation;
-}
-
-export interface Explanation {
-  readonly outcome: CellOutcome | CellFault;
-  readonly entries: readonly Entry[];
-  /** What was refused, before it was put into words; null when nothing was. */
-  readonly problem: Problem | null;
+  explain(args: readonly unknown[]): {
+    readonly outcome: CellOutcome | CellFault;
+    readonly entries: readonly Entry[];
+  };
 }
 
 export function define<P extends readonly Parameter<unknown>[]>(
@@ -71,11 +67,11 @@ export function define<P extends readonly Parameter<unknown>[]>(
     checkNumberOfArguments({ id, parameters }, args);
     return parameters.map((parameter, i) => parameter.read(args[i])) as ValuesOf<P>;
   }
-  function compute(args: readonly unknown[], record?: Recorder): Omit<Explanation, 'entries'> {
+  function compute(args: readonly unknown[], record?: Recorder): CellOutcome | CellFault {
     try {
-      return { outcome: toOutcome(calculate(read(args), record), result), problem: null };
+      return toOutcome(calculate(read(args), record), result);
     } catch (error) {
-      if (error instanceof CalcError) return { outcome: toFault(error.problem), problem: error.problem };
+      if (error instanceof CalcError) return toFault(error.problem);
       throw error;
     }
   }
@@ -85,10 +81,10 @@ export function define<P extends readonly Parameter<unknown>[]>(
     result,
     read,
     calculate: (values) => calculate(values as ValuesOf<P>),
-    run: (args) => compute(args).outcome,
+    run: (args) => compute(args),
     explain(args) {
       const entries: Entry[] = [];
-      return { ...compute(args, (entry) => entries.push(entry)), entries };
+      return { outcome: compute(args, (entry) => entries.push(entry)), entries };
     },
   };
 }

@@ -2,6 +2,7 @@
 import type { Assumption, Entry, Quantity, Step } from '../calc/working';
 import type { Unit } from '../calc/units/units';
 import { catalogue } from '../texts/catalogue';
+import { remarks, steps } from '../texts/workings';
 import { fill } from '../texts/fill';
 import { dayOfSerial, isoOfDay } from '../workbook/serialDate';
 import { sayGround } from './citation';
@@ -143,12 +144,12 @@ function sayEntry(entry: Entry, dates: ReadonlySet<string>): WorkingLine {
   if ('step' in entry) return sayStep(entry, dates);
   if ('assumed' in entry) return sayAssumption(entry);
   if ('source' in entry) return { ...blank, kind: 'source', title: sayGround(entry.source) };
-  const sentences: Readonly<Record<string, string>> = texts.remarks;
+  const sentences: Readonly<Record<string, string>> = remarks;
   return { ...blank, kind: 'remark', title: sentences[entry.remark] ?? entry.remark };
 }
 
 function sayStep(step: Step, dates: ReadonlySet<string>): WorkingLine {
-  const known: Readonly<Record<string, { readonly name: string; readonly formula: string }>> = texts.steps;
+  const known: Readonly<Record<string, { readonly name: string; readonly formula: string }>> = steps;
   const { name, formula } = known[step.step] ?? { name: sayQuantityName(step.step), formula: '' };
   const values = Object.entries(step.inputs).map(
     ([key, value]) => [key, sayQuantity(value, dates.has(key) ? 'date' : 'none')] as const,
@@ -179,7 +180,7 @@ function sayAssumption({ assumed, value, unit, ground }: Assumption): WorkingLin
 
 /** The name of an argument, or of the earlier step whose result is put in. */
 export function sayName(key: string): string {
-  const known: Readonly<Record<string, { readonly name: string }>> = texts.steps;
+  const known: Readonly<Record<string, { readonly name: string }>> = steps;
   return key in texts.quantities ? sayQuantityName(key) : (known[key]?.name ?? sayQuantityName(key));
 }
 

@@ -2,7 +2,7 @@
 import { makeProblems, type Problem } from '../calc/homework/makeProblems';
 import type { Argument } from '../calc/homework/problemKinds';
 import { catalogue } from '../texts/catalogue';
-import { homeworkProblemTexts } from '../texts/catalogue/homeworkProblems';
+import { homeworkProblemTexts } from '../texts/homeworkProblems';
 import { fill } from '../texts/fill';
 import { dayOfSerial, isoOfDay } from '../workbook/serialDate';
 import { answering } from './answering';

@@ -6,7 +6,7 @@ import type { Given, Slip } from '../calc/check/slip';
 import { CalcError, refuse } from '../calc/errors';
 import { unitSystems, type UnitSystem } from '../calc/units/units';
 import type { Quantity } from '../calc/working';
-import { catalogue } from '../texts/catalogue';
+import { slips } from '../texts/slips';
 import { fill } from '../texts/fill';
 import { dayOfSerial, serialOfDay } from '../workbook/serialDate';
 import type { FunctionDefinition } from './define';
@@ -15,7 +15,7 @@ import { findFunction } from './findFunction';
 import { sayJudgement } from './sayJudgement';
 import { sayNumber, sayUnit } from './wording';
 
-const texts = catalogue.slips;
+const texts = slips;
 
 /**
  * @param name of the function, as findFunction takes it

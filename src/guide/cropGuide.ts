@@ -101,11 +101,13 @@ function pickingOf({ name, figures }: Crop, isMetric: boolean): readonly Said[] 
   if (ripe !== undefined) return [said(catalogue.ripeness[ripe.sign], [ripe.ground])];
   const own = figures['picking size'];
   const measured = words.measured[figures['size measured']?.text === 'diameter' ? 'diameter' : 'length'];
+  // The pickling cucumber's own size is that for pickles.
+  const isPickedYounger = picklingCrops.includes(name) && own?.high !== picklingSize.high;
   return [
     ...(own === undefined
       ? []
       : [said(fill(words.ready, { size: sayRange(own, 'in', isMetric), measured }), own.grounds)]),
-    ...(picklingCrops.includes(name)
+    ...(isPickedYounger
       ? [said(fill(words.forPickles, { size: sayRange(picklingSize, 'in', isMetric) }), picklingSize.grounds)]
       : []),
   ];

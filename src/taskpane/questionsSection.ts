@@ -45,7 +45,9 @@ export function createQuestionsSection(table: TableTemplate, tools: PaneTools): 
     const perHundred = given(values['row yield'], figure(crop, 'yield per 100'));
     const weeks = given(values['row weeks'], harvestDays === null ? null : harvestDays / daysPerWeek);
     if (perHundred === null) return [words.row.noYield];
-    if (weeks === null || weeks === 0) return [words.row.noWeeks];
+    const isGiven = typeof values['row weeks'] === 'number';
+    // A crop picked once has 0 harvest days; a typed 0 the function itself refuses.
+    if (weeks === null || (weeks === 0 && !isGiven)) return [words.row.noWeeks];
     return sayAnswer(tools.rowForDemand(Number(values['row wanted']), perHundred, weeks), (length) => [
       fill(words.row.answer, {
         length: sayTenth(length),

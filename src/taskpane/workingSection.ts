@@ -6,7 +6,7 @@ import { element, section, setText } from './elements';
 import { problemSentence } from './problemSentence';
 import type { ReadWorking, Working } from './readWorking';
 import { createRefresher } from './refresher';
-import { sayCell, workingView } from './workingView';
+import { nameCells } from './nameCells';
 
 const words = catalogue.pane.working;
 
@@ -40,10 +40,12 @@ export function createWorkingSection(workbook: LiveWorkbook, readWorking: ReadWo
   };
   const foldedParts = (): HTMLDetailsElement[] => [...content.querySelectorAll('details')];
   const sayPart = (part: HTMLDetailsElement): string => part.querySelector('summary')?.textContent ?? '';
-  const draw = (working: Working | null): void => {
+  const draw = async (working: Working | null): Promise<void> => {
     const next = JSON.stringify(working);
     if (next === drawn) return;
     drawn = next;
+    // Heavy for a pane in which nobody asks for it.
+    const { workingView } = await import('./workingView');
     const unfolded = foldedParts()
       .filter(({ open }) => open)
       .map(sayPart);
@@ -63,19 +65,19 @@ export function createWorkingSection(workbook: LiveWorkbook, readWorking: ReadWo
     if (found === 'noFunctions') return words.noFunctions;
     if (at !== null && typeof found === 'object' && found !== null) {
       kept = at;
-      draw(found);
-      return fill(words.announced, { cell: sayCell(at) });
+      await draw(found);
+      return fill(words.announced, { cell: nameCells([at]) });
     }
     const before = kept && (await readWorking(workbook, kept));
     const isKept = typeof before === 'object' && before !== null;
     if (!isKept) kept = null;
-    draw(isKept ? before : null);
+    await draw(isKept ? before : null);
     if (at === null) return isKept ? '' : words.nothingSelected;
-    const cell = sayCell(at);
+    const cell = nameCells([at]);
     if (found === 'unreadable') return fill(words.unreadable, { cell });
     return kept === null
       ? fill(words.notOurs, { cell })
-      : fill(words.notOursKept, { cell, kept: sayCell(kept) });
+      : fill(words.notOursKept, { cell, kept: nameCells([kept]) });
   };
 
   const read = async (): Promise<void> => {

@@ -191,7 +191,8 @@ const computedColumns = [
     'picks',
     when(
       operate(countOf(...pickedPlots), '=', 0),
-      0,
+      // Nothing is picked of what frost takes; of all else without dates nobody knows.
+      when(operate(countOf(...takenByFrost), '=', cell('plots')), 0, ''),
       when(
         isGiven(pickingInterval),
         call('HARVEST.PICKS', meanDay('firstPick'), meanDay('lastPick'), pickingInterval),
@@ -218,7 +219,7 @@ const computedColumns = [
   computed('yield', leftOf('yield', ...isNumber('yield')), 'whole', weights),
   computed('takenByFrost', countOf(...takenByFrost), 'whole'),
   computed('cutShort', operate(countOf(...tooLong), '-', countOf(...tooLong, ...takenByFrost)), 'whole'),
-  computed('noYield', operate(cell('plots'), '-', countOf(...isNumber('yield'))), 'whole'),
+  computed('noYield', operate(cell('plots'), '-', countOf(ofPlots('yield'), '>0')), 'whole'),
   computed(
     'noPrice',
     when(

@@ -7,6 +7,7 @@ import { practice } from '../reference/practice';
 import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
 import { plotsTable } from './plots';
+import { readFirstFrost, readIntervals } from './readForCalendar';
 
 const words = catalogue.calendar;
 const { weeks } = words;
@@ -71,6 +72,7 @@ export async function drawUpCalendar(
 ): Promise<DrawnUp | null> {
   const plots = await readLines(port, plotsTable);
   const intervals = await readIntervals(port);
+  const firstFrost = await readFirstFrost(port);
   if (plots === null || intervals === null) return null;
   const read = plots.lines.filter(({ isBlank }) => !isBlank).map((line) => readPlot(line, intervals));
   const { tasks, refused } = calendarTasks(read.map(({ dates }) => dates));
@@ -79,7 +81,7 @@ export async function drawUpCalendar(
   const soil = new Map(plots.lines.map((line) => [textIn(line, 'plot'), soilOf(line, plots)]));
   return {
     plots,
-    calendar: tasks.map((task) => rowOf(task, soil.get(task.plot) ?? '')),
+    calendar: tasks.map((task) => rowOf(task, soil.get(task.plot) ?? '', firstFrost)),
     plotsDated: dated.filter((dates) => !hasNone(dates)).length,
     weeks: dated.flatMap(weekRowOf),
     leftOut: read.flatMap(({ dates: { plot }, leftOut }, index): LeftOut | [] => {
@@ -91,18 +93,8 @@ export async function drawUpCalendar(
 
 const hasNone = (dates: PlotDates): boolean => dateKeys.every((key) => dates[key] === null);
 
-/** Days from pick to pick by crop, as the Crops sheet has them. */
-async function readIntervals(port: WorkbookPort): Promise<ReadonlyMap<string, number> | null> {
-  const table = await port.readTable('Crops');
-  if (table === null) return null;
-  const at = table.headers.indexOf(catalogue.sheets.crops.traits['picking interval']);
-  return new Map(
-    table.rows.flatMap((row): [string, number][] => {
-      const value = row[at];
-      return typeof value === 'number' ? [[String(row[0]), value]] : [];
-    }),
-  );
-}
+/** Done when frost has been. */
+const afterGrowth: readonly Task['code'][] = ['cleanUp'];
 
 type PlotKey = keyof typeof plotHeaders;
 
@@ -183,7 +175,7 @@ function soilOf(line: Line, { units }: LinesRead): string {
   return typeof value === 'number' ? `${Math.round(value)} ${units[header] ?? ''}`.trim() : '';
 }
 
-function rowOf(task: Task, soil: string): InputRow {
+function rowOf(task: Task, soil: string, firstFrost: number): InputRow {
   const { columns } = words;
   const row: Record<string, CellValue> = {
     [columns.date.header]: task.day,
@@ -191,7 +183,10 @@ function rowOf(task: Task, soil: string): InputRow {
     [columns.crop.header]: task.crop,
     [columns.task.header]: sayTask(task),
     [columns.until.header]: task.lastDay,
-    [columns.remark.header]: sayRemark(task, soil),
+    [columns.remark.header]:
+      task.day >= firstFrost && !afterGrowth.includes(task.code)
+        ? words.remarks.afterFrost
+        : sayRemark(task, soil),
   };
   return row;
 }

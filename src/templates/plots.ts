@@ -458,6 +458,10 @@ const notes = join([
     ),
     remarks.wideYield,
   ),
+  remark(
+    native('AND', native('ISNUMBER', cell('yieldPer100')), operate(cell('yieldPer100'), '=', 0)),
+    remarks.noYield,
+  ),
   rotation,
   remark(
     native(

@@ -10,6 +10,7 @@ import {
   type CellValue,
   type Format,
   type ReadValue,
+  type TableRead,
   type WorkbookPort,
 } from './port';
 import { isFollowing } from './readForm';
@@ -117,7 +118,7 @@ async function readRows(book: ReadableBook, template: SheetTemplate, sheet: stri
   const table = template.tables.find(({ rows }) => rows === null);
   if (table === undefined) return noRows;
   if (isMade(table)) return { ...noRows, inputs: await readMade(book, table, sheet) };
-  const { area, headers, rows } = demand(await book.readTable(table.name), sheet, table.name);
+  const { area, headers, rows } = await readGrown(book, table.name, sheet);
   const columnOf = (header: string): TableColumn | undefined =>
     table.columns.find((column) => isSameHeader(column.header, header));
   const typed = headers.flatMap((header, index) => {
@@ -139,13 +140,26 @@ async function readRows(book: ReadableBook, template: SheetTemplate, sheet: stri
   return { inputs: read.inputs, problems: read.problems, lines: lines.map(({ line }) => line) };
 }
 
+/** With the rows typed right under it, for not every program lets a table grow over them. */
+async function readGrown(book: ReadableBook, name: string, sheet: string): Promise<TableRead> {
+  const table = demand(await book.readTable(name), sheet, name);
+  const { area } = table;
+  const used = (await book.sheets()).find((one) => one.name === area.sheet)?.used;
+  const first = area.row + area.rows;
+  const below = (used?.rows ?? 0) - first;
+  if (below <= 0) return table;
+  const { values } = await book.read({ ...area, row: first, rows: below });
+  const blank = values.findIndex((cells) => cells.every(isBlank));
+  return { ...table, rows: [...table.rows, ...values.slice(0, blank < 0 ? undefined : blank)] };
+}
+
 function isMade({ columns }: TableTemplate): boolean {
   return columns.some(({ kind }) => kind === 'made');
 }
 
 /** Rows that an action of ours made, and what people put beside them, as they stand. */
 async function readMade(book: ReadableBook, table: TableTemplate, sheet: string): Promise<InputRow[]> {
-  const { headers, rows } = demand(await book.readTable(table.name), sheet, table.name);
+  const { headers, rows } = await readGrown(book, table.name, sheet);
   const columns = table.columns.filter(({ kind }) => kind !== 'computed');
   const inputs = rows.map((cells): InputRow => {
     const values = columns.map(({ header, format }): [string, CellValue] => {

@@ -7,7 +7,7 @@ import type { GridPage } from './gridPage/openGridPage';
 import { openPlanPage, paneHands, type PaneHands } from './gridPage/planPage';
 
 /** Headers and every task of the invented garden, and lines under them. */
-const aroundTable = 'A8:F260';
+const aroundTable = 'A9:F260';
 
 interface TaskShown {
   readonly date: string;
@@ -90,7 +90,7 @@ describe('the calendar in the page', { timeout: 240_000 }, () => {
     expect(await listed()).toEqual(inWeek.map(said));
 
     await section().locator('.tasks button').first().click();
-    const row = 9 + tasks.indexOf(inWeek[0] as TaskShown);
+    const row = 10 + tasks.indexOf(inWeek[0] as TaskShown);
     await expect.poll(() => gridHands(open.page).where(), { timeout: 60_000 }).toBe(`E${row}`);
   });
 

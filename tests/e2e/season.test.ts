@@ -115,7 +115,9 @@ describe('a season in the page', { timeout: 240_000 }, () => {
     // Bush cucumbers, the next, want 56 + 18 + 28 = 102 days: until 30 June, a day ago.
     const answer = await fits.locator('.answer').textContent();
     expect(answer).toMatch(/^Sown on 2027-07-01, 2 crops fit before frost:/);
-    expect(answer).toMatch(/Too late for: slicing cucumber, bush cucumber, bush winter squash, /);
+    expect(answer).toMatch(
+      /Too late for the whole harvest of: slicing cucumber, bush cucumber, bush winter squash, /,
+    );
     expect(answer).toContain('The Crops sheet lacks a figure for: English cucumber.');
   });
 
@@ -181,7 +183,9 @@ describe('a season in the page', { timeout: 240_000 }, () => {
     await units.selectOption('metric');
     await pane.press('Put into the sheet');
     // Length, row spacing, plant spacing, yield and price of four plots, three widths; of the hills length, width and spacing.
-    await pane.says(/^Convert the 26 numbers typed into Plots and over the figures of Crops as well\?/);
+    await pane.says(
+      /^Convert the 26 numbers typed into Plots, into Prices and over the figures of Crops as well\?/,
+    );
     expect(await plots.all()).toEqual(before);
     await pane.press('Convert them');
     await pane.says(

@@ -6,7 +6,7 @@ import { functionsWithoutSlips, slipsOfFunctions } from '../../src/calc/check/sl
 import { CalcError } from '../../src/calc/errors';
 import { explainable } from '../../src/functions/explainable';
 import { answerOf, wrongFigures } from '../../src/functions/saySlip';
-import { english } from '../../src/texts/english';
+import { slips } from '../../src/texts/english/slips';
 import { serialOfDay } from '../../src/workbook/serialDate';
 import { seeded } from '../calc/dates/calendar';
 import { normalCalls } from '../functionsRuntime/normalCalls';
@@ -92,7 +92,7 @@ describe('a slip is named by what it gives', () => {
     ],
     // 16 May + 60 days is 15 July; less 10 right, plus 10 wrong.
     ['2026-07-15', transplants, 'You left the transplant gain out.'],
-    ['2026-07-25', transplants, english.slips.sentences.gainTheOtherWay],
+    ['2026-07-25', transplants, slips.sentences.gainTheOtherWay],
     // 21 / 2 is 10.5.
     [10, picks, 'You did not count the first pick.'],
     [11.5, picks, 'You did not round to a whole number.'],
@@ -100,7 +100,7 @@ describe('a slip is named by what it gives', () => {
     // 10 0.8^3 0.2^2; 5 0.8^4 0.2 + 0.8^5; 0.8^3; the right 0.94208 in percent.
     [0.2048, chance, 'You gave the chance of exactly that many: more than that is enough too.'],
     [0.7373, chance, 'You gave the chance of more than that many: exactly that many is enough too.'],
-    [0.512, chance, english.slips.sentences.everyOne],
+    [0.512, chance, slips.sentences.everyOne],
     [94.2, chance, 'You gave percent as a plain number: put a % sign after it, or divide by 100.'],
     // 1 to 3 is 1/4.
     [0.333, ['FLOWER.SHARE', 1, 3], 'You mixed up a ratio and a share: 1 to 3 is 25% of all, not 33%.'],
@@ -112,20 +112,20 @@ describe('a slip is named by what it gives', () => {
       ['FLOWER.POLLENIZERS', 400, 0.25, 0.2],
       'You added the share of losses: divide by what they leave instead.',
     ],
-    [125, ['FLOWER.POLLENIZERS', 400, 0.25, 0.2], english.slips.sentences.lossesOnAll],
+    [125, ['FLOWER.POLLENIZERS', 400, 0.25, 0.2], slips.sentences.lossesOnAll],
     // 400 x 138.
     [55_200, ['HARVEST.YIELD', 400, 138], 'You forgot that the figure given is for a length of 100.'],
     // 12 gaps in each of 2 rows: 26 posts.
     [24, ['SUPPLY.TRELLIS', 96, 8, 2], 'You counted the gaps: a row has one post more than gaps.'],
-    [25, ['SUPPLY.TRELLIS', 96, 8, 2], english.slips.sentences.postForAllRows],
+    [25, ['SUPPLY.TRELLIS', 96, 8, 2], slips.sentences.postForAllRows],
     // 4 x 103; 4 x 100 + 6.
     [412, ['SUPPLY.COVER', 4, 100, 3], 'You added one buried end to a row: it has two.'],
     [406, ['SUPPLY.COVER', 4, 100, 3], 'You added the buried ends once: each row has two.'],
-    [3, ['ROTATION.YEARS', 2026, [[2019], [2023]]], english.slips.sentences.yearCountedToo],
+    [3, ['ROTATION.YEARS', 2026, [[2019], [2023]]], slips.sentences.yearCountedToo],
     // (65 + 40) / 2 - 50 is 2.5; 52.5; 55; 15.
     [52.5, ['HEAT.DAY', 65, 40, 50], 'You left the base temperature out.'],
     [55, ['HEAT.DAY', 65, 40, 50], 'You did not halve the sum of the high and the low.'],
-    [15, ['HEAT.DAY', 65, 40, 50], english.slips.sentences.highAlone],
+    [15, ['HEAT.DAY', 65, 40, 50], slips.sentences.highAlone],
     // 4.38 x 72; / 12.
     [315.36, ['TRAY.MIX', 72, 4.38], 'You did not turn the volume into the larger unit.'],
     [26.28, ['TRAY.MIX', 72, 4.38], 'You turned the unit as if it were one of length.'],
@@ -224,7 +224,7 @@ describe('every function', () => {
               expect(said).toMatch(/Several known slips give this answer/);
             } else {
               made += 1;
-              const [before = '', ...after] = english.slips.sentences[one.slip.name].split(/\{\w+\}/);
+              const [before = '', ...after] = slips.sentences[one.slip.name].split(/\{\w+\}/);
               expect(said).toMatch(RegExp(`^${before}`));
               expect(said).toSatisfy((sentence: string) => sentence.endsWith(after.at(-1) ?? ''));
               expect(said).not.toMatch(/[{}]|NaN|undefined/);
@@ -240,7 +240,7 @@ describe('every function', () => {
   test('each sentence is somebody’s slip', () => {
     const calls = idsWithSlips.flatMap((id) => fc.sample(anyCallOf(id), { ...seeded, numRuns: 40 }));
     const named = calls.flatMap((call) => open(call)?.figures.map(({ slip }) => slip.name) ?? []);
-    expect([...new Set(named)].sort()).toEqual(Object.keys(english.slips.sentences).sort());
+    expect([...new Set(named)].sort()).toEqual(Object.keys(slips.sentences).sort());
   });
 
   const idsOnPaper = idsWithSlips.filter((id) => {

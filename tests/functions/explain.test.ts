@@ -5,7 +5,7 @@ import { functions } from '../../src/functions';
 import { explain, sayWorking } from '../../src/functions/explain';
 import type { FunctionDefinition } from '../../src/functions/define';
 import { sources, unsourcedGrounds } from '../../src/reference/sources';
-import { english } from '../../src/texts/english';
+import { remarks, steps } from '../../src/texts/english/workings';
 
 function definitionOf(id: string): FunctionDefinition {
   const definition = functions.get(id);
@@ -136,8 +136,8 @@ describe('explain', () => {
 
 describe('the texts of every working', () => {
   test.each([
-    ['step', english.steps],
-    ['remark', english.remarks],
+    ['step', steps],
+    ['remark', remarks],
   ])('each %s of calc has its text', (word, texts) => {
     const keys = keysAfter(word);
     expect(keys.length).toBeGreaterThan(5);

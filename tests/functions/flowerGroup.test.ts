@@ -27,7 +27,7 @@ describe('FLOWER.GROUPSIZE', () => {
 
   test('refusals', () => {
     expect(run('FLOWER.GROUPSIZE', 0.1, 1)).toBe(
-      '#VALUE! The assurance is 1 (100%). Nothing that grows is certain: give an assurance below 1, such as 0.95.',
+      '#VALUE! The assurance is 1 (100%). Nothing that grows is certain: give an assurance below 100%, such as 95%.',
     );
     expect(run('FLOWER.GROUPSIZE', 0)).toBe(
       '#VALUE! The share of pollenizers is 0. It must be above 0 and at most 1.',

@@ -14,7 +14,7 @@ describe('SEED.NEEDED', () => {
 
   test('refusals in full', () => {
     expect(run('SEED.NEEDED', 100, 0.8, null, 1)).toBe(
-      '#VALUE! The assurance is 1 (100%). Nothing that grows is certain: give an assurance below 1, such as 0.95.',
+      '#VALUE! The assurance is 1 (100%). Nothing that grows is certain: give an assurance below 100%, such as 95%.',
     );
     expect(run('SEED.NEEDED', 300_000, 0.8, null, 0.95, 400)).toBe(
       '#VALUE! The number of plants is 300000. With a number of seeds tested it can be at most 200000 at this field emergence. Split the planting, or leave the number of seeds tested out.',

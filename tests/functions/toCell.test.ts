@@ -10,7 +10,7 @@ const giving = (outcome: ReturnType<FunctionDefinition['run']>): FunctionDefinit
   run: () => outcome,
   read: () => [],
   calculate: () => [],
-  explain: () => ({ outcome, entries: [], problem: null }),
+  explain: () => ({ outcome, entries: [] }),
 });
 const pattern = 'yyyy-mm-dd';
 const dates = giving({

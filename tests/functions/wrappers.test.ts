@@ -5,6 +5,7 @@ import { generateCustomFunctionsMetadata } from 'custom-functions-metadata';
 import { afterEach, beforeAll, describe, expect, test, vi } from 'vitest';
 import { functions } from '../../src/functions';
 import { english } from '../../src/texts/english';
+import { steps } from '../../src/texts/english/workings';
 import { wrapperFiles } from './describedFunctions';
 
 /** The error class and codes that the program puts into the page. */
@@ -88,7 +89,7 @@ describe('texts', () => {
     .filter((name) => name.endsWith('.ts'))
     .map((name) => ({ name, text: readFileSync(join('src/calc', name), 'utf8') }));
   const calc = files.map(({ text }) => text);
-  const named = new Set([...Object.keys(english.quantities), ...Object.keys(english.steps)]);
+  const named = new Set([...Object.keys(english.quantities), ...Object.keys(steps)]);
 
   test('each number put into a step has a name in quantities, or is an argument', () => {
     const keys = calc.flatMap((text) =>

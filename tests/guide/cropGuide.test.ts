@@ -50,6 +50,7 @@ describe('the crop guide', () => {
       '6 to 8 in long',
       '1.5 to 4 in for pickles',
     ]);
+    expect(of(us, 'pickling cucumber', picking).map(({ text }) => text)).toEqual(['1.5 to 4 in long']);
     expect(of(us, 'gourd', picking)[0]?.text).toBe(english.ripeness.dryStem);
     for (const name of cropNames) expect(of(us, name, picking), name).not.toEqual([]);
   });

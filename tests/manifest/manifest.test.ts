@@ -3,7 +3,9 @@
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { join } from 'node:path';
+import { runInNewContext } from 'node:vm';
 import { afterEach, describe, expect, inject, test, vi } from 'vitest';
+import type * as PageFunctions from '../../src/entries/functions';
 import { functions } from '../../src/functions';
 import { functionNamespace } from '../../src/templates/sheets';
 import { english } from '../../src/texts/english';
@@ -71,6 +73,23 @@ describe('what is built for Excel', () => {
       expect(script, `${name} draws`).not.toContain('zrender');
       expect(script, `${name} writes calendar files`).not.toContain('VCALENDAR');
     }
+  });
+
+  test('leaves its functions to the pane, which has no second copy of them', () => {
+    const registered: string[] = [];
+    const page: Record<string, unknown> = {
+      CustomFunctions: { associate: (id: string) => registered.push(id) },
+    };
+    runInNewContext(readFileSync(join(folder, 'functions.js'), 'utf8'), page);
+    expect(registered.sort()).toEqual([...functions.keys()].sort());
+    const { functionTools } = page['cucurbitFunctions'] as typeof PageFunctions;
+    // 43,560 sq ft an acre / (2 ft x 3 ft).
+    expect(functionTools.run('PLANTS.DENSITY', [2, 36])).toEqual({ value: 7260 });
+    const others = readdirSync(folder).filter((name) => name.endsWith('.js') && name !== 'functions.js');
+    expect(others.length).toBeGreaterThan(3);
+    const holdsCopy = (name: string): boolean =>
+      readFileSync(join(folder, name), 'utf8').includes('CustomFunctions.associate(');
+    expect(others.filter(holdsCopy)).toEqual([]);
   });
 
   test('has a page without a script or a style inside, so that a host may forbid them', () => {

@@ -150,7 +150,10 @@ describe('a plot', () => {
     enter(pane.field('Plot'), 'Lane');
     for (const [typed, near] of [
       ['zuchini', 'Near it: zucchini (taken as summer squash)'],
-      ['pickel', 'Near it: pickler (taken as pickling cucumber), pickles (taken as pickling cucumber).'],
+      [
+        'pickel',
+        'Near it: pickler (taken as pickling cucumber), pickles (taken as pickling cucumber), pickle cucumber (taken as pickling cucumber).',
+      ],
       ['cuc', 'Near it: pickling cucumber, slicing cucumber, English cucumber.'],
       ['xx', '"xx" is not known. Choose one from the list.'],
     ] as const) {

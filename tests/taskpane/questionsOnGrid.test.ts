@@ -161,7 +161,7 @@ describe('a question', () => {
       ),
     );
     for (const { name } of expected.filter(({ days }) => days < 0)) {
-      expect(answer(fits).split('Too late for: ')[1]).toContain(name);
+      expect(answer(fits).split('Too late for the whole harvest of: ')[1]).toContain(name);
     }
     enter(field(fits, 'Sown outdoors on'), '2027-04-01');
     pane.button('List the crops').click();

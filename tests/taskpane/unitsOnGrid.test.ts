@@ -48,7 +48,9 @@ it('converts what was typed, in one step, and names the formulas it left', async
   enter(pane.field('Units'), 'metric');
   pane.button('Put into the sheet').click();
   await until(() => expect(document.activeElement).toBe(pane.button('Convert them')));
-  expect(pane.section('Season').textContent).toContain('Convert the 9 numbers typed into Plots and over');
+  expect(pane.section('Season').textContent).toContain(
+    'Convert the 9 numbers typed into Plots, into Prices and over',
+  );
   expect(await typed()).toEqual(before);
   await pane.press(
     'Convert them',

@@ -666,9 +666,23 @@ describe('what goes wrong is said, and led to', () => {
     ];
     const lines = await rowsOf(await filled(memory(), { plots, prices: {} }), 'BudgetLines');
     expect(lines.get('Fruit sold')?.['Lacks']).toBe(
-      'Plots without a yield: 1. Plots without a price, in Plots or Prices: 1. ',
+      'Plots without a yield, or of 0: 1. Plots without a price, in Plots or Prices: 1. ',
     );
     expect(lines.get('Seed')?.['Lacks']).toBe('Crops without a price of seed, in Seed order or Prices: 2. ');
+  });
+
+  it('a yield of 0 counts as none, and fruit that nobody has a day to pick on is said', async () => {
+    const plots = [
+      { Plot: 'a', Crop: 'pumpkin', Length: 100, Width: 20, 'Yield per 100': 0, Price: 1 },
+      // The reference has no days to maturity of it.
+      { Plot: 'b', Crop: 'English cucumber', Length: 100, Width: 12, 'Yield per 100': 500, Price: 2 },
+    ];
+    const prices = { Prices: { Wages: { First: 16 } }, Rates: { Picking: { Value: 200 } } };
+    const lines = await rowsOf(await filled(memory(), { plots, prices }), 'BudgetLines');
+    expect(lines.get('Fruit sold')?.['Lacks']).toBe('Plots without a yield, or of 0: 1. ');
+    expect(lines.get('Picking by the hour')?.['Lacks']).toBe(
+      'Crops without picks, for want of dates in Plots or an interval in Crops: 1. ',
+    );
   });
 });
 

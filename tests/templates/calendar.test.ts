@@ -238,7 +238,7 @@ test(
     // Its seed is refused, its dates are not: sown a week after the frost of 2 May, thinned two weeks later.
     expect(tasksOf('hills').join('\n')).toMatch(/^2027-05-23\|.*\|Thin\|2027-05-30\|/m);
     // 300 days from 9 May; frost is on 10 October.
-    expect(tasksOf('late').at(-1)).toMatch(/^2028-03-04\|.*\|First pick\|\|The last pick has no date/);
+    expect(tasksOf('late').at(-1)).toMatch(/^2028-03-04\|.*\|First pick\|\|On or after the first frost/);
     expect(tasksOf('late').join()).toContain('|Last day to sow|');
     const bar = (seen[0]?.weeks ?? []).find((row) => row.startsWith('late|'));
     expect(bar).toContain('|G|G|');
@@ -249,6 +249,28 @@ test(
   },
   8 * settleMs,
 );
+
+test('work that frost comes before is said to be in doubt, and no other', async () => {
+  const port = file();
+  const { FIRST_FROST } = demoSeason;
+  // Twenty days before frost: none of its fruit is picked in time (50 days or so from sowing, Crops).
+  await fill(port, [
+    { Plot: 'late', Crop: 'zucchini', Length: 50, Width: 20, 'Sow or set out on': Number(FIRST_FROST) - 20 },
+    { Plot: 'in time', Crop: 'zucchini', Length: 50, Width: 20 },
+  ]);
+  await make(port);
+  const { headers, rows } = await tableOf(port, 'Calendar');
+  const at = (header: string): number => headers.indexOf(header);
+  const doubted = rows.filter((row) => String(row[at('Remark')]).startsWith('On or after the first frost'));
+  expect(doubted.length).toBeGreaterThan(0);
+  for (const row of rows) {
+    const day = row[at('Date')];
+    const isDoubted = doubted.includes(row);
+    if (row[at('Task')] === 'Clear the plot') expect(isDoubted).toBe(false);
+    else if (typeof day === 'number') expect(isDoubted).toBe(day >= Number(FIRST_FROST));
+  }
+  expect(doubted.map((row) => row[at('Plot')])).not.toContain('in time');
+});
 
 describe('the bars', () => {
   /** The letters of a plot, the columns' Mondays, and the months above them. */
@@ -353,7 +375,9 @@ describe('what people put in', () => {
     await type(port, 'Plots', ['Tunnel'], 'Crop', 'English cucumber');
     expect(await readCalendarState(port, calendarTasks)).toMatchObject({ isCurrent: false, leftOut: [] });
     await make(port);
-    expect(await reportOf(port, 'WEEKS_WITHOUT')).toBe('Every plot is in it, with all of its dates.');
+    expect(await reportOf(port, 'WEEKS_WITHOUT')).toBe(
+      'When it was made every plot was in it, with all of its dates.',
+    );
     await type(port, 'Plots', ['Tunnel'], 'Crop', null);
     await make(port);
     expect((await rowsOf(port, 'Calendar')).filter((row) => row.includes('Tunnel'))).toHaveLength(1);

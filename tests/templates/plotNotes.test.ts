@@ -50,6 +50,16 @@ async function fillIn(workbook: WorkbookPort, inputs: readonly InputRow[]): Prom
   );
 }
 
+test('a yield of 0 is said, and no other', async () => {
+  expect(await notesOf({ Crop: 'gourd', Germination: 0.9, 'Yield per 100': 0 })).toContain(remarks.noYield);
+  expect(await notesOf({ Crop: 'gourd', Germination: 0.9, 'Yield per 100': 1 })).not.toContain(
+    remarks.noYield,
+  );
+  expect(await notesOf({ Crop: 'gourd', Germination: 0.9, 'Yield per 100': null })).not.toContain(
+    remarks.noYield,
+  );
+});
+
 describe('germination against the federal standard (7 CFR 201.31: muskmelon 75 %, gourd not listed)', () => {
   it.each<[string, InputRow, string]>([
     ['below it', { Crop: 'muskmelon', Germination: 0.74 }, remarks.belowStandard],

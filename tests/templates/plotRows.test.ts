@@ -115,6 +115,8 @@ const cases: Readonly<Record<string, Case>> = {
       'Female share': 0.95,
       // p of 400 with 0.9 p alive, a tenth of all alive: 0.9 p >= 0.1 (400 - 0.1 p), so p >= 40 / 0.91 = 43.96.
       Pollenizers: 44,
+      // Alone in its sheet.
+      'Same name': '',
       'Keep apart': 'clear',
       Assumed: '',
       Notes: '',

@@ -7,7 +7,13 @@ import { openXlsx } from '../../src/hosts/file/openXlsx';
 import { demoSeason } from '../../src/templates/demoGarden';
 import { seasonTemplate } from '../../src/templates/season';
 import { allTemplates, functionNamespace, knownTemplates } from '../../src/templates/sheets';
-import { followWeather, requestWeather, type WeatherDay } from '../../src/templates/weather';
+import {
+  followWeather,
+  requestWeather,
+  weatherRecordTemplate,
+  weatherTemplate,
+  type WeatherDay,
+} from '../../src/templates/weather';
 import { fillSheets } from '../../src/workbook/fillSheets';
 import type { CellContent, ReadValue, WorkbookPort } from '../../src/workbook/port';
 import { readFilling } from '../../src/workbook/readFilling';
@@ -232,7 +238,11 @@ describe.each([
 
   it('are renewed where they are, and made only when asked for', async () => {
     const port = await fill(make());
-    const again = knownTemplates.map((template) => ({ template, inputs: [], form: {} }));
+    const again = [...allTemplates, weatherTemplate, weatherRecordTemplate].map((template) => ({
+      template,
+      inputs: [],
+      form: {},
+    }));
     const report = await fillSheets(port, again, 'again');
     expect(report).toMatchObject({ made: [], kept: 0, gone: [] });
     expect(await port.settle(60_000)).toEqual([]);

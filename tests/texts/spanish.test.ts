@@ -1,6 +1,14 @@
 import { describe, expect, test } from 'vitest';
 import { english } from '../../src/texts/english';
+import * as guide from '../../src/texts/english/guide';
+import * as homeworkProblems from '../../src/texts/english/homeworkProblems';
+import * as slips from '../../src/texts/english/slips';
+import * as workings from '../../src/texts/english/workings';
 import { spanish } from '../../src/texts/spanish';
+import * as spanishGuide from '../../src/texts/spanish/guide';
+import * as spanishHomeworkProblems from '../../src/texts/spanish/homeworkProblems';
+import * as spanishSlips from '../../src/texts/spanish/slips';
+import * as spanishWorkings from '../../src/texts/spanish/workings';
 
 type Tree = string | readonly Tree[] | { readonly [key: string]: Tree };
 
@@ -10,8 +18,18 @@ function sentences(tree: Tree, path: readonly string[] = []): [path: string, sen
   return Object.entries(tree).flatMap(([key, below]) => sentences(below, [...path, key]));
 }
 
-const inEnglish = new Map(sentences(english as Tree));
-const inSpanish = new Map(sentences(spanish as Tree));
+const inEnglish = new Map(
+  sentences({ ...english, ...guide, ...homeworkProblems, ...slips, ...workings } as Tree),
+);
+const inSpanish = new Map(
+  sentences({
+    ...spanish,
+    ...spanishGuide,
+    ...spanishHomeworkProblems,
+    ...spanishSlips,
+    ...spanishWorkings,
+  } as Tree),
+);
 
 /** What is to be filled in: "{count}", and "{count" of "{count|plot|plots}". */
 const placeholders = (sentence: string): string[] =>

@@ -47,6 +47,19 @@ describe('the filling of a workbook', () => {
     expect(plotsOf(filling)?.lines).toEqual(demoPlots.map((_, index) => (area?.row ?? 0) + 2 + index));
   });
 
+  it('has the rows typed right under a table that did not grow over them', async () => {
+    const plots = await workbook.readTable('Plots');
+    if (plots === null) throw new Error('no Plots');
+    const { sheet, row, rows, column } = plots.area;
+    const typed = plots.headers.map((header) =>
+      header === 'Plot' ? 'Typed under it' : header === 'Crop' ? 'gourd' : header === 'Length' ? 32 : null,
+    );
+    await workbook.apply(change({ cells: [{ sheet, row: row + rows, column, contents: [typed] }] }));
+    const filling = plotsOf(await read(workbook));
+    expect(filling?.inputs).toEqual([...demoPlots, { Plot: 'Typed under it', Crop: 'gourd', Length: 32 }]);
+    expect(filling?.lines.at(-1)).toBe(row + rows + 1);
+  });
+
   it('has what was typed over a figure of ours, whichever figure it was, and fills it again', async () => {
     await put('Crops', 'pumpkin', 'row spacing', 11);
     // Where the reference has none.

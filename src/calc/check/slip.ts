@@ -1,7 +1,7 @@
 /** Slips: ways of going wrong that teachers know, each found by computing that way on purpose. */
 import { unitSystems, type UnitSystem } from '../units/units';
 
-/** The key of its sentence in `texts.slips`. */
+/** The key of its sentence in texts/catalogue/slips. */
 export type SlipName =
   | 'added'
   | 'ageForLeft'

@@ -59,6 +59,8 @@ export const calendar = {
     ripe: 'By ripeness, not by the date.',
     noLastPick: 'The last pick has no date: Plots says why.',
     lastPick: 'End of the harvest days, or the day before frost.',
+    /** In place of the others. */
+    afterFrost: 'On or after the first frost: it may not come to this. See Notes in Plots.',
     cleanUp: 'Vines and old fruit out: pests and disease winter in them.',
   },
   /** Why a plot is not in it, or not with all of its work, where its cells do not say; and the line that says so. */
@@ -66,7 +68,7 @@ export const calendar = {
     noCrop: 'no known crop',
     noDates: '{header} is no date',
     unfit: 'a date that does not fit',
-    none: 'Every plot is in it, with all of its dates.',
+    none: 'When it was made every plot was in it, with all of its dates.',
     line: 'Not in it, or not wholly, for want of what Plots has no result of: {plots}.',
     plot: '{plot} ({lacks})',
   },

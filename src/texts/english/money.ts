@@ -135,7 +135,7 @@ export const money = {
     sheet: 'By crop',
     title: 'By crop',
     lead: [
-      'What each crop takes and brings: sums over its plots, made with the Prices sheet. A list for buying; Budget stands on it.',
+      'What each crop takes and brings: sums over its plots, with the Prices sheet. For buying; Budget stands on it.',
       'A plot with an error in Rows, Row length or Seed to sow is not counted, and that is said under Not counted.',
     ],
     columns: {
@@ -177,7 +177,7 @@ export const money = {
         header: 'Cut short',
         note: 'Plots whose harvest frost cuts short: yield and income are counted whole.',
       },
-      noYield: { header: 'No yield', note: 'Plots without a yield.' },
+      noYield: { header: 'No yield', note: 'Plots without a yield, or with a yield of 0.' },
       noPrice: { header: 'No price', note: 'Plots with a yield and without a price.' },
       sold: {
         header: 'Packed',
@@ -264,12 +264,12 @@ export const money = {
       price: 'No price: see Prices.',
       rate: 'No rate: see How much of it in Prices.',
       plotsWithoutPrice: 'Plots without a price, in Plots or Prices: ',
-      plotsWithoutYield: 'Plots without a yield: ',
+      plotsWithoutYield: 'Plots without a yield, or of 0: ',
       takenByFrost: 'Plots that frost takes before the first pick, counted as nothing: ',
       cutShort: 'Plots whose harvest frost cuts short, counted whole: ',
       ofCrops: 'Which, see Notes in Plots; of the crops: ',
       cropsWithoutSeedPrice: 'Crops without a price of seed, in Seed order or Prices: ',
-      cropsWithoutInterval: 'Crops without a picking interval, in Crops: ',
+      cropsWithoutInterval: 'Crops without picks, for want of dates in Plots or an interval in Crops: ',
       noYield: 'No yield is sold.',
       noCosts: 'No costs.',
       allTied: 'No costs but those that move with the yield.',

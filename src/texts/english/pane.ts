@@ -81,7 +81,7 @@ export const pane = {
     save: 'Save as .xlsx',
     fileName: 'cucurbit-plan.xlsx',
     fileHelp:
-      'The file holds the season, the plots, the daily record with what the Weather sheet asks, and the crop figures that you typed over ours, all computed anew. It does not hold pictures, sheets of your own, nor what you typed over a formula in Plots.',
+      'The file holds the season, the plots, prices and packs, the calendar with your notes, the daily record with what the Weather sheet asks, and the crop figures that you typed over ours, all computed anew. It does not hold pictures, sheets of your own, nor what you typed over a formula in Plots.',
     saving: 'Writing the file…',
     saved: 'Saved as a file, where this browser puts what it downloads.',
     ownSheets: 'Not in it: {sheets}.',
@@ -176,7 +176,7 @@ export const pane = {
     fill: 'Fill the sheets',
     refresh: 'Refresh the sheets',
     missing: 'not there yet',
-    notAsked: 'not there; made of a daily record',
+    notAsked: 'not there; made when it is asked for',
     there: 'in this workbook',
     thereAs: 'in this workbook, called "{name}"',
     locked: 'in this workbook, but protected',

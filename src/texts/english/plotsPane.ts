@@ -2,7 +2,7 @@
 export const plotsPane = {
   units: {
     heading: 'Change of units',
-    ask: 'Convert the {count} {count|number|numbers} typed into Plots and over the figures of Crops as well? Otherwise they keep their digits and mean the new units.',
+    ask: 'Convert the {count} {count|number|numbers} typed into Plots, into Prices and over the figures of Crops as well? Otherwise they keep their digits and mean the new units.',
     convert: 'Convert them',
     leaveNumbers: 'Only change the units',
     leave: 'Leave the units',
@@ -122,8 +122,8 @@ export const plotsPane = {
       weeks: { label: 'Weeks of picking', help: "Blank: the crop's harvest days." },
       button: 'Work out the row',
       answer: '{length} {unit} of row, at {perHundred} {perUnit} over {weeks} {weeks|week|weeks} of picking.',
-      noYield: 'There is no yield for this crop. Give the yield of 100 of row.',
-      noWeeks: 'There are no harvest days for this crop. Give the weeks of picking.',
+      noYield: 'Without a crop that has a yield there is none: give the yield of 100 of row.',
+      noWeeks: 'Without a crop that is picked for weeks there are none: give the weeks of picking.',
     },
     seed: {
       heading: 'How much seed for a stand?',
@@ -148,12 +148,12 @@ export const plotsPane = {
       date: { label: 'Sown outdoors on', help: 'Today, or any other day.' },
       button: 'List the crops',
       some: 'Sown on {date}, {count} {count|crop fits|crops fit} before frost:',
-      none: 'No crop fits before frost any more.',
+      none: 'No crop fits with its whole harvest before frost any more.',
       afterFrost:
         '{date} is after the first frost of this plan, {frost}. Check the year, here and in the frost dates of the Season sheet.',
       early: 'Sowing outdoors begins on {date}: see the Season sheet.',
       days: '{days} {days|day|days} to spare, until {last}',
-      late: 'Too late for: {crops}.',
+      late: 'Too late for the whole harvest of: {crops}. A part may still be picked.',
       unknown: 'The Crops sheet lacks a figure for: {crops}.',
     },
   },

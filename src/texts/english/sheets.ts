@@ -274,6 +274,7 @@ export const sheets = {
         'Seed to sow counts the pollenizers too: for their share order seed of a seeded watermelon.',
       pollenizerYield: 'Yield is that of the whole row: the pollenizers’ share of it is seeded melons.',
       wideYield: 'Published yields differ more than threefold and the low end is used: put in your own.',
+      noYield: 'A yield of 0 counts as none: leave Yield per 100 blank to have the published one.',
       /** Before the number of them. */
       seasonsBetween: 'Full seasons since the last cucurbits, where {low} to {high} are advised: ',
       lastCucurbitsUnfit:

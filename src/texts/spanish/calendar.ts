@@ -59,13 +59,14 @@ export const calendar: Translated['calendar'] = {
     ripe: 'Por la madurez, no por la fecha.',
     lastPick: 'Fin de los días de cosecha, o víspera de la helada.',
     noLastPick: 'El último corte no tiene fecha: Parcelas dice por qué.',
+    afterFrost: 'El día de la primera helada o después: quizá no llegue a hacerse. Vea Notas en Parcelas.',
     cleanUp: 'Fuera guías y fruto viejo: en ellos invernan plagas y enfermedades.',
   },
   leftOut: {
     noCrop: 'sin cultivo conocido',
     noDates: '{header} no es una fecha',
     unfit: 'una fecha que no cabe',
-    none: 'Están todas las parcelas, con todas sus fechas.',
+    none: 'Al hacerla estaban todas las parcelas, con todas sus fechas.',
     line: 'No están, o no del todo, por falta de lo que Parcelas no da: {plots}.',
     plot: '{plot} ({lacks})',
   },
@@ -86,6 +87,7 @@ export const calendar: Translated['calendar'] = {
     lead: [
       'U: bajo techo. G: creciendo en su lugar. P: cortes, o la cosecha. Cada columna es una semana, desde su lunes.',
       'Hecho de Parcelas con el Calendario. Cuarenta semanas desde la primera parcela que empieza; arriba mes y día.',
+      'Una fila que escriba aquí se pierde al rehacer la hoja: escriba sus tareas en Calendario, donde se quedan.',
     ],
     letters: { underCover: 'U', growing: 'G', picking: 'P' },
     months: ['ene', 'feb', 'mar', 'abr', 'may', 'jun', 'jul', 'ago', 'sep', 'oct', 'nov', 'dic'],

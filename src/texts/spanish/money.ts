@@ -137,7 +137,7 @@ export const money: Translated['money'] = {
     sheet: 'Por cultivo',
     title: 'Por cultivo',
     lead: [
-      'Lo que cada cultivo toma y da: sumas de sus parcelas, hechas con Precios. Lista para comprar; Presupuesto se apoya en ella.',
+      'Lo que cada cultivo toma y da: sumas de sus parcelas, con Precios. Para comprar; Presupuesto se apoya en ello.',
       'Una parcela con error en Surcos, Largo de surco o Semilla que sembrar no se cuenta; se dice en No contadas.',
     ],
     columns: {
@@ -179,7 +179,7 @@ export const money: Translated['money'] = {
         header: 'Acortadas',
         note: 'Parcelas cuya cosecha acorta la helada: rendimiento e ingreso se cuentan enteros.',
       },
-      noYield: { header: 'Sin rendimiento', note: 'Parcelas sin rendimiento.' },
+      noYield: { header: 'Sin rendimiento', note: 'Parcelas sin rendimiento, o con rendimiento 0.' },
       noPrice: { header: 'Sin precio', note: 'Parcelas con rendimiento y sin precio.' },
       sold: {
         header: 'Envasado',
@@ -279,12 +279,13 @@ export const money: Translated['money'] = {
       price: 'Sin precio: vea Precios.',
       rate: 'Sin dosis: vea Cuánto de cada cosa en Precios.',
       plotsWithoutPrice: 'Parcelas sin precio, en Parcelas o Precios: ',
-      plotsWithoutYield: 'Parcelas sin rendimiento: ',
+      plotsWithoutYield: 'Parcelas sin rendimiento, o de 0: ',
       takenByFrost: 'Parcelas que la helada toma antes del primer corte, contadas como nada: ',
       cutShort: 'Parcelas cuya cosecha acorta la helada, contadas enteras: ',
       ofCrops: 'Cuáles, vea Notas de Parcelas; de los cultivos: ',
       cropsWithoutSeedPrice: 'Cultivos sin precio de semilla, en Pedido de semilla o Precios: ',
-      cropsWithoutInterval: 'Cultivos sin intervalo de corte, en Cultivos: ',
+      cropsWithoutInterval:
+        'Cultivos sin cortes, por falta de fechas en Parcelas o de intervalo en Cultivos: ',
       noYield: 'No se vende rendimiento.',
       noCosts: 'Sin costos.',
       allTied: 'Sin más costos que los que varían con el rendimiento.',

@@ -7,7 +7,7 @@ export const plotsPane: Pick<
 > = {
   units: {
     heading: 'Cambio de unidades',
-    ask: '¿Convertir también {count|el|los} {count} {count|número escrito|números escritos} en Parcelas y sobre las cifras de Cultivos? Si no, conservan sus cifras y pasan a estar en las unidades nuevas.',
+    ask: '¿Convertir también {count|el|los} {count} {count|número escrito|números escritos} en Parcelas, en Precios y sobre las cifras de Cultivos? Si no, conservan sus cifras y pasan a estar en las unidades nuevas.',
     convert: 'Convertirlos',
     leaveNumbers: 'Solo cambiar las unidades',
     leave: 'Dejar las unidades',
@@ -133,8 +133,8 @@ export const plotsPane: Pick<
       button: 'Calcular el surco',
       answer:
         '{length} {unit} de surco, con {perHundred} {perUnit} en {weeks} {weeks|semana|semanas} de corte.',
-      noYield: 'No hay rendimiento para este cultivo. Dé el rendimiento de 100 de surco.',
-      noWeeks: 'No hay días de cosecha para este cultivo. Dé las semanas de corte.',
+      noYield: 'Sin un cultivo que tenga rendimiento no lo hay: dé el rendimiento de 100 de surco.',
+      noWeeks: 'Sin un cultivo que se corte por semanas no las hay: dé las semanas de corte.',
     },
     seed: {
       heading: '¿Cuánta semilla para una población?',
@@ -159,12 +159,12 @@ export const plotsPane: Pick<
       date: { label: 'Sembrado al aire libre el', help: 'Hoy, o cualquier otro día.' },
       button: 'Enumerar los cultivos',
       some: 'Sembrado el {date}, {count} {count|cultivo cabe|cultivos caben} antes de la helada:',
-      none: 'Ya no cabe ningún cultivo antes de la helada.',
+      none: 'Ya no cabe ningún cultivo con toda su cosecha antes de la helada.',
       afterFrost:
         '{date} es posterior a la primera helada de este plan, {frost}. Revise el año, aquí y en las fechas de helada de la hoja Temporada.',
       early: 'La siembra al aire libre empieza el {date}: vea la hoja Temporada.',
       days: '{days} {days|día|días} de sobra, hasta el {last}',
-      late: 'Demasiado tarde para: {crops}.',
+      late: 'Demasiado tarde para la cosecha entera de: {crops}. Una parte quizá aún se corte.',
       unknown: 'A la hoja Cultivos le falta una cifra para: {crops}.',
     },
   },

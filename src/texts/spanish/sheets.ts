@@ -278,6 +278,8 @@ export const sheets: Translated['sheets'] = {
         'El rendimiento es de todo el surco: la parte de las polinizadoras son sandías con semilla.',
       wideYield:
         'Los rendimientos publicados difieren a más del triple y se usa el extremo bajo: ponga el suyo.',
+      noYield:
+        'Un rendimiento de 0 cuenta como ninguno: deje Rendimiento por 100 en blanco para el publicado.',
       seasonsBetween:
         'Temporadas completas desde las últimas cucurbitáceas, donde se aconsejan {low} a {high}: ',
       lastCucurbitsUnfit:

@@ -1,7 +1,8 @@
 /** In Spanish: CHECK.SLIP. */
-import type { Translated } from '../translated';
+import type { slips as english } from '../english/slips';
+import type { WithOtherWords } from '../translated';
 
-export const slips: Translated['slips'] = {
+export const slips: WithOtherWords<typeof english> = {
   none: '{judgement}. Ningún error de los que aquí se conocen da esta respuesta.',
   several: '{judgement}. Varios errores conocidos dan esta respuesta: podría ser cualquiera de ellos.',
   sentences: {
