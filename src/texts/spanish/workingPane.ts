@@ -20,7 +20,7 @@ export const workingPane: Pick<Translated['pane'], 'working'> = {
     another:
       'Calculado aquí es {result}. Quizá la celda aún no está calculada, o un dato cambió hace un momento.',
     call: {
-      notAsked: 'La fórmula no llega a esta parte tal como están las cosas. Sería: {result}.',
+      notAsked: '{id}: la fórmula no llega a esta parte tal como están las cosas',
       askedUnknown: 'Aquí no se puede saber si la fórmula llega a esta parte.',
       unknown: 'No hay función con ese nombre.',
       gives: 'Da',
