@@ -135,7 +135,22 @@ const excel = async (env, { mode, configName = [] }) => ({
   },
   resolve: { extensions: ['.ts', '.js'] },
   module: { rules: [typeScript, functionHelp, styles] },
-  optimization: { minimizer: [fastMinimizer] },
+  optimization: {
+    minimizer: [fastMinimizer],
+    // What is said, once for both scripts of the page.
+    splitChunks: {
+      cacheGroups: {
+        default: false,
+        defaultVendors: false,
+        texts: {
+          test: source('texts'),
+          name: 'texts',
+          chunks: ({ name }) => name === 'functions' || name === 'taskpane',
+          enforce: true,
+        },
+      },
+    },
+  },
   plugins: [
     new MiniCssExtractPlugin({ filename: '[name].css' }),
     new CustomFunctionsMetadataPlugin({ output: 'functions.json', input: functionFiles }),

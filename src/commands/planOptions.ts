@@ -4,6 +4,7 @@ import { mostSeasonDays } from '../templates/season';
 import type { Hemisphere, Units } from '../templates/weatherTools';
 import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
+import { languages } from '../texts/language';
 import { parseNumber } from '../workbook/parseNumber';
 import { dayOfIso, serialOfDay } from '../workbook/serialDate';
 import { UsageError } from './usageError';
@@ -57,6 +58,7 @@ const known = {
   place: string,
   'seed-prices': string,
   prices: string,
+  language: string,
   replace: { type: 'boolean' },
 } as const;
 
@@ -77,12 +79,18 @@ const examples: Readonly<Record<Option, string>> = {
   place: 'NAME',
   'seed-prices': 'seedprices.csv',
   prices: 'prices.csv',
+  language: 'es',
   replace: '',
 };
 
 /** @throws UsageError */
 export function readPlanOptions(args: readonly string[]): PlanOptions {
   const { plots, prices, given } = readArguments(args);
+  const spoken = given.get('language');
+  // It was taken before anything else: see entries/chooseLanguageOfCommand.
+  if (spoken !== undefined && !(languages as readonly string[]).includes(spoken)) {
+    refuse(words.badLanguage, { given: spoken });
+  }
   const out = given.get('out') ?? refuseMissing('out');
   if (!/\.xlsx$/i.test(out)) refuse(words.outExtension, { given: out });
   const calendar = given.get('calendar') ?? null;

@@ -1,7 +1,7 @@
 /** A plan out of a file: a workbook with our sheets, or a list of plots. */
 import { plotsTable, plotsTemplate } from '../templates/plots';
 import { seedOrderTemplate } from '../templates/seedOrder';
-import { allTemplates, knownTemplates } from '../templates/sheets';
+import { allTemplates, areInOtherLanguage, knownTemplates } from '../templates/sheets';
 import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
 import type { FillRequest } from '../workbook/fillSheets';
@@ -48,7 +48,9 @@ const mostLines = 10_000;
 export async function readPlan(file: string, bytes: Uint8Array, reader: PlanReader): Promise<PlanRead> {
   refuseHugeFile(file, bytes.length);
   if (!isWorkbook(file, bytes)) return readPlotList(file, bytes);
-  const filling = await readFilling(reader.openXlsx(bytes), knownTemplates, reader.makeWorkbook);
+  const book = reader.openXlsx(bytes);
+  if (areInOtherLanguage(await book.sheets())) throw new HostError({ code: 'fileOtherLanguage' });
+  const filling = await readFilling(book, knownTemplates, reader.makeWorkbook);
   if (filling === null) throw new HostError({ code: 'fileNotOurs' });
   const { requests, typedOver } = filling;
   const plots = requests.find(({ template }) => template.id === plotsTemplate.id);

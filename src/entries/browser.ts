@@ -1,10 +1,12 @@
 /** The browser workbook: the grid with the plan kept in this browser, or the invented garden, and the pane beside it. */
+import './chooseLanguage';
 import { functions } from '../functions';
 import { openDesk } from '../hosts/browser/openDesk';
 import { listenForKeys } from '../taskpane/pageKeys';
 import { showPlans } from '../taskpane/showPlans';
 import { functionNamespace } from '../templates/sheets';
 import { catalogue } from '../texts/catalogue';
+import { language } from '../texts/language';
 import { functionHelp } from './functions?help';
 import { filesWhenAsked } from './filesWhenAsked';
 import { paneTools } from './paneTools';
@@ -17,6 +19,7 @@ async function open(grid: HTMLElement, pane: HTMLElement): Promise<void> {
     namespace: functionNamespace,
     firstSheet: catalogue.sheets.scratch,
     help: functionHelp,
+    gridLanguage: language,
     gridTexts: catalogue.grid,
   };
   const desk = openDesk(options, grid, 'cucurbit-functions');
@@ -25,4 +28,5 @@ async function open(grid: HTMLElement, pane: HTMLElement): Promise<void> {
   grid.setAttribute('aria-description', catalogue.pane.keys);
 }
 
+document.documentElement.lang = language;
 void open(document.getElementById('grid') as HTMLElement, document.getElementById('pane') as HTMLElement);

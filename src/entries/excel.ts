@@ -1,10 +1,12 @@
 /** The pane in Excel. The page loads the worksheet functions beside it. */
+import './chooseLanguage';
 import { openExcelWorkbook } from '../hosts/excel/openExcelWorkbook';
 import { reachExcel } from '../hosts/excel/reachExcel';
 import { mountPane } from '../taskpane/mountPane';
 import { offerPutBack } from '../taskpane/offerPutBack';
 import { showOpening } from '../taskpane/openingNotice';
 import { functionNamespace } from '../templates/sheets';
+import { language } from '../texts/language';
 import { functionsOfPage } from './functionsOfPage';
 import { sharedTools } from './sharedTools';
 import '../taskpane/pane.css';
@@ -19,4 +21,5 @@ async function open(root: HTMLElement, library: HTMLElement): Promise<void> {
   await mountPane(root, workbook, { ...sharedTools, ...functionsOfPage });
 }
 
+document.documentElement.lang = language;
 void open(document.getElementById('pane') as HTMLElement, document.getElementById('office') as HTMLElement);

@@ -1,4 +1,5 @@
 /** `npm run -s formula -- '=CUCURBIT.…' …`: one JSON value a line. */
+import './chooseLanguageOfCommand';
 import { nearestNames } from '../calc/crops/nearestNames';
 import { runFormulas } from '../commands/runFormulas';
 import { functions } from '../functions';

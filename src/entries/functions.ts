@@ -1,4 +1,5 @@
 /** The worksheet functions for Excel: webpack's metadata plugin adds the registration to each file named here. */
+import './chooseLanguage';
 import '../functions/area';
 import '../functions/beetle';
 import '../functions/budget';

@@ -1,4 +1,5 @@
 /** `npm run -s plan`: a list of plots in, a workbook out, without a screen. */
+import './chooseLanguageOfCommand';
 import { readFileSync } from 'node:fs';
 import { functions } from '../functions';
 import { createFileWorkbook } from '../hosts/file/createFileWorkbook';

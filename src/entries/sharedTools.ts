@@ -4,6 +4,7 @@ import { convertTyped } from '../calc/units/convertTyped';
 import type { Unit } from '../calc/units/units';
 import { calendarTasks } from '../functions/calendarTasks';
 import { answers } from '../functions/answers';
+import { speak } from './keptLanguage';
 import { calendarWhenAsked } from './calendarWhenAsked';
 import { guideWhenAsked } from './guideWhenAsked';
 import { picturesWhenAsked } from './picturesWhenAsked';
@@ -18,5 +19,6 @@ export const sharedTools: Omit<PaneTools, 'homeworkProblems' | 'readWorking'> = 
   calendarTasks,
   calendarFile: calendarWhenAsked,
   nearestNames,
+  speak,
   convert: (value, converts, to) => convertTyped(value, converts as Unit, to),
 };

@@ -1,5 +1,6 @@
 import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
+import { locale } from '../texts/language';
 
 const words = catalogue.plotPictures.length;
 
@@ -10,7 +11,7 @@ const centimetresPerMetre = 100;
 
 /** At most so many decimals, thousands set apart. */
 export function sayCount(value: number, decimals = 0): string {
-  return Number(value.toFixed(decimals)).toLocaleString('en-US', { maximumFractionDigits: decimals });
+  return Number(value.toFixed(decimals)).toLocaleString(locale, { maximumFractionDigits: decimals });
 }
 
 /** A length as a tape is read: feet and inches to a tenth, or metres to a centimetre. */

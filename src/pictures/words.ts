@@ -1,12 +1,13 @@
 import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
+import { locale } from '../texts/language';
 
 export function sayPercent(share: number): string {
   return fill(catalogue.pictures.percent, { percent: Number((share * 100).toPrecision(3)) });
 }
 
 export function sayNumber(value: number): string {
-  return Number(value.toFixed(1)).toLocaleString('en-US');
+  return Number(value.toFixed(1)).toLocaleString(locale);
 }
 
 /** The title with the place, where it has a name. */

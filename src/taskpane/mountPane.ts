@@ -8,7 +8,7 @@ import { findInSeedOrder } from '../templates/findInSeedOrder';
 import { readPlotPictures } from '../templates/plotPictures';
 import { causesInPlots, plotsTable, plotsTemplate } from '../templates/plots';
 import { seasonTemplate } from '../templates/season';
-import { allTemplates, knownTemplates } from '../templates/sheets';
+import { allTemplates, areInOtherLanguage, knownTemplates } from '../templates/sheets';
 import { weatherTemplate } from '../templates/weather';
 import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
@@ -20,6 +20,7 @@ import { element, setText } from './elements';
 import { createFindingsSection } from './findingsSection';
 import { explainFindings } from './formulaFaults';
 import type { PaneTools, UnitSystem } from './paneTools';
+import { createLanguageChoice } from './languageChoice';
 import { createHomeworkSection } from './homeworkSection';
 import { openedWhenAsked } from './openedWhenAsked';
 import { createPlanSection, type PlanPlace } from './planSection';
@@ -101,6 +102,7 @@ export async function mountPane(
     const [{ createCropGuide }, guideIn] = await Promise.all([import('./cropGuide'), tools.cropGuide()]);
     return createCropGuide(guideIn, system);
   });
+  const languageChoice = createLanguageChoice(tools.speak);
   const trouble = element('p', { role: 'alert', class: 'notice notice-bad' });
   const again = element('button', { type: 'button', hidden: true }, pane.readAgain);
   again.addEventListener('click', () => void refresher.now());
@@ -133,6 +135,7 @@ export async function mountPane(
       'header',
       {},
       element('h1', {}, pane.title),
+      languageChoice.element,
       ...(hint === '' ? [] : [element('p', { class: 'hint' }, hint)]),
       links.element,
       trouble,
@@ -168,6 +171,8 @@ export async function mountPane(
     }
     const unsettled = await attempt(() => workbook.settle(settleMs));
     const there = await attempt(() => workbook.sheets());
+    const isInOtherLanguage = there !== 'unreadable' && areInOtherLanguage(there);
+    languageChoice.show(isInOtherLanguage);
     const form = await readSeason();
     const left = unsettled === 'unreadable' ? 0 : unsettled.length;
     const lines = await attempt(() => readPlots(workbook, plotsTable, left === 0));
@@ -208,7 +213,7 @@ export async function mountPane(
     );
     findings.show(isEmpty ? null : [...inForms, ...inPlots, ...inOthers], left);
     links.update();
-    for (const part of waiting) part.hidden = false;
+    for (const part of waiting) part.hidden = isInOtherLanguage;
     reading.remove();
     working.follow();
     if (selection !== 'unreadable') await findings.showSelected(selection);

@@ -21,9 +21,13 @@ export interface GuideTools {
   cropGuide(): Promise<(system: UnitSystem) => CropGuide>;
 }
 
+/** Begins the page anew, in the language with that tag. false where this browser cannot keep the choice. */
+export type Speak = (tag: string) => boolean;
+
 export interface PaneTools extends PictureTools, PlotPictureTools, HomeworkTools, GuideTools {
   /** A typed number in the other system's unit. `converts` is what a template's column says. */
   convert(value: number, converts: string, to: UnitSystem): number;
+  readonly speak: Speak;
   readonly nearestNames: NearestNames;
   readonly readWeather: ReadWeather;
   readonly calendarTasks: CalendarTasks;

@@ -7,6 +7,7 @@ import { plotsTable } from '../templates/plots';
 import { knownTemplates } from '../templates/sheets';
 import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
+import { locale } from '../texts/language';
 import type { Actions } from './actions';
 import { element, section, setText } from './elements';
 import { handOut } from './handOut';
@@ -237,5 +238,5 @@ function saySome(sentences: readonly string[]): string {
 }
 
 function sayMoment(at: number): string {
-  return new Intl.DateTimeFormat('en-US', { dateStyle: 'medium', timeStyle: 'short' }).format(at);
+  return new Intl.DateTimeFormat(locale, { dateStyle: 'medium', timeStyle: 'short' }).format(at);
 }

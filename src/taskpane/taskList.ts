@@ -6,6 +6,7 @@ import { dayOfSerial, isoOfDay } from '../workbook/serialDate';
 import { todaySerial } from '../workbook/today';
 import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
+import { locale } from '../texts/language';
 import { element, paneId, setText } from './elements';
 
 const words = catalogue.pane.calendar.tasks;
@@ -129,7 +130,7 @@ function createChoice(name: 'plot' | 'crop' | 'week', onChoose: () => void): Cho
     show(tasks) {
       const values = [...new Set(tasks.map((task) => task[name]))]
         .filter((value) => value !== '')
-        .sort((one, other) => one.localeCompare(other, 'en', { numeric: true }));
+        .sort((one, other) => one.localeCompare(other, locale, { numeric: true }));
       const options = name === 'week' ? weekOptions(values) : values.map((value) => [value, value] as const);
       const now = JSON.stringify(options);
       if (now === shown) return;

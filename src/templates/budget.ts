@@ -14,6 +14,7 @@ import { columnOf } from '../workbook/columnOf';
 import { allOf, call, column, input, lookUp, native, operate, when } from '../workbook/expressions';
 import { crops } from '../reference/crops';
 import { catalogue } from '../texts/catalogue';
+import { idInLanguage } from '../texts/language';
 import { priceUsed, rateUsed, type Scenario } from './prices';
 
 const words = catalogue.money.budget;
@@ -629,7 +630,7 @@ const computed = (
 ): FormLine => ({ ...words.lines[key], name, kind: 'computed', content: { compute }, format, choices: [] });
 
 export const budgetTemplate: SheetTemplate = {
-  id: 'budget',
+  id: idInLanguage('budget'),
   version: 1,
   sheet: words.sheet,
   title: words.title,

@@ -3,6 +3,7 @@ import type { CellContent, Expression, Format, SheetTemplate, TableColumn } from
 import { allOf, call, column, input, lookUp, native, operate, when } from '../workbook/expressions';
 import { crops } from '../reference/crops';
 import { catalogue } from '../texts/catalogue';
+import { idInLanguage } from '../texts/language';
 import { cropFigure } from './cropLookUps';
 import { firstFrostDay } from './plots';
 import { hiveArea, needsNoBees, priceUsed, rateUsed, whatComesTo } from './prices';
@@ -296,7 +297,7 @@ const columnOf = (key: ColumnKey, more: Partial<TableColumn>): TableColumn => ({
 });
 
 export const byCropTemplate: SheetTemplate = {
-  id: 'bycrop',
+  id: idInLanguage('bycrop'),
   version: 1,
   sheet: words.sheet,
   title: words.title,

@@ -10,6 +10,7 @@ import type {
 } from '../workbook/template';
 import { allOf, column, input, isBlank, native, operate, when } from '../workbook/expressions';
 import { catalogue } from '../texts/catalogue';
+import { idInLanguage } from '../texts/language';
 
 const words = catalogue.calendar;
 const { columns: headers, weeks } = words;
@@ -56,7 +57,7 @@ export const calendarTable: TableTemplate = {
 };
 
 export const calendarTemplate: SheetTemplate = {
-  id: 'calendar',
+  id: idInLanguage('calendar'),
   version: 1,
   sheet: words.sheet,
   title: words.title,
@@ -164,7 +165,7 @@ export const weeksTable: TableTemplate = {
 };
 
 export const weeksTemplate: SheetTemplate = {
-  id: 'weeks',
+  id: idInLanguage('weeks'),
   version: 1,
   sheet: weeks.sheet,
   title: weeks.title,

@@ -12,6 +12,7 @@ import { crops, traits, type Trait } from '../reference/crops';
 import { practice } from '../reference/practice';
 import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
+import { idInLanguage } from '../texts/language';
 
 const words = catalogue.sheets.crops;
 const names = words.columns;
@@ -152,7 +153,7 @@ const ranges: TableTemplate = {
 };
 
 export const cropsTemplate: SheetTemplate = {
-  id: 'crops',
+  id: idInLanguage('crops'),
   version: 1,
   sheet: words.sheet,
   title: words.title,
@@ -164,7 +165,7 @@ export const cropsTemplate: SheetTemplate = {
 };
 
 export const cropRangesTemplate: SheetTemplate = {
-  id: 'cropRanges',
+  id: idInLanguage('cropRanges'),
   version: 1,
   sheet: words.rangesSheet,
   title: words.rangesSheet,

@@ -3,6 +3,7 @@ import type { Format, SheetTemplate, TableColumn } from '../workbook/template';
 import { call, column, given, isBlank, when } from '../workbook/expressions';
 import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
+import { idInLanguage } from '../texts/language';
 
 const words = catalogue.homework;
 const { columns: headers } = words;
@@ -22,7 +23,7 @@ const page = { landscape: true, pagesWide: 2, repeatFirstColumn: false } as cons
 const answer = column(headers.answer.header);
 
 export const homeworkTemplate: SheetTemplate = {
-  id: 'homework',
+  id: idInLanguage('homework'),
   version: 1,
   sheet: words.sheet,
   title: words.title,
@@ -65,7 +66,7 @@ export const homeworkTemplate: SheetTemplate = {
 
 /** Values only, and no sheet of the plan: it is made for whoever marks. */
 export const homeworkKeyTemplate: SheetTemplate = {
-  id: 'homework-key',
+  id: idInLanguage('homework-key'),
   version: 1,
   sheet: words.keySheet,
   title: words.keyTitle,

@@ -6,6 +6,7 @@ import type { CellContent, Expression, NewSheet, WorkbookPort } from '../workboo
 import { textOf } from '../workbook/readInputs';
 import type { SheetTemplate } from '../workbook/template';
 import { catalogue } from '../texts/catalogue';
+import { idInLanguage } from '../texts/language';
 import type { SheetPicture } from './weatherPictures';
 
 const words = catalogue.plotPictures.sheet;
@@ -16,7 +17,7 @@ const listName = 'PLOT_PICTURES';
 const mostPictures = 200;
 
 const template: SheetTemplate = {
-  id: 'plotPictures',
+  id: idInLanguage('plotPictures'),
   version: 1,
   sheet: words.name,
   title: words.name,

@@ -20,6 +20,7 @@ import { practice } from '../reference/practice';
 import { catalogue } from '../texts/catalogue';
 import { cropFigure as figureOf, cropOfName, highYield } from './cropLookUps';
 import { fill } from '../texts/fill';
+import { idInLanguage } from '../texts/language';
 import type { Cause } from '../workbook/findFindings';
 import { rateUsed } from './prices';
 
@@ -494,7 +495,7 @@ const computed = (
 export const manyPlots = 1500;
 
 export const plotsTemplate: SheetTemplate = {
-  id: 'plots',
+  id: idInLanguage('plots'),
   version: 1,
   sheet: words.sheet,
   title: words.title,

@@ -17,6 +17,7 @@ import { allOf, call, column, input, isBlank, lookUp, native, operate, when } fr
 import { crops } from '../reference/crops';
 import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
+import { idInLanguage } from '../texts/language';
 
 const words = catalogue.money.prices;
 const { columns: headers, notes, mend, units: ownUnits } = words;
@@ -427,7 +428,7 @@ export const whatComesTo = (key: RateKey): Expression =>
   lookUp({ value: words.rates[key][0] }, 'Rates', headers.rate, headers.comesTo);
 
 export const pricesTemplate: SheetTemplate = {
-  id: 'prices',
+  id: idInLanguage('prices'),
   version: 1,
   sheet: words.sheet,
   title: words.title,

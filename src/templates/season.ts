@@ -3,6 +3,7 @@ import type { CellContent, FormLine, Format, SheetTemplate } from '../workbook/t
 import { call, input, isBlank, native, operate, when } from '../workbook/expressions';
 import { practice } from '../reference/practice';
 import { catalogue } from '../texts/catalogue';
+import { idInLanguage } from '../texts/language';
 
 const words = catalogue.sheets.season;
 
@@ -59,7 +60,7 @@ const lastFrostYear = native('YEAR', input('LAST_FROST'));
 export const mostSeasonDays = practice.mostSeasonDays.value;
 
 export const seasonTemplate: SheetTemplate = {
-  id: 'season',
+  id: idInLanguage('season'),
   version: 1,
   sheet: words.sheet,
   title: words.title,

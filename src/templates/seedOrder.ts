@@ -17,6 +17,7 @@ import { crops, type Crop } from '../reference/crops';
 import { seedLife } from '../reference/seedLife';
 import { seedKinds } from '../reference/seedStandards';
 import { catalogue } from '../texts/catalogue';
+import { idInLanguage } from '../texts/language';
 import { cropFigure } from './cropLookUps';
 import { ofPrices, seedPricesTable } from './seedPrices';
 
@@ -262,7 +263,7 @@ const cropsToBuy = native('COUNTIF', ofOrder('toBuy'), '>0');
 const cropsPriced = native('COUNT', ofOrder('cost'));
 
 export const seedOrderTemplate: SheetTemplate = {
-  id: 'seedorder',
+  id: idInLanguage('seedorder'),
   version: 1,
   sheet: words.sheet,
   title: words.title,

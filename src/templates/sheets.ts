@@ -1,4 +1,6 @@
 /** The sheets of our templates. */
+import { idInLanguage, language, languages } from '../texts/language';
+import type { SheetInfo } from '../workbook/port';
 import type { SheetTemplate } from '../workbook/template';
 import { budgetTemplate } from './budget';
 import { byCropTemplate } from './byCrop';
@@ -32,6 +34,17 @@ export const knownTemplates: readonly SheetTemplate[] = [
   weatherRecordTemplate,
   homeworkTemplate,
 ];
+
+const idsElsewhere = new Set(
+  languages
+    .filter((other) => other !== language)
+    .flatMap((other) => knownTemplates.map(({ id }) => idInLanguage(id.slice(id.indexOf('.') + 1), other))),
+);
+
+/** Whether sheets of ours are there in words of another language, which nothing here would find its way in. */
+export function areInOtherLanguage(sheets: readonly SheetInfo[]): boolean {
+  return sheets.some(({ mark }) => mark !== null && idsElsewhere.has(mark.template));
+}
 
 /** Stands before every function id in a formula, its dot included. */
 export const functionNamespace = 'CUCURBIT.';

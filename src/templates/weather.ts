@@ -22,6 +22,7 @@ import { heatBases, type InBothScales } from '../reference/heatBases';
 import { seedKinds } from '../reference/seedStandards';
 import { sources, type SourceId } from '../reference/sources';
 import { catalogue } from '../texts/catalogue';
+import { idInLanguage } from '../texts/language';
 import { cropFigure } from './cropLookUps';
 import { seasonTemplate } from './season';
 import { sayCitation } from '../texts/sayCitation';
@@ -487,7 +488,7 @@ const lists: readonly SpillingList[] = [
 ];
 
 export const weatherTemplate: SheetTemplate = {
-  id: 'weather',
+  id: idInLanguage('weather'),
   version: 1,
   sheet: words.sheet,
   title: words.title,
@@ -507,7 +508,7 @@ const recordColumn = (
 ): TableColumn => ({ header, note, format, unit, width: 14, kind: 'input', compute: null, choices: [] });
 
 export const weatherRecordTemplate: SheetTemplate = {
-  id: 'weatherRecord',
+  id: idInLanguage('weatherRecord'),
   version: 1,
   sheet: words.recordSheet,
   title: words.recordSheet,

@@ -5,6 +5,7 @@ import { layOut } from '../workbook/layOut';
 import type { Computation, Expression, ReadValue, WorkbookPort } from '../workbook/port';
 import type { SheetTemplate } from '../workbook/template';
 import { catalogue } from '../texts/catalogue';
+import { idInLanguage } from '../texts/language';
 import { isStill } from './isStill';
 import { weatherRecordTemplate, type WeatherRecord } from './weather';
 
@@ -53,7 +54,7 @@ const stateOf = (stands: Expression): Computation => ({
 });
 
 const picturesTemplate = (stands: Expression): SheetTemplate => ({
-  id: 'weatherPictures',
+  id: idInLanguage('weatherPictures'),
   version: 1,
   sheet: sheetWords.name,
   title: sheetWords.name,

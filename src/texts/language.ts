@@ -4,8 +4,19 @@ export const languages = ['en', 'es'] as const;
 export type Language = (typeof languages)[number];
 
 declare global {
-  /** Set by whoever starts the program, ahead of all else; English where it is not set. */
+  /** Set by whoever starts the program, ahead of all else; English where it is not set or not known. */
   var cucurbitLanguage: string | undefined;
 }
 
 export const language: Language = languages.find((known) => known === globalThis.cucurbitLanguage) ?? 'en';
+
+/**
+ * For numbers and dates that are not in cells. Spanish as it is written in the Americas, with a decimal point: its
+ * sentences are too.
+ */
+export const locale = { en: 'en-US', es: 'es-US' }[language];
+
+/** A sheet in one language is no sheet of another: its headers are other words. */
+export function idInLanguage(id: string, of: Language = language): string {
+  return of === 'en' ? id : `${of}.${id}`;
+}

@@ -371,6 +371,8 @@ export type HostProblem =
   | { readonly code: 'fileNoWorkbook' }
   /** A workbook without a sheet of ours. */
   | { readonly code: 'fileNotOurs' }
+  /** Its sheets of ours are in words of another language. */
+  | { readonly code: 'fileOtherLanguage' }
   | { readonly code: 'failed'; readonly action: string };
 
 export class HostError extends Error {

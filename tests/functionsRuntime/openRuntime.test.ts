@@ -25,7 +25,7 @@ beforeAll(() => {
     ([id, body]) => `CustomFunctions.associate(${JSON.stringify(id)}, function () { ${body}; });`,
   );
   writeFileSync(join(folder, 'functions.js'), lines.join('\n'));
-  runtime = openRuntime(folder, () => false);
+  runtime = openRuntime(folder, () => false, ['functions.js']);
 });
 
 test.each([

@@ -51,6 +51,7 @@ const libraryFile = createRequire(import.meta.url).resolve(`@microsoft/office-js
 export function openRuntime(
   folder: string,
   isSetSupported: (set: string, version: string) => boolean,
+  scripts = ['texts.js', 'functions.js'],
 ): Runtime {
   let nextId = 1;
   const waiting = new Map<number, (delivered: Delivered) => void>();
@@ -83,7 +84,9 @@ export function openRuntime(
       isSetSupported: (set: string, version: string) => isInner(set) || isSetSupported(set, version),
     },
   };
-  runInContext(readFileSync(join(folder, 'functions.js'), 'utf8'), page, { filename: 'functions.js' });
+  for (const filename of scripts) {
+    runInContext(readFileSync(join(folder, filename), 'utf8'), page, { filename });
+  }
 
   return {
     registered: Object.keys((page as unknown as Page).CustomFunctions._association.mappings),

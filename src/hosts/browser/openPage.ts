@@ -1,4 +1,4 @@
-import { LifecycleService, LifecycleStages, type ILanguagePack } from '@univerjs/core';
+import { LifecycleService, LifecycleStages, type ILanguagePack, type ILocales } from '@univerjs/core';
 import { UniverDocsPlugin } from '@univerjs/docs';
 import { UniverDocsDrawingPlugin } from '@univerjs/docs-drawing';
 import { UniverDocsUIPlugin } from '@univerjs/docs-ui';
@@ -27,7 +27,7 @@ import type { FunctionHelp } from '../../workbook/functionHelp';
 import { describeFunctions } from './describeFunctions';
 import { startEngine, type EngineShell, type WorkbookOptions } from './engine';
 import { openWorkbook, type BrowserWorkbook } from './openWorkbook';
-import { pageLocales } from './pageLocales';
+import { pageLocales, type GridLanguage } from './pageLocales';
 import { scrollIntoSight } from './scrollIntoSight';
 import { TypingBridge } from './typingBridge';
 
@@ -37,6 +37,7 @@ export interface PageWorkbook extends BrowserWorkbook {
 }
 
 export interface PageOptions extends WorkbookOptions {
+  readonly gridLanguage: GridLanguage;
   readonly help: readonly FunctionHelp[];
   /** What the grid says beyond its packages' own texts, by their keys. */
   readonly gridTexts: ILanguagePack;
@@ -44,7 +45,7 @@ export interface PageOptions extends WorkbookOptions {
 
 /** The workbook in a page: the grid fills the container. */
 export function openPage(options: PageOptions, container: HTMLElement): PageWorkbook {
-  const engine = startEngine(options, pageShell(container, options.gridTexts));
+  const engine = startEngine(options, pageShell(container, pageLocales(options.gridLanguage, options.gridTexts)));
   describeFunctions(engine, options.help);
   // What scrolls is there only when the grid has been drawn once.
   const drawn = engine.accessor.get(LifecycleService).onStage(LifecycleStages.Rendered);
@@ -56,9 +57,9 @@ export function openPage(options: PageOptions, container: HTMLElement): PageWork
 }
 
 /** Rendering comes before the core, what draws a feature after it. */
-function pageShell(container: HTMLElement, gridTexts: ILanguagePack): EngineShell {
+function pageShell(container: HTMLElement, locales: ILocales): EngineShell {
   return {
-    locales: pageLocales(gridTexts),
+    locales,
     registerBefore(univer) {
       univer.registerPlugin(UniverRenderEnginePlugin);
       univer.registerPlugin(UniverUIPlugin, { container });

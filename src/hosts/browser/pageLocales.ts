@@ -1,4 +1,4 @@
-/** The words of the grid in a page: what its packages bring, and what they leave out. */
+/** The words of the grid in a page: what its packages bring in the page's language, and what they leave out. */
 import { LocaleType, merge, mergeLocales, type ILanguagePack, type ILocales } from '@univerjs/core';
 import conditionalFormatting from '@univerjs/sheets-conditional-formatting-ui/locale/en-US';
 import dataValidation from '@univerjs/sheets-data-validation-ui/locale/en-US';
@@ -15,26 +15,68 @@ import sheetsDrawingUi from '@univerjs/sheets-drawing-ui/locale/en-US';
 import sheetsUi from '@univerjs/sheets-ui/locale/en-US';
 import table from '@univerjs/sheets-table/locale/en-US';
 import ui from '@univerjs/ui/locale/en-US';
+import conditionalFormattingInSpanish from '@univerjs/sheets-conditional-formatting-ui/locale/es-ES';
+import dataValidationInSpanish from '@univerjs/sheets-data-validation-ui/locale/es-ES';
+import dataValidationCoreInSpanish from '@univerjs/sheets-data-validation/locale/es-ES';
+import designInSpanish from '@univerjs/design/locale/es-ES';
+import docsUiInSpanish from '@univerjs/docs-ui/locale/es-ES';
+import drawingUiInSpanish from '@univerjs/drawing-ui/locale/es-ES';
+import formulaInSpanish from '@univerjs/sheets-formula/locale/es-ES';
+import formulaUiInSpanish from '@univerjs/sheets-formula-ui/locale/es-ES';
+import noteUiInSpanish from '@univerjs/sheets-note-ui/locale/es-ES';
+import numfmtUiInSpanish from '@univerjs/sheets-numfmt-ui/locale/es-ES';
+import sheetsInSpanish from '@univerjs/sheets/locale/es-ES';
+import sheetsDrawingUiInSpanish from '@univerjs/sheets-drawing-ui/locale/es-ES';
+import sheetsUiInSpanish from '@univerjs/sheets-ui/locale/es-ES';
+import tableInSpanish from '@univerjs/sheets-table/locale/es-ES';
+import uiInSpanish from '@univerjs/ui/locale/es-ES';
 
-const brought = mergeLocales(
-  design,
-  ui,
-  docsUi,
-  sheets,
-  sheetsUi,
-  formula,
-  formulaUi,
-  numfmtUi,
-  dataValidationCore,
-  dataValidation,
-  conditionalFormatting,
-  noteUi,
-  drawingUi,
-  sheetsDrawingUi,
-  table,
-);
+const brought = {
+  en: mergeLocales(
+    design,
+    ui,
+    docsUi,
+    sheets,
+    sheetsUi,
+    formula,
+    formulaUi,
+    numfmtUi,
+    dataValidationCore,
+    dataValidation,
+    conditionalFormatting,
+    noteUi,
+    drawingUi,
+    sheetsDrawingUi,
+    table,
+  ),
+  es: mergeLocales(
+    designInSpanish,
+    uiInSpanish,
+    docsUiInSpanish,
+    sheetsInSpanish,
+    sheetsUiInSpanish,
+    formulaInSpanish,
+    formulaUiInSpanish,
+    numfmtUiInSpanish,
+    dataValidationCoreInSpanish,
+    dataValidationInSpanish,
+    conditionalFormattingInSpanish,
+    noteUiInSpanish,
+    drawingUiInSpanish,
+    sheetsDrawingUiInSpanish,
+    tableInSpanish,
+  ),
+};
 
-/** @param added by the packages' own keys, beside what stands under them */
-export function pageLocales(added: ILanguagePack): ILocales {
-  return { [LocaleType.EN_US]: merge({}, brought, added) };
+/** The languages that the grid's own menus and messages are there in. */
+export type GridLanguage = keyof typeof brought;
+
+/**
+ * All stand in the place of English: the engine's formats of numbers and dates go by that place, and must not change
+ * with the words.
+ *
+ * @param added by the packages' own keys, beside what stands under them
+ */
+export function pageLocales(gridLanguage: GridLanguage, added: ILanguagePack): ILocales {
+  return { [LocaleType.EN_US]: merge({}, brought[gridLanguage], added) };
 }

@@ -30,6 +30,7 @@ export const commands = {
       '  --prices FILE      prices of the budget: lines of Item and First, of Rate and Value, or of Crop and Price;\n' +
       '                     may be given again for another of the three\n' +
       '  --calendar FILE    the tasks as an .ics that a phone takes in, besides\n' +
+      '  --language es      what the workbook says is in English (en) or Spanish (es)\n' +
       '  --replace          write over an existing file\n' +
       'A plan.xlsx of this tool can stand where plots.csv does; its season holds where no option says otherwise.',
     unknownOption: 'There is no option {option}. npm run -s plan -- --help lists them.',
@@ -46,6 +47,7 @@ export const commands = {
     badShare: '{option} is "{given}". Give a number above 0 and below 1, such as {example}.',
     badUnits: '{option} is "{given}". Give us (feet, inches, pounds, Fahrenheit) or metric.',
     badWeatherUnits: '{option} is "{given}". Give us (for a record in Fahrenheit) or metric (in Celsius).',
+    badLanguage: '--language is "{given}". Give en (English) or es (Spanish).',
     badHemisphere: '--hemisphere is "{given}". Give north or south.',
     badYear: '{option} is "{given}". Give a year from 1900 to 2199, such as {example}.',
     datesOrWeather:

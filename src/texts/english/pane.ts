@@ -12,6 +12,16 @@ export const pane = {
   title: 'Cucurbit planning',
   /** Where the page has no other way out of the grid, which keeps Tab for its cells. */
   keys: 'F6 leads from the grid to this pane and back. Ctrl+Z undoes in both, but in a text field only its text.',
+  language: {
+    /** In its own words, for those who understand no others. */
+    other: 'Todo en español',
+    tag: 'es',
+    /** In place of all sections. */
+    sheetsInOther:
+      'The sheets of this workbook are in Spanish, and the pane finds its way in them in Spanish only. Take Spanish with the button above, or open another plan.',
+    notKept:
+      'This browser keeps nothing for this page, so the language cannot be chosen. Allow it to keep site data and try again.',
+  },
   /** Names the list of links to the sections. */
   parts: 'Parts of this pane',
   /** Until the workbook is there, and when it does not come. */
@@ -347,6 +357,8 @@ export const pane = {
       'The file is no workbook, whatever its name says. Give an .xlsx that was saved here or written by npm run plan, or a list of plots as CSV.',
     fileNotOurs:
       'The workbook has no sheet of this tool. Give an .xlsx that was saved here or written by npm run plan, or a list of plots as CSV.',
+    fileOtherLanguage:
+      'The sheets of this plan are in Spanish. Take Spanish first ("Todo en español" at the top of the pane, or --language es of npm run plan), and open it then.',
     failed:
       'The spreadsheet program could not finish "{action}". Leave the cell you are typing in, then try again.',
     unforeseen:

@@ -33,6 +33,7 @@ export const commands: Translated['commands'] = {
       '  --prices FILE      precios del presupuesto: líneas de Concepto y Primero, de Dosis y Valor, o de Cultivo y Precio;\n' +
       '                     se puede dar otra vez para otra de las tres\n' +
       '  --calendar FILE    además, las tareas como .ics que un teléfono recibe\n' +
+      '  --language es      lo que dice el libro está en inglés (en) o español (es)\n' +
       '  --replace          escribir sobre un archivo que ya existe\n' +
       'Un plan.xlsx de esta herramienta puede ir en lugar de plots.csv; vale su temporada donde ninguna opción diga otra cosa.',
     unknownOption: 'No hay opción {option}. npm run -s plan -- --help las enumera.',
@@ -48,6 +49,7 @@ export const commands: Translated['commands'] = {
     badShare: '{option} es "{given}". Dé un número mayor que 0 y menor que 1, como {example}.',
     badUnits: '{option} es "{given}". Dé us (pies, pulgadas, libras, Fahrenheit) o metric.',
     badWeatherUnits: '{option} es "{given}". Dé us (para un registro en Fahrenheit) o metric (en Celsius).',
+    badLanguage: 'El valor de --language es "{given}". Dé en (inglés) o es (español).',
     badHemisphere: '--hemisphere es "{given}". Dé north o south.',
     badYear: '{option} es "{given}". Dé un año de 1900 a 2199, como {example}.',
     datesOrWeather:

@@ -12,6 +12,14 @@ export const pane: Translated['pane'] = {
   ...workingPane,
   title: 'Plan de cucurbitáceas',
   keys: 'F6 lleva de la cuadrícula a este panel y de vuelta. Ctrl+Z deshace en ambos, pero en un campo de texto solo su texto.',
+  language: {
+    other: 'All in English',
+    tag: 'en',
+    sheetsInOther:
+      'Las hojas de este libro están en inglés, y el panel solo se orienta en ellas en inglés. Tome el inglés con el botón de arriba, o abra otro plan.',
+    notKept:
+      'Este navegador no guarda nada para esta página, así que no se puede elegir el idioma. Permítale guardar datos del sitio e inténtelo de nuevo.',
+  },
   parts: 'Partes de este panel',
   opening: {
     waiting: 'Conectando con Excel…',
@@ -340,6 +348,8 @@ export const pane: Translated['pane'] = {
       'El archivo no es un libro, diga lo que diga su nombre. Dé un .xlsx guardado aquí o escrito por npm run plan, o una lista de parcelas en CSV.',
     fileNotOurs:
       'El libro no tiene hojas de esta herramienta. Dé un .xlsx guardado aquí o escrito por npm run plan, o una lista de parcelas en CSV.',
+    fileOtherLanguage:
+      'Las hojas de este plan están en inglés. Tome primero el inglés ("All in English" arriba en el panel, o --language en de npm run plan) y ábralo entonces.',
     failed:
       'El programa de hojas de cálculo no pudo terminar "{action}". Salga de la celda en que escribe e inténtelo de nuevo.',
     unforeseen: 'Algo imprevisto salió mal. Inténtelo de nuevo; si se repite, abra otra vez el libro.',

@@ -13,6 +13,7 @@ Object.assign(window, {
       namespace: 'CUCURBIT.',
       firstSheet: 'Kitchen',
       help: [],
+      gridLanguage: 'en',
       gridTexts: english.grid,
     },
     container,

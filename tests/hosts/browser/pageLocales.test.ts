@@ -4,6 +4,7 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { pageLocales } from '../../../src/hosts/browser/pageLocales';
 import { english } from '../../../src/texts/english';
+import { spanish } from '../../../src/texts/spanish';
 
 const hosts = ['engine', 'openPage'].map((name) => readFileSync(`src/hosts/browser/${name}.ts`, 'utf8'));
 const packages = new Set(
@@ -15,16 +16,19 @@ function keysAskedFor(name: string): string[] {
   return [...code.matchAll(/\bt\("([\w-]+\.[\w.-]+)"/g)].map(([, key]) => key ?? '');
 }
 
-describe('the words of the grid', () => {
+describe.each([
+  ['en', english, 'Paste'],
+  ['es', spanish, 'Pegar'],
+] as const)('the words of the grid (%s)', (language, { grid }, paste) => {
   const words = new LocaleService();
-  words.load(pageLocales(english.grid));
+  words.load(pageLocales(language, grid));
   words.setLocale(LocaleType.EN_US);
   const asked = [...packages].flatMap((name) => keysAskedFor(name ?? ''));
 
   it('have a text for how far a calculation is', () => {
     expect(asked).toContain('sheets-formula.progress.calculating');
     expect(words.t('sheets-formula.progress.calculating')).toBe(
-      english.grid['sheets-formula'].progress.calculating,
+      grid['sheets-formula'].progress.calculating,
     );
   });
 
@@ -34,5 +38,6 @@ describe('the words of the grid', () => {
 
   it('still have what the packages bring under the same names', () => {
     expect(words.t('sheets-formula.functionList.ABS.abstract')).not.toContain('functionList');
+    expect(words.t('sheets-ui.rightClick.paste')).toBe(paste);
   });
 });
