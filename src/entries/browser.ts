@@ -29,4 +29,5 @@ async function open(grid: HTMLElement, pane: HTMLElement): Promise<void> {
 }
 
 document.documentElement.lang = language;
+document.title = catalogue.pane.title;
 void open(document.getElementById('grid') as HTMLElement, document.getElementById('pane') as HTMLElement);

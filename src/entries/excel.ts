@@ -6,6 +6,7 @@ import { mountPane } from '../taskpane/mountPane';
 import { offerPutBack } from '../taskpane/offerPutBack';
 import { showOpening } from '../taskpane/openingNotice';
 import { functionNamespace } from '../templates/sheets';
+import { catalogue } from '../texts/catalogue';
 import { language } from '../texts/language';
 import { functionsOfPage } from './functionsOfPage';
 import { sharedTools } from './sharedTools';
@@ -22,4 +23,5 @@ async function open(root: HTMLElement, library: HTMLElement): Promise<void> {
 }
 
 document.documentElement.lang = language;
+document.title = catalogue.pane.title;
 void open(document.getElementById('pane') as HTMLElement, document.getElementById('office') as HTMLElement);

@@ -13,6 +13,7 @@ import { seedKinds } from '../reference/seedStandards';
 import { unsourcedGrounds } from '../reference/sources';
 import { catalogue } from '../texts/catalogue';
 import { guide } from '../texts/guide';
+import { language } from '../texts/language';
 import { fill } from '../texts/fill';
 
 const words = guide.crops;
@@ -38,7 +39,7 @@ export function cropGuide(system: 'us' | 'metric') {
     headings: [headings.uses, headings.picking, headings.trouble, ...traitNames, ...others],
     crops: crops.map((crop) => ({
       name: crop.name,
-      otherNames: crop.synonyms,
+      otherNames: language === 'es' ? [...crop.spanishNames, ...crop.synonyms] : crop.synonyms,
       uses: usesOf(crop).map(({ use }) => words.uses[use]),
       said: saidOf(crop, isMetric),
     })),

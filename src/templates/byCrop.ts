@@ -1,4 +1,5 @@
 /** The By crop sheet: what the plots of each crop take and bring. Longer than most: every column is declared here. */
+import { columnOf } from '../workbook/columnOf';
 import type { CellContent, Expression, Format, SheetTemplate, TableColumn } from '../workbook/template';
 import { allOf, call, column, input, lookUp, native, operate, when } from '../workbook/expressions';
 import { crops } from '../reference/crops';
@@ -285,16 +286,8 @@ const computedColumns = [
   ),
 ];
 
-const columnOf = (key: ColumnKey, more: Partial<TableColumn>): TableColumn => ({
-  ...headers[key],
-  kind: 'computed',
-  compute: null,
-  format: 'general',
-  width: 10,
-  choices: [],
-  unit: null,
-  ...more,
-});
+const headed = (key: ColumnKey, width: number, more: Partial<TableColumn> = {}): TableColumn =>
+  columnOf(headers[key].header, width, { note: headers[key].note, ...more });
 
 export const byCropTemplate: SheetTemplate = {
   id: idInLanguage('bycrop'),
@@ -310,8 +303,8 @@ export const byCropTemplate: SheetTemplate = {
       heading: '',
       grows: false,
       columns: [
-        columnOf('crop', { width: 24 }),
-        ...computedColumns.map(({ key, format, unit }) => columnOf(key, { format, unit })),
+        headed('crop', 24),
+        ...computedColumns.map(({ key, format, unit }) => headed(key, 10, { format, unit })),
       ],
       rows: crops.map(({ name }) => [name, ...computedColumns.map(({ compute }) => ({ compute }))]),
     },

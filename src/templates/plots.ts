@@ -518,7 +518,7 @@ export const plotsTemplate: SheetTemplate = {
         asked('start', 'text', 11, { choices: words.starts }),
         asked('germination', 'percent', 12, { limits: limits.share, quantity: quantities.germination }),
         computed('plants', plants, 'whole', 9),
-        computed('seedToSow', seedToSow, 'whole', 10, { unit: 'seeds' }),
+        computed('seedToSow', seedToSow, 'whole', 10, { unit: catalogue.units.seeds }),
         computed(
           'seedWeight',
           when(

@@ -33,7 +33,7 @@ describe('the crop types', () => {
 
   test('are frozen to the bottom', () => {
     for (const crop of crops) {
-      expect([crop, crop.synonyms, crop.figures].every(Object.isFrozen)).toBe(true);
+      expect([crop, crop.synonyms, crop.spanishNames, crop.figures].every(Object.isFrozen)).toBe(true);
       for (const figure of Object.values(crop.figures)) {
         expect(Object.isFrozen(figure) && Object.isFrozen(figure.grounds)).toBe(true);
       }

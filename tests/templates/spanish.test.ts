@@ -24,6 +24,24 @@ async function sheetsIn(language: string): Promise<readonly (readonly [name: str
   );
 }
 
+/** Headers with a word that is broken, or nearly: a bold letter is wider than the digit that widths are counted in. */
+async function brokenHeadersIn(language: string): Promise<string[]> {
+  globalThis.cucurbitLanguage = language;
+  vi.resetModules();
+  const { knownTemplates } = await import('../../src/templates/sheets');
+  const columns = knownTemplates.flatMap(({ tables, lists = [] }) =>
+    [...tables, ...lists].flatMap((table): readonly { header: string; width: number }[] => table.columns),
+  );
+  expect(columns.length).toBeGreaterThan(150);
+  const isBroken = ({ header, width }: { header: string; width: number }): boolean =>
+    header.split(/[ -]/).some((word) => word.length >= width);
+  return columns.filter(isBroken).map(({ header }) => header);
+}
+
+test.each(['en', 'es'])('no header is broken within a word (%s)', async (language) => {
+  expect(await brokenHeadersIn(language)).toEqual([]);
+});
+
 /** What does not hang on the language: a number, yes or no, that there is a text, the code of an error. */
 const figureOf = (value: ReadValue): ReadValue => {
   if (typeof value === 'string') return value === '' ? '' : 'text';

@@ -56,23 +56,28 @@ export interface TextFigure extends Grounded {
 
 export interface Crop {
   readonly name: string;
+  /** Those of every language. */
   readonly synonyms: readonly string[];
+  readonly spanishNames: readonly string[];
   readonly figures: Readonly<
     Partial<Record<NumberTrait, NumberFigure>> & Partial<Record<TextTrait, TextFigure>>
   >;
 }
 
-for (const crop of data) {
+const all = data.map((crop) => ({ ...crop, synonyms: [...crop.synonyms, ...crop.spanishNames] }));
+
+for (const crop of all) {
   for (const figure of Object.values(crop.figures)) {
     Object.freeze(figure.grounds);
     Object.freeze(figure);
   }
   Object.freeze(crop.synonyms);
+  Object.freeze(crop.spanishNames);
   Object.freeze(crop.figures);
   Object.freeze(crop);
 }
 
-export const crops = Object.freeze(data) as readonly Crop[];
+export const crops = Object.freeze(all) as readonly Crop[];
 export const cropNames: readonly string[] = Object.freeze(crops.map((crop) => crop.name));
 
 export const flowerTypes = [

@@ -65,7 +65,7 @@ export const pane: Translated['pane'] = {
   plan: {
     heading: 'Su plan',
     keeping: {
-      kept: 'Se guarda en este navegador mientras usted escribe, por última vez {at}.',
+      kept: 'Se guarda en este navegador mientras usted escribe (por última vez: {at}).',
       otherTab:
         'Este plan está abierto en otra pestaña, que lo guarda. Los cambios de esta pestaña no se guardan: ciérrela, o guárdelo como .xlsx.',
       otherTabClosed:

@@ -16,7 +16,7 @@ test.each([
 });
 
 test('absent words are refused', () => {
-  const bare = { name: 'made up', synonyms: [], figures: {} };
+  const bare = { name: 'made up', synonyms: [], spanishNames: [], figures: {} };
   expect(refusalOf(() => cropText(bare, 'species'))).toEqual({
     code: 'noFigure',
     crop: 'made up',
