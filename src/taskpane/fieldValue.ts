@@ -8,6 +8,7 @@ import type { NearestNames } from '../templates/sayListProblem';
 import { sayLimits } from '../templates/sayLimits';
 import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
+import { sayDay } from './sayDay';
 
 const { pane } = catalogue;
 
@@ -51,6 +52,7 @@ export function sayChoice({ takenAs }: FormLine, choice: string): string {
 /** The cell's value in words, as a note says it. */
 export function sayValue(line: FormLine, value: ReadValue): string {
   if (isCellError(value)) return value.message ?? value.error;
+  if (fieldKind(line) === 'date' && typeof value === 'number') return sayDay(value);
   const text = fieldText(line, value) ?? String(value);
   return fieldKind(line) === 'percent' && typeof value === 'number' ? `${text} ${pane.season.percent}` : text;
 }

@@ -1,7 +1,6 @@
 /** Questions of the season, answered by the calculations of the worksheet functions from what the sheets say. */
 import type { CellValue, ReadValue } from '../workbook/port';
 import type { FormRead } from '../workbook/readForm';
-import { dayOfSerial, isoOfDay } from '../workbook/serialDate';
 import type { FormLine, TableTemplate } from '../workbook/template';
 import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
@@ -10,6 +9,7 @@ import type { Answer, PaneTools } from './paneTools';
 import type { PlotsState } from './readPlots';
 import type { QuestionField, Values } from './question';
 import { createSheetQuestion, type Said, type SheetQuestion } from './sheetQuestion';
+import { sayDay } from './sayDay';
 import { cropsOf, figureOf } from './standIns';
 import { todaySerial } from '../workbook/today';
 
@@ -30,7 +30,8 @@ export function createQuestionsSection(table: TableTemplate, tools: PaneTools): 
   const asked: SheetQuestion[] = [];
 
   const figure = (crop: CellValue | undefined, trait: keyof typeof traits): number | null => {
-    const value = typeof plots === 'object' ? figureOf(plots.figures, String(crop ?? ''), traits[trait])?.value : null;
+    const value =
+      typeof plots === 'object' ? figureOf(plots.figures, String(crop ?? ''), traits[trait])?.value : null;
     return typeof value === 'number' ? value : null;
   };
   const given = (value: CellValue | undefined, otherwise: number | null): number | null =>
@@ -98,7 +99,7 @@ export function createQuestionsSection(table: TableTemplate, tools: PaneTools): 
     const firstFrost = asNumber(inSeason('FIRST_FROST'));
     if (firstFrost === null || typeof plots !== 'object') return [words.noSeason];
     if (asked > firstFrost)
-      return [fill(words.fits.afterFrost, { date: sayDate(asked), frost: sayDate(firstFrost) })];
+      return [fill(words.fits.afterFrost, { date: sayDay(asked), frost: sayDay(firstFrost) })];
     const margin = asNumber(inSeason('FROST_MARGIN'));
     const fits: { crop: string; last: number; days: number }[] = [];
     const late: string[] = [];
@@ -124,17 +125,15 @@ export function createQuestionsSection(table: TableTemplate, tools: PaneTools): 
           'div',
           {},
           element('dt', {}, crop),
-          element('dd', {}, fill(words.fits.days, { days, last: sayDate(last) })),
+          element('dd', {}, fill(words.fits.days, { days, last: sayDay(last) })),
         ),
       ),
     );
     const sentences = [
       ...(firstSowing !== null && asked < firstSowing
-        ? [fill(words.fits.early, { date: sayDate(firstSowing) })]
+        ? [fill(words.fits.early, { date: sayDay(firstSowing) })]
         : []),
-      fits.length === 0
-        ? words.fits.none
-        : fill(words.fits.some, { count: fits.length, date: sayDate(date) }),
+      fits.length === 0 ? words.fits.none : fill(words.fits.some, { count: fits.length, date: sayDay(date) }),
     ];
     const rest = [
       ...(late.length === 0 ? [] : [fill(words.fits.late, { crops: late.join(', ') })]),
@@ -239,9 +238,4 @@ function sayTenth(value: number): string {
 
 function sayPercent(share: number): string {
   return `${Number((share * 100).toPrecision(4))} %`;
-}
-
-function sayDate(serial: number): string {
-  const day = dayOfSerial(serial);
-  return day === null ? '' : isoOfDay(Math.floor(day));
 }

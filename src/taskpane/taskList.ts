@@ -2,12 +2,13 @@
 import { textOf } from '../workbook/readInputs';
 import type { LinesRead } from '../workbook/readLines';
 import type { Area, ReadValue } from '../workbook/port';
-import { dayOfSerial, isoOfDay } from '../workbook/serialDate';
+import { dayOfIso, dayOfSerial, isoOfDay, serialOfDay } from '../workbook/serialDate';
 import { todaySerial } from '../workbook/today';
 import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
 import { locale } from '../texts/language';
 import { element, paneId, setText } from './elements';
+import { sayDay } from './sayDay';
 
 const words = catalogue.pane.calendar.tasks;
 const { columns: headers } = catalogue.calendar;
@@ -85,11 +86,14 @@ function tasksOf({ area, headers: there, lines }: LinesRead): readonly Task[] {
   return lines.flatMap(({ values, isBlank }, index) => {
     if (isBlank) return [];
     const say = ({ header }: { readonly header: string }): string => textOf(values[header] ?? null);
-    const sayDate = ({ header }: { readonly header: string }): string => dateOf(values[header] ?? null);
+    const sayDate = ({ header }: { readonly header: string }): string => {
+      const value = values[header] ?? null;
+      return typeof value === 'number' ? sayDay(value) : textOf(value);
+    };
     return {
       date: sayDate(headers.date),
       until: sayDate(headers.until),
-      week: sayDate(headers.week),
+      week: weekOf(values[headers.week.header] ?? null),
       plot: say(headers.plot),
       crop: say(headers.crop),
       task: say(headers.task),
@@ -100,8 +104,8 @@ function tasksOf({ area, headers: there, lines }: LinesRead): readonly Task[] {
   });
 }
 
-/** A text in a date's place as it is. */
-function dateOf(value: ReadValue): string {
+/** Its Monday, in figures that sort; a text in a date's place as it is. */
+function weekOf(value: ReadValue): string {
   const day = typeof value === 'number' ? dayOfSerial(value) : null;
   return day === null ? textOf(value) : isoOfDay(Math.floor(day));
 }
@@ -148,11 +152,15 @@ function createChoice(name: 'plot' | 'crop' | 'week', onChoose: () => void): Cho
 function weekOptions(mondays: readonly string[]): readonly (readonly [string, string])[] {
   const today = todaySerial();
   // Serial 2 is a Monday.
-  const monday = dateOf(today - ((today - 2) % 7));
+  const monday = weekOf(today - ((today - 2) % 7));
   const isNow = mondays.includes(monday);
+  const say = (week: string): string => {
+    const day = dayOfIso(week);
+    return day === null ? week : sayDay(serialOfDay(day));
+  };
   return [
-    ...(isNow ? [[monday, fill(words.thisWeek, { monday })] as const] : []),
-    ...mondays.filter((each) => each !== monday).map((each) => [each, each] as const),
+    ...(isNow ? [[monday, fill(words.thisWeek, { monday: say(monday) })] as const] : []),
+    ...mondays.filter((each) => each !== monday).map((each) => [each, say(each)] as const),
   ];
 }
 

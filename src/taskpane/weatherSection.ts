@@ -16,6 +16,7 @@ import { findRecord, putRecord, type RecordThere } from './putRecord';
 import type { PlotsState } from './readPlots';
 import type { WeatherSheetRead, WeatherState } from './readWeatherSheet';
 import { createRecordPart } from './recordPart';
+import { sayDay } from './sayDay';
 import type { SeasonState } from './seasonSection';
 import { createWeatherChoices } from './weatherChoices';
 import type { WeatherDesk } from './weatherDesk';
@@ -77,7 +78,7 @@ export function createWeatherSection({ workbook, actions, tools, refresh }: Weat
       if (there === null || there.count === 0) return put(record, hemisphere, there);
       asked = { record, hemisphere };
       const { count, first, last } = there;
-      asks.ask(fill(words.record.replaceAsk, { count, first: sayDate(first), last: sayDate(last) }));
+      asks.ask(fill(words.record.replaceAsk, { count, first: sayDay(first), last: sayDay(last) }));
     },
   });
   replace.addEventListener('click', () => {
@@ -142,11 +143,6 @@ export function createWeatherSection({ workbook, actions, tools, refresh }: Weat
   };
 }
 
-function sayDate(serial: number | null): string {
-  const day = serial === null ? null : dayOfSerial(serial);
-  return day === null ? '' : isoOfDay(Math.floor(day));
-}
-
 function degreeDaysOf({ form }: WeatherSheetRead): string {
   const { degreeDays } = catalogue.weather;
   return form.values['RECORD_UNITS'] === 'metric' ? degreeDays.metric : degreeDays.us;
@@ -155,12 +151,13 @@ function degreeDaysOf({ form }: WeatherSheetRead): string {
 function saySowings({ form, sowings }: WeatherSheetRead): string {
   const wrong = sowings.find(isCellError);
   if (wrong !== undefined) return wrong.message ?? wrong.error;
-  const dates = sowings.flatMap((cell) => (typeof cell === 'number' ? [sayDate(cell)] : []));
+  const dates = sowings.flatMap((cell) => (typeof cell === 'number' ? [sayDay(cell)] : []));
   const [first] = sowings;
   if (typeof first === 'string') return first;
   const inRecord = form.values['SOWING_IN_RECORD'];
   if (dates.length === 0 || typeof inRecord !== 'number') return words.noSowings;
-  return fill(words.sowingsBy, { year: sayDate(inRecord).slice(0, 4), dates: dates.join(', ') });
+  const year = isoOfDay(dayOfSerial(inRecord) ?? 0).slice(0, 4);
+  return fill(words.sowingsBy, { year, dates: dates.join('; ') });
 }
 
 /** A crop stands twice where sources differ; both are shown with their base and who published it. */

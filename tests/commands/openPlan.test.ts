@@ -46,6 +46,15 @@ const figureIn = async (workbook: WorkbookPort) => {
 };
 
 describe('opening a plan', () => {
+  test('leaves sheets in another language alone, and says how to open them', async () => {
+    const workbook = makeWorkbook();
+    const template = { ...plotsTemplate, id: 'es.plots', sheet: 'Parcelas' };
+    await fillSheets(workbook, [{ template, inputs: savedPlots, form: {} }], '');
+    await expect(open('a.xlsx', await workbook.bytes(), makeWorkbook())).rejects.toMatchObject({
+      problem: { code: 'fileOtherLanguage' },
+    });
+  });
+
   test('takes season, plots and figures out of a workbook', async () => {
     const { workbook, said } = await opened('a.xlsx', await (await filled()).bytes(), makeWorkbook());
     expect(await plotsIn(workbook)).toEqual(savedPlots.map(({ Plot }) => Plot));

@@ -13,6 +13,13 @@ const complete = [
 ];
 
 describe('readPlanOptions', () => {
+  test('takes a language that is there, and names those where it is not', () => {
+    expect(readPlanOptions([...complete, '--language', 'es']).out).toBe('a.xlsx');
+    expect(() => readPlanOptions([...complete, '--language', 'fr'])).toThrow(
+      '--language is "fr". Give en (English) or es (Spanish).',
+    );
+  });
+
   test('has defaults for what may be left out', () => {
     // Serials: 2026-05-02 is 46144, 161 days later 46305 (SEASON.DAYS of README).
     expect(readPlanOptions(complete)).toEqual({

@@ -30,7 +30,7 @@ describe('the browser workbook', () => {
   };
 
   test('opens filled and calculated, with what to look at named', async () => {
-    await pane.says('2027-05-16');
+    await pane.says('May 16, 2027');
     await pane.says(/Germination below the federal standard/);
     expect((await plots.headers()).slice(0, 3)).toEqual(['Plot', 'Crop', 'Layout']);
     expect(open.troubles).toEqual([]);
@@ -50,7 +50,7 @@ describe('the browser workbook', () => {
     // Ten days later each; sown plots wait 7 days.
     await plots.show('Creek 1', { 'Start transplants': '2027-05-05', 'Set out or sow': '2027-05-26' });
     await plots.show('Creek 2', { 'Start transplants': '', 'Set out or sow': '2027-05-19' });
-    await pane.says('2027-05-26');
+    await pane.says('May 26, 2027');
   });
 
   test('what the pane put into the sheet is undone and done again from the pane', async () => {

@@ -5,6 +5,7 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { gridHands } from './gridPage/gridHands';
 import type { GridPage } from './gridPage/openGridPage';
 import { openPlanPage, paneHands, type PaneHands } from './gridPage/planPage';
+import { saidDay } from '../taskpane/saidDay';
 
 /** Headers and every task of the invented garden, and lines under them. */
 const aroundTable = 'A9:F260';
@@ -49,7 +50,11 @@ describe('the calendar in the page', { timeout: 240_000 }, () => {
   const listed = (): Promise<string[]> => section().locator('.tasks .line-name').allTextContents();
   /** As the pane says a task. */
   const said = ({ date, until, task, plot }: TaskShown): string =>
-    [until === '' || until === date ? date : `${date} to ${until}`, task, plot].join(' · ');
+    [
+      until === '' || until === date ? saidDay(date) : `${saidDay(date)} to ${saidDay(until)}`,
+      task,
+      plot,
+    ].join(' · ');
 
   test('its sheet holds the tasks of every plot by date', () => {
     const dates = tasks.map(({ date }) => date);
@@ -82,7 +87,7 @@ describe('the calendar in the page', { timeout: 240_000 }, () => {
     await pane.says(`${ofCrop.length} of ${count} tasks`);
     expect(await listed()).toEqual(ofCrop.map(said));
 
-    await choose('Week', '2027-05-03');
+    await choose('Week', 'May 3, 2027');
     // The Monday to the Sunday: sown on the 9th.
     const inWeek = ofCrop.filter(({ date }) => date >= '2027-05-03' && date <= '2027-05-09');
     expect(inWeek.map(({ task }) => task)).toContain('Sow');

@@ -6,6 +6,7 @@ import { dayOfIso, serialOfDay } from '../../src/workbook/serialDate';
 import { run } from '../functions/run';
 import { openGridPane, type GridPane } from './openGridPane';
 import { enter, until } from './openPane';
+import { saidDay } from './saidDay';
 
 let pane: GridPane;
 const plots = [
@@ -120,8 +121,8 @@ describe('a question', () => {
     const fromFirst = shownFor('2027-05-09');
     expect(fromFirst.length).toBeGreaterThan(5);
     expect(shownFor('2026-11-26')).toEqual(fromFirst);
-    expect(fits.textContent).toContain('Sowing outdoors begins on 2027-05-09');
-    expect(fits.textContent).toContain('Sown on 2027-05-09');
+    expect(fits.textContent).toContain('Sowing outdoors begins on May 9, 2027');
+    expect(fits.textContent).toContain('Sown on May 9, 2027');
   });
 
   it.each(['2027-12-01', '2028-05-20'])('about what still fits says that %s is past this plan', (date) => {
@@ -129,7 +130,7 @@ describe('a question', () => {
     enter(field(fits, 'Sown outdoors on'), date);
     pane.button('List the crops').click();
     expect(answer(fits)).toBe(
-      `${date} is after the first frost of this plan, 2027-10-10. Check the year, here and in the frost dates of the Season sheet.`,
+      `${saidDay(date)} is after the first frost of this plan, Oct 10, 2027. Check the year, here and in the frost dates of the Season sheet.`,
     );
   });
 
@@ -148,7 +149,7 @@ describe('a question', () => {
           figure('fall days'),
           figure('frost margin'),
         );
-        return { name, last: String(last), days: serial(String(last)) - serial('2027-07-01') };
+        return { name, last: saidDay(String(last)), days: serial(String(last)) - serial('2027-07-01') };
       })
       .sort((a, b) => b.days - a.days);
     const shown = [...fits.querySelectorAll('dl > div')].map((one) => one.textContent);
@@ -165,7 +166,7 @@ describe('a question', () => {
     }
     enter(field(fits, 'Sown outdoors on'), '2027-04-01');
     pane.button('List the crops').click();
-    expect(answer(fits)).toContain('Sowing outdoors begins on 2027-05-09');
+    expect(answer(fits)).toContain('Sowing outdoors begins on May 9, 2027');
   });
 });
 

@@ -255,7 +255,7 @@ describe('the fields over a sheet that is there', () => {
     const result = (label: string): Element | null | undefined =>
       [...pane.root.querySelectorAll('dt')].find((term) => term.textContent === label)?.nextElementSibling;
     await until(() => expect(result('Days between the frosts')?.textContent).toBe('161'));
-    expect(result('Set out transplants from')?.textContent).toBe('2027-05-16');
+    expect(result('Set out transplants from')?.textContent).toBe('May 16, 2027');
     expect(result('Harden off from')?.textContent).toBe('Error: The last frost is missing.');
     expect(pane.root.querySelector('input[name=FROST_FREE_DAYS]')).toBeNull();
   });

@@ -70,9 +70,9 @@ const counted = (): string | null | undefined => document.querySelector('[role=s
 
 test('says date, task, plot, remark and Done of every task in the order of the sheet', () => {
   expect(listed()).toEqual([
-    '2027-05-01 to 2027-05-07 · Harden off · Lane',
-    '2027-05-06 · Sow · Creek  Warm soil.',
-    '2027-05-10 · Thin · Creek Done: yes',
+    'May 1, 2027 to May 7, 2027 · Harden off · Lane',
+    'May 6, 2027 · Sow · Creek  Warm soil.',
+    'May 10, 2027 · Thin · Creek Done: yes',
   ]);
   expect(counted()).toBe('3 of 3 tasks');
 });
@@ -82,8 +82,8 @@ test('is narrowed down by plot, crop and week, one on top of the other', () => {
   expect(optionsOf('Crop')).toEqual(['all', 'pumpkin', 'zucchini']);
   choose('Plot', 'Creek');
   expect(counted()).toBe('2 of 3 tasks');
-  choose('Week', '2027-05-10');
-  expect(listed()).toEqual(['2027-05-10 · Thin · Creek Done: yes']);
+  choose('Week', 'May 10, 2027');
+  expect(listed()).toEqual(['May 10, 2027 · Thin · Creek Done: yes']);
   choose('Crop', 'pumpkin');
   expect(buttons()).toEqual([]);
   expect(counted()).toBe('0 of 3 tasks');
@@ -92,14 +92,14 @@ test('is narrowed down by plot, crop and week, one on top of the other', () => {
 });
 
 test.each([
-  ['a Sunday night', new Date(2027, 4, 9, 23, 30), '2027-05-03'],
-  ['a Monday', new Date(2027, 4, 10), '2027-05-10'],
-  ['a Saturday', new Date(2027, 4, 1, 12), '2027-04-26'],
+  ['a Sunday night', new Date(2027, 4, 9, 23, 30), 'May 3, 2027'],
+  ['a Monday', new Date(2027, 4, 10), 'May 10, 2027'],
+  ['a Saturday', new Date(2027, 4, 1, 12), 'Apr 26, 2027'],
 ])('names the week of %s, and sets it first', (_, now, monday) => {
   vi.setSystemTime(now);
   list.show(read([]));
   list.show(read(rows));
-  const others = ['2027-04-26', '2027-05-03', '2027-05-10'].filter((each) => each !== monday);
+  const others = ['Apr 26, 2027', 'May 3, 2027', 'May 10, 2027'].filter((each) => each !== monday);
   expect(optionsOf('Week')).toEqual(['all', `this week (${monday})`, ...others]);
   choose('Week', `this week (${monday})`);
   expect(counted()).toBe('1 of 3 tasks');
@@ -108,7 +108,7 @@ test.each([
 test('lists the weeks by date where it is another week now', () => {
   vi.setSystemTime(new Date(2027, 0, 4));
   list.show(read(rows));
-  expect(optionsOf('Week')).toEqual(['all', '2027-04-26', '2027-05-03', '2027-05-10']);
+  expect(optionsOf('Week')).toEqual(['all', 'Apr 26, 2027', 'May 3, 2027', 'May 10, 2027']);
 });
 
 test('a press goes to the cell of the task, also in a narrowed list', () => {
@@ -121,7 +121,7 @@ test('follows the sheet: a tick shows, and choice and focus stay', () => {
   choose('Plot', 'Creek');
   buttons()[0]?.focus();
   list.show(read([lane, put(creek, 'Done', 'yes'), third, put(third, 'Plot', 'Brook')]));
-  expect(listed()[0]).toBe('2027-05-06 · Sow · Creek Done: yes Warm soil.');
+  expect(listed()[0]).toBe('May 6, 2027 · Sow · Creek Done: yes Warm soil.');
   expect(counted()).toBe('2 of 4 tasks');
   expect(document.activeElement).toBe(buttons()[0]);
   expect(select('Plot').value).toBe('Creek');
@@ -137,7 +137,7 @@ test('the focus stays in the list when its task goes', () => {
   expect(document.activeElement).toBe(buttons()[1]);
   choose('Plot', 'Lane');
   buttons()[0]?.focus();
-  choose('Week', 'this week (2027-05-03)');
+  choose('Week', 'this week (May 3, 2027)');
   expect(document.activeElement).toBe(select('Plot'));
 });
 
@@ -149,7 +149,7 @@ test('lists a hundred, and says what to do about the others', () => {
   expect(document.body.textContent).toContain('The first 100 are listed. Choose a plot');
   expect(optionsOf('Plot').slice(0, 3)).toEqual(['all', 'Bed 1', 'Bed 2']);
   choose('Plot', 'Bed 130');
-  expect(listed()).toEqual(['2027-05-06 · Sow · Bed 130  Warm soil.']);
+  expect(listed()).toEqual(['May 6, 2027 · Sow · Bed 130  Warm soil.']);
   expect([...document.querySelectorAll<HTMLElement>('p')].filter(({ hidden }) => hidden)).toHaveLength(1);
 });
 

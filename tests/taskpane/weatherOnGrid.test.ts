@@ -120,7 +120,7 @@ describe('a record in the sheets', () => {
   it('shows its frost dates beside those of Season, which follows when asked', async () => {
     // Of three springs and falls the middle ones, for the 2027 of the season.
     await until(() =>
-      expect(cells().slice(1)).toEqual(['2027-04-20', '2027-05-02', '2027-10-11', '2027-10-10']),
+      expect(cells().slice(1)).toEqual(['Apr 20, 2027', 'May 2, 2027', 'Oct 11, 2027', 'Oct 10, 2027']),
     );
     await pane.press('Have Season follow the record', 'Season follows the record now');
     expect(await named('LAST_FROST')).toBe(serial('2027-04-20'));
@@ -157,7 +157,7 @@ describe('a record in the sheets', () => {
     );
     // From Season's day to sow outdoors, by the last year of the record. Days of 25 °C over the base of 15.5 from June
     // on: 14 of them in midsummer are 133 degree days, so the second sowing is 14 days after the first of June.
-    expect(section().textContent).toContain('By the heat of 2023: 2027-05-09, 2027-06-15, 2027-06-29.');
+    expect(section().textContent).toContain('By the heat of 2023: May 9, 2027; Jun 15, 2027; Jun 29, 2027.');
   });
 
   it('is compared with a plot that is sown where it grows', async () => {
@@ -192,7 +192,7 @@ describe('a record in the sheets', () => {
     pane.button('Put 730 days into the Weather sheets').click();
     await until(() =>
       expect(section().textContent).toContain(
-        'The Weather sheets hold a record of 1095 days, 2021-01-01 to 2023-12-31. Put this one in its place?',
+        'The Weather sheets hold a record of 1095 days, Jan 1, 2021 to Dec 31, 2023. Put this one in its place?',
       ),
     );
     pane.button('Leave the old one').click();

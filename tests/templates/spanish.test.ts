@@ -20,7 +20,9 @@ async function sheetsIn(language: string): Promise<readonly (readonly [name: str
   await fillSheets(port, demoFilling, '');
   const sheets = await port.sheets();
   return Promise.all(
-    sheets.map(async ({ name, used }) => [name, used === null ? [] : (await port.read(used)).values] as const),
+    sheets.map(
+      async ({ name, used }) => [name, used === null ? [] : (await port.read(used)).values] as const,
+    ),
   );
 }
 
@@ -48,17 +50,24 @@ const figureOf = (value: ReadValue): ReadValue => {
   return typeof value === 'object' && value !== null ? value.error : value;
 };
 
-test('a garden filled in Spanish has the figures of the same garden in English', { timeout: 120_000 }, async () => {
-  const inEnglish = await sheetsIn('en');
-  const inSpanish = await sheetsIn('es');
-  expect(inSpanish).toHaveLength(inEnglish.length);
-  for (const [index, [name, cells]] of inSpanish.entries()) {
-    const [nameInEnglish, cellsInEnglish] = inEnglish[index] ?? ['', []];
-    expect(name).not.toBe(nameInEnglish);
-    expect(cells.map((row) => row.map(figureOf)), name).toEqual(
-      cellsInEnglish.map((row) => row.map(figureOf)),
-    );
-  }
-  const numbers = inSpanish.flatMap(([, cells]) => cells.flat()).filter((value) => typeof value === 'number');
-  expect(numbers.length).toBeGreaterThan(1000);
-});
+test(
+  'a garden filled in Spanish has the figures of the same garden in English',
+  { timeout: 120_000 },
+  async () => {
+    const inEnglish = await sheetsIn('en');
+    const inSpanish = await sheetsIn('es');
+    expect(inSpanish).toHaveLength(inEnglish.length);
+    for (const [index, [name, cells]] of inSpanish.entries()) {
+      const [nameInEnglish, cellsInEnglish] = inEnglish[index] ?? ['', []];
+      expect(name).not.toBe(nameInEnglish);
+      expect(
+        cells.map((row) => row.map(figureOf)),
+        name,
+      ).toEqual(cellsInEnglish.map((row) => row.map(figureOf)));
+    }
+    const numbers = inSpanish
+      .flatMap(([, cells]) => cells.flat())
+      .filter((value) => typeof value === 'number');
+    expect(numbers.length).toBeGreaterThan(1000);
+  },
+);

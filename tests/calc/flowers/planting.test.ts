@@ -14,5 +14,7 @@ test.each([
 });
 
 test('a crop of no known flower type is taken for monoecious', () => {
-  expect(planting({ name: 'made up', synonyms: [], spanishNames: [], figures: {} }, null).flowerType).toBe('monoecious');
+  expect(planting({ name: 'made up', synonyms: [], spanishNames: [], figures: {} }, null).flowerType).toBe(
+    'monoecious',
+  );
 });

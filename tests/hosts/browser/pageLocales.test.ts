@@ -27,9 +27,7 @@ describe.each([
 
   it('have a text for how far a calculation is', () => {
     expect(asked).toContain('sheets-formula.progress.calculating');
-    expect(words.t('sheets-formula.progress.calculating')).toBe(
-      grid['sheets-formula'].progress.calculating,
-    );
+    expect(words.t('sheets-formula.progress.calculating')).toBe(grid['sheets-formula'].progress.calculating);
   });
 
   it('have a text for every key that its packages ask for by name', () => {
