@@ -12,7 +12,7 @@ export interface LanguageChoice {
 }
 
 export function createLanguageChoice(speak: Speak): LanguageChoice {
-  const button = element('button', { type: 'button', lang: words.tag, class: 'language' }, words.other);
+  const button = element('button', { type: 'button', lang: words.tag }, words.other);
   const notice = element('p', { role: 'alert', class: 'notice notice-bad' });
   button.addEventListener('click', () => {
     if (!speak(words.tag)) setText(notice, words.notKept);

@@ -82,6 +82,7 @@ describe('with the keyboard alone', () => {
       one.matches('input, select, textarea') ? one.getAttribute('name') : one.textContent,
     );
     expect(names).toEqual([
+      'Todo en español',
       'Season',
       'Sheets',
       'Plots',
