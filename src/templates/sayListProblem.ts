@@ -67,10 +67,7 @@ export function sayListProblem(
   return fill(kind.problems[problem.code] ?? words.problems[problem.code], {
     ...cutShort(problem),
     ...(problem.code === 'outOfRange' && { limits: sayLimits(problem.limits, problem.format) }),
-    ...(problem.code === 'percentForShare' && {
-      percent: shown(problem.value * 100),
-      fraction: shown(problem.value / 100),
-    }),
+    ...(problem.code === 'percentForShare' && { fraction: shown(problem.value / 100) }),
     advice: advise(problem, nearestNames, kind),
     spoiled: kind.spoiled,
   });

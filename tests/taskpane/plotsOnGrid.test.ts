@@ -307,7 +307,7 @@ describe('pasted rows', () => {
     expect(section).toContain('In the sheet already: Creek.');
     expect(section).toContain('Line 3, column Crop: "zuchini" is not known. Near it: zucchini');
     expect(section).toContain('Line 4, column Length: "forty" is not a number.');
-    expect(section).toContain('Line 6, column Germination: 85 is 8500 %. Write 85 percent as 85% or 0.85.');
+    expect(section).toContain('Line 6, column Germination: write 85 percent as 85% or 0.85.');
     await press('Put 5 plots into the sheet', '5 plots were put into the sheet.');
     expect(await names()).toEqual(['Creek', 'Hill', '007', 'East', 'West', 'Creek', 'North', 'South']);
     expect((await column('Germination'))[3]).toBe(0.85);
