@@ -1,8 +1,7 @@
 /** What wants mending in a list, as sentences that name the line, and the column or the row. */
 import {
-  lineOfProblem,
   listOfPlots,
-  sayListProblem,
+  sayListProblems,
   type ListKind,
   type ListProblem,
   type NearestNames,
@@ -29,10 +28,7 @@ export function listToMend(
 ): readonly string[] {
   const own = errors.filter((error) => !problems.some((problem) => followsFrom(error, problem)));
   return [
-    ...problems.map((problem) => ({
-      line: lineOfProblem(problem),
-      problem: sayListProblem(problem, nearestNames, kind),
-    })),
+    ...sayListProblems(problems, nearestNames, kind),
     ...own.map((error) => ({ line: error.line, problem: sayPlace(error, kind) })),
   ]
     .sort((a, b) => a.line - b.line)

@@ -1,11 +1,11 @@
 /** Plots out of rows that were copied from a spreadsheet, or out of a text file: looked at first, then one change. */
 import { parseNumber } from '../workbook/parseNumber';
-import { readDelimited, type Delimited } from '../workbook/readDelimited';
+import { readDelimited, withoutRecords, type Delimited } from '../workbook/readDelimited';
 import { isUnfit, readInputs } from '../workbook/readInputs';
 import type { InputRow, TableTemplate } from '../workbook/template';
 import {
   lineOfProblem,
-  sayListProblem,
+  sayListProblems,
   type ListProblem,
   type NearestNames,
 } from '../templates/sayListProblem';
@@ -27,91 +27,104 @@ export interface PasteParts {
   readonly nearestNames: NearestNames;
   /** In lower case, of the plots that are there. */
   readonly takenNames: () => ReadonlySet<string>;
-  /** Whether they went into the sheet. */
-  readonly put: (plots: readonly InputRow[]) => void;
+  /** `onDone` is told once they are in the sheet. */
+  readonly put: (plots: readonly InputRow[], onDone: () => void) => void;
   readonly addButton: (button: HTMLButtonElement) => void;
 }
 
-export interface PastePart {
-  readonly element: HTMLElement;
-  /** Once the plots are in the sheet. */
-  clear(): void;
-}
-
-export function createPastePart(parts: PasteParts): PastePart {
+export function createPastePart(parts: PasteParts): HTMLElement {
   const { table, takenNames } = parts;
   const field = createPasteField('paste', 5, words, () => look());
   const { area } = field;
   const state = element('p', { role: 'status', class: 'hint' });
   const problems = element('ul', { class: 'problems' });
-  const put = element('button', { type: 'button', class: 'main', hidden: true });
+  const putGood = element('button', { type: 'button', class: 'main', hidden: true });
+  const putAll = element('button', { type: 'button', hidden: true });
   const clear = element('button', { type: 'button', hidden: true }, words.clear);
-  parts.addButton(put);
-  parts.addButton(clear);
-  let inputs: readonly InputRow[] = [];
+  for (const button of [putGood, putAll, clear]) parts.addButton(button);
+  let read: Pasted = nothingPasted;
+  let good: readonly PastedPlot[] = [];
 
   const look = (): void => {
-    const read = readPasted(table, area.value);
-    inputs = read.inputs;
-    const count = inputs.length;
+    read = readPasted(table, area.value);
+    const { plots } = read;
+    const count = plots.length;
     const taken = takenNames();
     const nameHeader = table.columns[0]?.header ?? '';
-    const names = inputs.map((input) => String(input[nameHeader] ?? ''));
-    const again = names.filter((name) => taken.has(name.toLowerCase()));
+    const nameOf = ({ input }: PastedPlot): string => String(input[nameHeader] ?? '');
+    const again = plots.filter((plot) => taken.has(nameOf(plot).toLowerCase()));
+    const told = new Set(read.problems.map(lineOfProblem));
+    good = plots.filter((plot) => !told.has(plot.line) && !again.includes(plot));
     const isMany = taken.size + count > manyPlots;
+    const areAllGood = good.length === count;
     const sentences = [
       ...(area.value.trim() === '' ? [] : [fill(sayFound(read), { count })]),
+      ...(areAllGood ? [] : [fill(words.toMend, { count: count - good.length })]),
       ...(read.leftOut.length === 0 ? [] : [fill(words.computed, { headers: read.leftOut.join(', ') })]),
       ...(again.length === 0
         ? []
-        : [fill(words.namesTaken, { names: again.slice(0, mostShown).join(', ') })]),
+        : [fill(words.namesTaken, { names: again.slice(0, mostShown).map(nameOf).join(', ') })]),
       ...(isMany ? [fill(catalogue.pane.many.warning, { count: taken.size + count })] : []),
     ];
     setText(state, sentences.join(' '));
-    const said = read.problems.map((problem) =>
-      fill(words.line, {
-        line: lineOfProblem(problem),
-        problem: sayListProblem(problem, parts.nearestNames),
-      }),
-    );
+    const said = sayListProblems(read.problems, parts.nearestNames).map((each) => fill(words.line, each));
     const more = said.length - mostShown;
     problems.replaceChildren(
       ...[...said.slice(0, mostShown), ...(more > 0 ? [fill(words.more, { count: more })] : [])].map((text) =>
         element('li', {}, text),
       ),
     );
-    put.hidden = count === 0;
+    putGood.hidden = good.length === 0;
+    putAll.hidden = areAllGood;
     clear.hidden = area.value === '';
-    setText(put, fill(isMany ? words.putAllTheSame : words.put, { count }));
+    const sayAll = isMany ? words.putAllTheSame : words.put;
+    setText(putGood, fill(areAllGood ? sayAll : words.putGood, { count: good.length }));
+    setText(putAll, fill(words.putAllTheSame, { count }));
   };
-  put.addEventListener('click', () => parts.put(inputs));
-  const empty = (): void => {
-    area.value = '';
+  const leave = (text: string): void => {
+    area.value = text;
     look();
     area.focus();
   };
-  clear.addEventListener('click', empty);
-
-  return {
-    element: element(
-      'details',
-      {},
-      element('summary', {}, words.heading),
-      field.element,
-      state,
-      problems,
-      element('div', { class: 'buttons' }, put, clear),
-    ),
-    clear: empty,
+  /** Whatever did not go into the sheet stays in the field, to be mended. */
+  const put = (plots: readonly PastedPlot[]): void => {
+    const { value } = area;
+    const { delimited } = read;
+    parts.put(
+      plots.map(({ input }) => input),
+      () => {
+        const isAsItWas = area.value === value && delimited !== null;
+        if (isAsItWas) leave(withoutRecords(value, delimited, new Set(plots.map(({ line }) => line))));
+      },
+    );
   };
+  putGood.addEventListener('click', () => put(good));
+  putAll.addEventListener('click', () => put(read.plots));
+  clear.addEventListener('click', () => leave(''));
+
+  return element(
+    'details',
+    {},
+    element('summary', {}, words.heading),
+    field.element,
+    state,
+    problems,
+    element('div', { class: 'buttons' }, putGood, putAll, clear),
+  );
 }
 
-function sayFound({ inputs, refused }: Pasted): string {
-  return refused !== null ? words[refused] : inputs.length === 0 ? words.nothing : words.ready;
+function sayFound({ plots, refused }: Pasted): string {
+  return refused !== null ? words[refused] : plots.length === 0 ? words.nothing : words.ready;
+}
+
+interface PastedPlot {
+  readonly line: number;
+  readonly input: InputRow;
 }
 
 interface Pasted {
-  readonly inputs: readonly InputRow[];
+  readonly delimited: Delimited | null;
+  readonly plots: readonly PastedPlot[];
   readonly problems: readonly ListProblem[];
   /** Headers of columns that the sheet computes. */
   readonly leftOut: readonly string[];
@@ -119,21 +132,24 @@ interface Pasted {
   readonly refused: 'other' | 'headersUnknown' | null;
 }
 
+const nothingPasted: Pasted = { delimited: null, plots: [], problems: [], leftOut: [], refused: null };
+
 function readPasted(table: TableTemplate, text: string): Pasted {
-  const nothing = { inputs: [], problems: [], leftOut: [] };
-  if (text.trim() === '') return { ...nothing, refused: null };
+  if (text.trim() === '') return nothingPasted;
   const headers = table.columns.map(({ header }) => header);
   const telling = table.columns.filter(({ kind }) => kind === 'input').map(({ header }) => header);
   const delimited = readDelimited(text, { headers, mayBeBare: true, telling });
-  const { inputs: read, problems, leftOut } = readInputs(table, delimited);
-  const inputs = read.filter((input) => Object.values(input).some((value) => value !== null));
-  if (!delimited.isHeaded && !inputs.some((input) => hasKnownCrop(table, input))) {
-    return { ...nothing, refused: 'other' };
+  const { inputs, problems, leftOut } = readInputs(table, delimited);
+  const plots = delimited.rows
+    .map(({ line }, index) => ({ line, input: inputs[index] ?? {} }))
+    .filter(({ input }) => Object.values(input).some((value) => value !== null));
+  if (!delimited.isHeaded && !plots.some(({ input }) => hasKnownCrop(table, input))) {
+    return { ...nothingPasted, refused: 'other' };
   }
-  const unknown = delimited.isHeaded ? [] : headersLike(table, delimited, read);
-  if (unknown.length > 0) return { ...nothing, problems: unknown, refused: 'headersUnknown' };
+  const unknown = delimited.isHeaded ? [] : headersLike(table, delimited, inputs);
+  if (unknown.length > 0) return { ...nothingPasted, problems: unknown, refused: 'headersUnknown' };
   const inOrder = [...delimited.problems, ...problems].sort((a, b) => lineOfProblem(a) - lineOfProblem(b));
-  return { inputs, problems: inOrder, leftOut, refused: null };
+  return { delimited, plots, problems: inOrder, leftOut, refused: null };
 }
 
 /** What is to be said of a first line of words alone, no crop among them, over lines with numbers beside their names. */

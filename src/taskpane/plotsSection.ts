@@ -51,12 +51,12 @@ export function createPlotsSection({ workbook, table, actions, tools }: PlotsPar
     (read, index) => editor.open({ read, index }),
     () => add.focus(),
   );
-  const putPasted = async (inputs: readonly InputRow[]): Promise<void> => {
+  const putPasted = async (inputs: readonly InputRow[], onDone: () => void): Promise<void> => {
     const read = desk.lines();
     if (read === null) return;
     await desk.write(read, addLines(read, inputs), pane.undo.pastePlots, countUsed(read));
     desk.notice.say(fill(pane.paste.done, { count: inputs.length }));
-    paste.clear();
+    onDone();
   };
   const paste = createPastePart({
     table,
@@ -66,7 +66,7 @@ export function createPlotsSection({ workbook, table, actions, tools }: PlotsPar
       return read === null ? new Set() : takenNames(read);
     },
     addButton: actions.add,
-    put: (inputs) => desk.run(() => putPasted(inputs)),
+    put: (inputs, onDone) => desk.run(() => putPasted(inputs, onDone)),
   });
   const succession = createSuccessionPart(desk, tools);
   const picture = createPlotPicture(desk, tools);
@@ -83,7 +83,7 @@ export function createPlotsSection({ workbook, table, actions, tools }: PlotsPar
     sayHeading(used > 0 && isThere && !state.isSettled);
     setText(hint, isThere ? words.none : state === 'absent' ? sayAbsent() : words.damaged);
     hint.hidden = used > 0;
-    for (const part of [add, paste.element]) part.hidden = !isThere || !mayAdd;
+    for (const part of [add, paste]) part.hidden = !isThere || !mayAdd;
     for (const part of [onChosen, picture.element, desk.list.element]) part.hidden = used === 0;
     succession.hidden = used === 0 || !mayAdd;
     if (!isThere) return;
@@ -103,7 +103,7 @@ export function createPlotsSection({ workbook, table, actions, tools }: PlotsPar
     editor.element,
     picture.element,
     succession,
-    paste.element,
+    paste,
     desk.notice.element,
   );
   desk.show('absent');

@@ -73,6 +73,9 @@ export function createSeasonSection(
   let state: SeasonState = 'absent';
   const isInSheet = (): boolean => typeof state === 'object';
   const following = (): ReadonlySet<string> => (typeof state === 'object' ? state.following : new Set());
+  /** Without what follows another sheet: that changes by itself. */
+  const typedIn = (of: SeasonState): readonly unknown[] =>
+    typeof of === 'object' ? inputs.map(({ name }) => !of.following.has(name) && of.values[name]) : [];
   const touched = (): FormField[] => fields.filter((field) => field.isTouched());
 
   const showState = (): void => {
@@ -88,6 +91,7 @@ export function createSeasonSection(
   };
 
   const show = (next: SeasonState): void => {
+    if (!isSame(typedIn(next), typedIn(state))) notice.forgetGood();
     state = next;
     if (next !== 'unreadable') {
       for (const field of fields) {

@@ -59,21 +59,30 @@ export function lineOfProblem(problem: ListProblem): number {
   return 'line' in problem ? problem.line : 1;
 }
 
-export function sayListProblem(
-  problem: ListProblem,
+/** Each with its line, in their order. What is the same for several is said once. */
+export function sayListProblems(
+  problems: readonly ListProblem[],
   nearestNames: NearestNames,
   kind: ListKind = listOfPlots,
-): string {
-  return fill(kind.problems[problem.code] ?? words.problems[problem.code], {
-    ...cutShort(problem),
-    ...(problem.code === 'outOfRange' && { limits: sayLimits(problem.limits, problem.format) }),
-    ...(problem.code === 'percentForShare' && {
-      percent: shown(problem.value * 100),
-      fraction: shown(problem.value / 100),
-    }),
-    advice: advise(problem, nearestNames, kind),
-    spoiled: kind.spoiled,
+): readonly { readonly line: number; readonly problem: string }[] {
+  const headers = inputHeaders(kind);
+  const firstFar = problems.find(
+    (problem) => problem.code === 'unknownHeader' && nearestNames(problem.header, headers).length === 0,
+  );
+  return problems.map((problem) => {
+    const sentence = fill(kind.problems[problem.code] ?? words.problems[problem.code], {
+      ...cutShort(problem),
+      ...(problem.code === 'outOfRange' && { limits: sayLimits(problem.limits, problem.format) }),
+      ...(problem.code === 'percentForShare' && { fraction: shown(problem.value / 100) }),
+      advice: problem === firstFar ? sayNames(words.columns, headers) : advise(problem, nearestNames, kind),
+      spoiled: kind.spoiled,
+    });
+    return { line: lineOfProblem(problem), problem: sentence.trimEnd() };
   });
+}
+
+function inputHeaders({ table }: ListKind): readonly string[] {
+  return table.columns.filter(({ kind }) => kind === 'input').map(({ header }) => header);
 }
 
 /** Without the dust of binary fractions. */
@@ -81,17 +90,15 @@ function shown(value: number): string {
   return String(Number(value.toPrecision(12)));
 }
 
-function advise(problem: ListProblem, nearestNames: NearestNames, { table, see }: ListKind): string {
+function advise(problem: ListProblem, nearestNames: NearestNames, kind: ListKind): string {
   if (problem.code === 'unknownHeader') {
-    const inputs = table.columns.filter(({ kind }) => kind === 'input');
-    const inputHeaders = inputs.map(({ header }) => header);
-    const near = nearestNames(problem.header, inputHeaders);
-    return near.length > 0 ? sayNames(words.near, near) : sayNames(words.columns, inputHeaders);
+    const near = nearestNames(problem.header, inputHeaders(kind));
+    return near.length > 0 ? sayNames(words.near, near) : '';
   }
   if (problem.code !== 'notAChoice') return '';
   if (problem.choices.length <= mostListed) return sayNames(words.choose, problem.choices);
   const near = nearestNames(problem.given, problem.choices);
-  return near.length > 0 ? sayNames(words.near, near) : see;
+  return near.length > 0 ? sayNames(words.near, near) : kind.see;
 }
 
 function sayNames(sentence: string, names: readonly string[]): string {

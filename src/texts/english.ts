@@ -347,10 +347,8 @@ export const english = {
   errors: {
     outOfRange: 'The {name} is {value}. It must be {limits}.',
     notWhole: 'The {name} is {value}. Give a whole number.',
-    percentForShare:
-      'The {name} is {value}, which is {percent}%. A share is at most 100%: write {value} percent as {value}% or {fraction}.',
-    percentForShareNearOne:
-      'The {name} is {value}, which is {percent}%. A share is at most 100%. Give at most 100%.',
+    percentForShare: 'The {name} is {value}: write {value} percent as {value}% or {fraction}.',
+    percentForShareNearOne: 'The {name} is {value}, which is {percent}%: give at most 100%.',
     missing: 'The {name} is missing. Fill it in.',
     notANumber:
       'The {name} is "{given}", which is not a number. Type digits with a decimal point and no unit.',

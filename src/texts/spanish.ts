@@ -345,10 +345,8 @@ export const spanish: Translated = {
   errors: {
     outOfRange: 'Valor dado ({name}): {value}. Debe ser {limits}.',
     notWhole: 'Valor dado ({name}): {value}. Dé un número entero.',
-    percentForShare:
-      'Valor dado ({name}): {value}, que es {percent}%. Una fracción es a lo sumo 100%: escriba {value} por ciento como {value}% o {fraction}.',
-    percentForShareNearOne:
-      'Valor dado ({name}): {value}, que es {percent}%. Una fracción es a lo sumo 100%. Dé a lo sumo 100%.',
+    percentForShare: 'Valor dado ({name}): {value}. Escriba {value} por ciento como {value}% o {fraction}.',
+    percentForShareNearOne: 'Valor dado ({name}): {value}, que es {percent}%. Dé a lo sumo 100%.',
     missing: 'Falta un dato: {name}. Complételo.',
     notANumber:
       'Dato dado ({name}): "{given}", que no es un número. Escriba cifras con punto decimal y sin unidad.',

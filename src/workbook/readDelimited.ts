@@ -77,6 +77,23 @@ export function readDelimited(text: string, known?: KnownHeaders): Delimited {
   return { headers, headerLine, isHeaded, rows, problems, decimalComma };
 }
 
+/** The text without the records that begin on these lines; nothing where only headers would be left. */
+export function withoutRecords(
+  text: string,
+  { rows, problems }: Delimited,
+  taken: ReadonlySet<number>,
+): string {
+  const records = [...rows, ...problems].flatMap((each) => ('line' in each ? [each.line] : []));
+  if (records.every((line) => taken.has(line))) return '';
+  const starts = new Set(records);
+  let isOut = false;
+  const kept = text.split(/\r\n|\r|\n/).filter((_, index) => {
+    if (starts.has(index + 1)) isOut = taken.has(index + 1);
+    return !isOut;
+  });
+  return kept.join('\n');
+}
+
 /** The first line may have more columns than are known, and a later one more than the first. */
 function bareHeaders(records: readonly FileRecord[], known: readonly string[]): string[] {
   const [first = 0, ...widths] = records.map(({ cells }) => cells.length);

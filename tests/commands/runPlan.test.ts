@@ -368,7 +368,7 @@ describe('a plot to mend spoils nothing else and is named by line, with what to 
       `${header},Germination,Plants per hill,Price\nA,slicing cucumber,100,20,85,2.5,-1\n`,
     );
     expect(warned.slice(1)).toEqual([
-      'plots.csv, line 2, column Germination: 85 is 8500 %. Write 85 percent as 85% or 0.85. Only this plot is spoiled.',
+      'plots.csv, line 2, column Germination: write 85 percent as 85% or 0.85. Only this plot is spoiled.',
       'plots.csv, line 2, column Plants per hill: 2.5 is not a whole number. Round it. Only this plot is spoiled.',
       'plots.csv, line 2, column Price: -1 does not fit. It must be at least 0. Only this plot is spoiled.',
     ]);

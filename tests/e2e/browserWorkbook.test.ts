@@ -3,24 +3,21 @@ import { readFile } from 'node:fs/promises';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { describeFunctions } from '../functions/describedFunctions';
 import { run } from '../functions/run';
-import { gridHands, type GridHands } from './gridPage/gridHands';
-import type { GridPage } from './gridPage/openGridPage';
-import { openPlanPage, paneHands, plotsShown, type PaneHands, type PlotsShown } from './gridPage/planPage';
+import type { GridHands } from './gridPage/gridHands';
+import { openPlanPage, type PaneHands, type PlanPage, type PlotsShown } from './gridPage/planPage';
 
 /** Lines of the invented garden, from 0. */
 const creek2 = 1;
 const underTable = 12;
 
 describe('the browser workbook', () => {
-  let open: GridPage;
+  let open: PlanPage;
   let hands: GridHands;
   let pane: PaneHands;
   let plots: PlotsShown;
   beforeAll(async () => {
     open = await openPlanPage();
-    hands = gridHands(open.page);
-    pane = paneHands(open.page);
-    plots = plotsShown(hands);
+    ({ hands, pane, plots } = open);
   }, 240_000);
   afterAll(() => open.close());
 

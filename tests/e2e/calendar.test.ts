@@ -2,9 +2,7 @@
 import ICAL from 'ical.js';
 import type { Locator } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { gridHands } from './gridPage/gridHands';
-import type { GridPage } from './gridPage/openGridPage';
-import { openPlanPage, paneHands, type PaneHands } from './gridPage/planPage';
+import { openPlanPage, type PaneHands, type PlanPage } from './gridPage/planPage';
 import { saidDay } from '../taskpane/saidDay';
 
 /** Headers and every task of the invented garden, and lines under them. */
@@ -20,15 +18,15 @@ interface TaskShown {
 }
 
 describe('the calendar in the page', { timeout: 240_000 }, () => {
-  let open: GridPage;
+  let open: PlanPage;
   let pane: PaneHands;
   /** What the sheet shows, line by line. */
   let tasks: readonly TaskShown[];
   beforeAll(async () => {
     open = await openPlanPage();
-    pane = paneHands(open.page);
+    pane = open.pane;
     await open.page.getByRole('tab', { name: 'Calendar', exact: true }).click();
-    const [headers, ...lines] = await gridHands(open.page).shown(aroundTable);
+    const [headers, ...lines] = await open.hands.shown(aroundTable);
     expect(headers).toEqual(['Date', 'Week', 'Plot', 'Crop', 'Task', 'Until']);
     tasks = lines
       .filter(([date]) => date !== undefined && date !== '')
@@ -96,7 +94,7 @@ describe('the calendar in the page', { timeout: 240_000 }, () => {
 
     await section().locator('.tasks button').first().click();
     const row = 10 + tasks.indexOf(inWeek[0] as TaskShown);
-    await expect.poll(() => gridHands(open.page).where(), { timeout: 60_000 }).toBe(`E${row}`);
+    await expect.poll(() => open.hands.where(), { timeout: 60_000 }).toBe(`E${row}`);
   });
 
   test('its file for a phone is read by another program, a day for each task', async () => {

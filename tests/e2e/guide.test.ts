@@ -4,8 +4,8 @@ import { createRequire } from 'node:module';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { wrapperFiles } from '../functions/describedFunctions';
-import { gridHands, type GridHands } from './gridPage/gridHands';
-import { openGridPage, type GridPage } from './gridPage/openGridPage';
+import type { GridHands } from './gridPage/gridHands';
+import { openPlanPage, type PlanPage } from './gridPage/planPage';
 
 const source = join(import.meta.dirname, '../../src');
 interface Pages {
@@ -16,15 +16,12 @@ const FunctionPages = createRequire(import.meta.url)(join(source, 'entries/funct
 ) => Pages;
 
 describe('the guide in the page', { timeout: 240_000 }, () => {
-  let open: GridPage;
+  let open: PlanPage;
   let hands: GridHands;
   beforeAll(async () => {
     const writing = new FunctionPages({ files: wrapperFiles, readme: 'README.md' }).writePages();
-    open = await openGridPage({
-      script: join(source, 'entries/browser.ts'),
-      frame: join(source, 'entries/browser.html'),
-    });
-    hands = gridHands(open.page);
+    open = await openPlanPage();
+    hands = open.hands;
     const pages = await writing;
     const styles = ['taskpane/colours.css', 'entries/functionPages.css'].map((file) =>
       readFileSync(join(source, file), 'utf8'),
@@ -35,17 +32,14 @@ describe('the guide in the page', { timeout: 240_000 }, () => {
         ? route.fulfill({ contentType: 'text/css', body: styles.join('\n') })
         : route.fulfill({ contentType: 'text/html', body: pages[name] ?? 'no such page' });
     });
-    await says(/To look at \(\d+\)/);
   }, 240_000);
   afterAll(() => open.close());
 
-  const pane = () => open.page.locator('#pane');
+  const pane = () => open.pane.root;
   const section = (name: string) =>
     pane().locator('section', { has: open.page.getByRole('heading', { name, exact: true, level: 2 }) });
-  const says = async (text: string | RegExp): Promise<void> =>
-    pane().getByText(text).first().waitFor({ timeout: 60_000, state: 'attached' });
-  const press = (name: string): Promise<void> =>
-    pane().getByRole('button', { name, exact: true }).click({ timeout: 60_000 });
+  const says = (text: string | RegExp): Promise<void> => open.pane.says(text);
+  const press = (name: string): Promise<void> => open.pane.press(name);
   const shows = (cell: string, value: string): Promise<void> =>
     expect.poll(() => hands.shown(cell), { timeout: 60_000, interval: 500 }).toEqual([[value]]);
 

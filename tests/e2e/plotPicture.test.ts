@@ -1,24 +1,15 @@
 /** The picture of a plot in the product's own page: as many marks as its Plants cell says, and into a sheet. */
-import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { openGridPage, type GridPage } from './gridPage/openGridPage';
-
-const entries = join(import.meta.dirname, '../../src/entries');
+import { openPlanPage, type PlanPage } from './gridPage/planPage';
 
 describe('the picture of a plot in the page', { timeout: 240_000 }, () => {
-  let open: GridPage;
+  let open: PlanPage;
   beforeAll(async () => {
-    open = await openGridPage({
-      script: join(entries, 'browser.ts'),
-      frame: join(entries, 'browser.html'),
-    });
-    await says(/To look at \(\d+\)/);
+    open = await openPlanPage();
   }, 240_000);
   afterAll(() => open.close());
 
-  const pane = () => open.page.locator('#pane');
-  const says = async (text: string | RegExp): Promise<void> =>
-    pane().getByText(text).first().waitFor({ timeout: 60_000, state: 'attached' });
+  const pane = () => open.pane.root;
   const picture = (name: RegExp) => pane().getByRole('img', { name });
   /** What the list says of the plot is its Plants cell. */
   const plantsOf = async (plot: string): Promise<number> => {
@@ -47,7 +38,7 @@ describe('the picture of a plot in the page', { timeout: 240_000 }, () => {
 
   test('it goes into a sheet, drawn by what the page brings along', async () => {
     await pane().getByRole('button', { name: 'Put this picture into a sheet' }).click();
-    await says('1 picture put into the sheet Plot pictures.');
+    await open.pane.says('1 picture put into the sheet Plot pictures.');
   });
 
   test('nothing of it sticks out of a narrow pane, and the page had no trouble', async () => {

@@ -1,14 +1,12 @@
 /** Plots in the product's own page: made, pasted, changed, moved and removed from the pane, each undone; and the sheet beside it. */
 import type { Locator } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { gridHands, type GridHands } from './gridPage/gridHands';
-import type { GridPage } from './gridPage/openGridPage';
+import type { GridHands } from './gridPage/gridHands';
 import {
   openPlanPage,
-  paneHands,
-  plotsShown,
   startEmptyPlan,
   type PaneHands,
+  type PlanPage,
   type PlotShown,
   type PlotsShown,
 } from './gridPage/planPage';
@@ -38,15 +36,13 @@ const pond: PlotShown = {
 };
 
 describe('plots in the page', { timeout: 240_000 }, () => {
-  let open: GridPage;
+  let open: PlanPage;
   let hands: GridHands;
   let pane: PaneHands;
   let plots: PlotsShown;
   beforeAll(async () => {
     open = await openPlanPage();
-    hands = gridHands(open.page);
-    pane = paneHands(open.page);
-    plots = plotsShown(hands);
+    ({ hands, pane, plots } = open);
     await startEmptyPlan(pane, '2027-05-02', '2027-10-10');
   }, 240_000);
   afterAll(() => open.close());

@@ -1,14 +1,12 @@
 /** A season's plan in the product's own page: questions answered, a plot sown again, out as a file and in again, other units. */
 import type { Locator } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { gridHands, type GridHands } from './gridPage/gridHands';
-import type { GridPage } from './gridPage/openGridPage';
+import type { GridHands } from './gridPage/gridHands';
 import {
   openPlanPage,
-  paneHands,
-  plotsShown,
   startEmptyPlan,
   type PaneHands,
+  type PlanPage,
   type PlotShown,
   type PlotsShown,
 } from './gridPage/planPage';
@@ -35,15 +33,13 @@ function pretendThatNowIs(moment: string): void {
 }
 
 describe('a season in the page', { timeout: 240_000 }, () => {
-  let open: GridPage;
+  let open: PlanPage;
   let hands: GridHands;
   let pane: PaneHands;
   let plots: PlotsShown;
   beforeAll(async () => {
     open = await openPlanPage();
-    hands = gridHands(open.page);
-    pane = paneHands(open.page);
-    plots = plotsShown(hands);
+    ({ hands, pane, plots } = open);
     // The questions take the day on which the plan is opened for today.
     await open.page.evaluate(pretendThatNowIs, '2027-07-01T12:00:00Z');
     await startEmptyPlan(pane, '2027-05-02', '2027-10-10');

@@ -1,15 +1,14 @@
 /** A daily record in the product's own page: loaded from a file, looked at, put into the sheets, followed by Season. */
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { threeYears } from '../commands/recordText';
-import type { GridPage } from './gridPage/openGridPage';
-import { openPlanPage, paneHands, type PaneHands } from './gridPage/planPage';
+import { openPlanPage, type PaneHands, type PlanPage } from './gridPage/planPage';
 
 describe('the weather in the page', { timeout: 240_000 }, () => {
-  let open: GridPage;
+  let open: PlanPage;
   let pane: PaneHands;
   beforeAll(async () => {
     open = await openPlanPage();
-    pane = paneHands(open.page);
+    pane = open.pane;
   }, 240_000);
   afterAll(() => open.close());
 

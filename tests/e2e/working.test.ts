@@ -1,34 +1,26 @@
 /** How a figure comes about, asked for in the product's own page with mouse and keyboard alone. */
-import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { cellAddress } from '../../src/workbook/cellAddress';
 import { english } from '../../src/texts/english';
-import { gridHands, type GridHands } from './gridPage/gridHands';
-import { openGridPage, type GridPage } from './gridPage/openGridPage';
+import type { GridHands } from './gridPage/gridHands';
+import { openPlanPage, type PlanPage } from './gridPage/planPage';
 
-const entries = join(import.meta.dirname, '../../src/entries');
 const words = english.pane.working;
 /** The row of the invented garden's Creek 2, from 0. */
 const creek2 = 8;
 
 describe('the working of a cell in the page', { timeout: 240_000 }, () => {
-  let open: GridPage;
+  let open: PlanPage;
   let hands: GridHands;
   let headers: readonly string[];
   beforeAll(async () => {
-    open = await openGridPage({
-      script: join(entries, 'browser.ts'),
-      frame: join(entries, 'browser.html'),
-    });
-    hands = gridHands(open.page);
-    const found = open.page.locator('#pane').getByText(/To look at \(\d+\)/);
-    await found.first().waitFor({ timeout: 60_000, state: 'attached' });
+    open = await openPlanPage();
+    hands = open.hands;
     headers = (await hands.shown('A7:AZ7'))[0] ?? [];
   }, 240_000);
   afterAll(() => open.close());
 
-  const section = () =>
-    open.page.locator('#pane section', { has: open.page.getByRole('heading', { name: words.heading }) });
+  const section = () => open.pane.section(words.heading);
   const addressOf = (header: string): string => cellAddress(creek2, headers.indexOf(header));
   const says = (text: string | RegExp): Promise<void> =>
     section().getByText(text).filter({ visible: true }).first().waitFor({ timeout: 60_000 });

@@ -30,7 +30,7 @@ describe('FLOWER.FEMALESHARE', () => {
 
   test('what is wrong is said with what to do', () => {
     expect(message('FLOWER.FEMALESHARE', 10, 0.5)).toBe(
-      '#VALUE! The share of pollenizers is 10, which is 1000%. A share is at most 100%: write 10 percent as 10% or 0.1.',
+      '#VALUE! The share of pollenizers is 10: write 10 percent as 10% or 0.1.',
     );
     expect(message('FLOWER.FEMALESHARE', 0.1, 'half')).toMatch(/^#VALUE! .*"half".*Type digits/);
     expect(message('FLOWER.FEMALESHARE', '', 0.5)).toMatch(/^#VALUE! .*Fill it in/);

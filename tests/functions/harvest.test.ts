@@ -17,7 +17,7 @@ describe('HARVEST.YIELD', () => {
   test('refusals say what to do', () => {
     expect(run('HARVEST.YIELD', -1, 150)).toBe('#VALUE! The row length is -1. It must be at least 0.');
     expect(run('HARVEST.YIELD', 250, 150, 80)).toBe(
-      '#VALUE! The marketable share is 80, which is 8000%. A share is at most 100%: write 80 percent as 80% or 0.8.',
+      '#VALUE! The marketable share is 80: write 80 percent as 80% or 0.8.',
     );
     expect(run('HARVEST.YIELD', '', 150)).toBe('#VALUE! The row length is missing. Fill it in.');
     expect(run('HARVEST.YIELD', 250, 'much')).toBe(

@@ -53,10 +53,10 @@ describe('SEED.PERHILL', () => {
       '#VALUE! The number of plants per hill is 2.5. Give a whole number.',
     );
     expect(run('SEED.PERHILL', 3, 85)).toBe(
-      '#VALUE! The germination is 85, which is 8500%. A share is at most 100%: write 85 percent as 85% or 0.85.',
+      '#VALUE! The germination is 85: write 85 percent as 85% or 0.85.',
     );
     // A cell that shows 150% holds 1.5.
-    expect(run('SEED.PERHILL', 3, '150%')).toMatch(/is 1\.5, which is 150%\. A share is at most 100%/);
+    expect(run('SEED.PERHILL', 3, '150%')).toMatch(/is 1\.5, which is 150%: give at most 100%/);
     expect(run('SEED.PERHILL', 3, 'good')).toMatch(/not a number\. Type digits/);
     expect(run('SEED.PERHILL', 3, { error: '#REF!' })).toMatch(/Mend that cell first/);
     expect(run('SEED.PERHILL', 3)).toBe('#VALUE! The germination is missing. Fill it in.');

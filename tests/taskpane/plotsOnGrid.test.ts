@@ -291,24 +291,26 @@ describe('a plot', () => {
 describe('pasted rows', () => {
   const label = 'Rows copied from a sheet, or the text of a CSV file';
 
+  const text = [
+    'Crop\tPlot\tLength\tWidth\tPlants\tGermination',
+    'zucchini\tEast\t40\t12\t99\t85%',
+    'zuchini\tWest\t40\t12\t\t',
+    'gourd\tCreek\tforty\t12\t\t',
+    'gourd\tNorth',
+    'zucchini\tSouth\t40\t12\t\t85',
+  ].join('\n');
+
   it('are counted, wrong ones named by line, and put under the last plot in one step', async () => {
-    const text = [
-      'Crop\tPlot\tLength\tWidth\tPlants\tGermination',
-      'zucchini\tEast\t40\t12\t99\t85%',
-      'zuchini\tWest\t40\t12\t\t',
-      'gourd\tCreek\tforty\t12\t\t',
-      'gourd\tNorth',
-      'zucchini\tSouth\t40\t12\t\t85',
-    ].join('\n');
     enter(pane.field(label), text);
     const section = pane.section('Plots').textContent ?? '';
     expect(section).toContain('5 plots can be put into the sheet');
+    expect(section).toContain('3 of them want mending');
     expect(section).toContain('The sheet computes these itself, so they are left out: Plants.');
     expect(section).toContain('In the sheet already: Creek.');
     expect(section).toContain('Line 3, column Crop: "zuchini" is not known. Near it: zucchini');
     expect(section).toContain('Line 4, column Length: "forty" is not a number.');
-    expect(section).toContain('Line 6, column Germination: 85 is 8500 %. Write 85 percent as 85% or 0.85.');
-    await press('Put 5 plots into the sheet', '5 plots were put into the sheet.');
+    expect(section).toContain('Line 6, column Germination: write 85 percent as 85% or 0.85.');
+    await press('Put 5 plots into the sheet all the same', '5 plots were put into the sheet.');
     expect(await names()).toEqual(['Creek', 'Hill', '007', 'East', 'West', 'Creek', 'North', 'South']);
     expect((await column('Germination'))[3]).toBe(0.85);
     expect((await column('Taken as'))[3]).toBe('summer squash');
@@ -317,6 +319,39 @@ describe('pasted rows', () => {
     expect(pane.field(label).value).toBe('');
     await workbook.undo();
     expect(await names()).toEqual(['Creek', 'Hill', '007']);
+  });
+
+  it('that are in order go in alone, and the others stay in the field to be mended', async () => {
+    enter(pane.field(label), text);
+    await press('Put the 2 good plots into the sheet', '2 plots were put into the sheet.');
+    expect(await names()).toEqual(['Creek', 'Hill', '007', 'East', 'North']);
+    const lines = text.split('\n');
+    expect(pane.field(label).value).toBe([lines[0], lines[2], lines[3], lines[5]].join('\n'));
+    expect(pane.section('Plots').textContent).toContain('Line 2, column Crop: "zuchini" is not known.');
+    expect(pane.button('Put the 0 good plots into the sheet').hidden).toBe(true);
+    enter(pane.field(label), pane.field(label).value.replace('zuchini', 'zucchini'));
+    await press('Put the 1 good plot into the sheet', '1 plot was put into the sheet.');
+    expect((await names()).slice(5)).toEqual(['West']);
+  });
+
+  it('go in once by the first button, though pasted again', async () => {
+    enter(pane.field(label), 'East,zucchini\nWest,gourd');
+    await press('Put 2 plots into the sheet', '2 plots were put into the sheet.');
+    enter(pane.field(label), 'East,zucchini\nWest,gourd');
+    expect(pane.spoken()).toContain('In the sheet already: East, West.');
+    expect(pane.button('Put the 0 good plots into the sheet').hidden).toBe(true);
+    expect(pane.button('Put 2 plots into the sheet all the same').hidden).toBe(false);
+  });
+
+  it('keep in the field what is no line of its own, and a cell over two lines goes as a whole', async () => {
+    enter(
+      pane.field(label),
+      'Plot,Crop,Place\n"East\nside",zucchini,\nWest,gourd,x,too much\n\nNorth,gourd,\n',
+    );
+    await press('Put 2 plots into the sheet', '2 plots were put into the sheet.');
+    expect((await names()).slice(3)).toEqual(['East\nside', 'North']);
+    expect(pane.field(label).value).toBe('Plot,Crop,Place\nWest,gourd,x,too much\n');
+    expect(pane.section('Plots').textContent).toContain('Line 2: the line has 4 cells for 3 columns.');
   });
 
   it('without a header have the columns of the sheet: lines copied from it come back the same', async () => {
@@ -355,7 +390,8 @@ describe('pasted rows', () => {
     expect(section).toContain(
       'Line 1: the column "Lenght" is not one of Plots and was left out. Near it: Length',
     );
-    expect(section).toContain('the column "Kind" is not one of Plots and was left out. Columns: Plot, Crop');
+    expect(section).toContain('the column "Kind" is not one of Plots and was left out.');
+    expect(section.split('Columns: Plot, Crop')).toHaveLength(2);
     expect(() => pane.button('Put 3 plots into the sheet')).toThrow();
     // A slip in the first crop makes no headers of a plot.
     enter(pane.field(label), 'East,zuchini,rows,40\nWest,gourd,rows,30');

@@ -76,6 +76,22 @@ describe('the fields over a sheet that is there', () => {
     expect(pane.described(risk)).not.toContain('The sheet says');
   });
 
+  it('are said to be put until the sheet says otherwise, as after an undo', async () => {
+    enter(pane.field(risk), '7');
+    put(pane);
+    await until(() => expect(pane.spoken()).toContain(`Put into the sheet: ${risk}.`));
+    await pane.workbook.apply(change({ cells: [{ ...pane.workbook.named('PLACE'), contents: [['Ours']] }] }));
+    await reread(pane, () => expect(pane.field(place).value).toBe('Ours'));
+    expect(pane.spoken()).not.toContain('Put into the sheet');
+    enter(pane.field(risk), '8');
+    put(pane);
+    await until(() => expect(pane.spoken()).toContain(`Put into the sheet: ${risk}.`));
+    const before = [{ ...pane.workbook.named('FROST_RISK'), contents: [[0.07]] }];
+    await pane.workbook.apply(change({ cells: before }));
+    await reread(pane, () => expect(pane.field(risk).value).toBe('7'));
+    expect(pane.spoken()).not.toContain('Put into the sheet');
+  });
+
   it('write nothing when nothing differs, also when it is written otherwise', async () => {
     const before = pane.workbook.changes.length;
     enter(pane.field(assurance), '90.0 %');

@@ -70,6 +70,12 @@ export interface Engine {
 const formulasAtOnce = 20;
 
 /**
+ * The look of every table, for the first theme is the engine's default: no stripes of its own over the cells. The name
+ * begins with "table" because the engine puts such a theme on anew when it opens a snapshot, and any other twice.
+ */
+const bareTheme = 'table-as-its-cells';
+
+/**
  * How many engines this page or process has started. Each knows its workbook by an id of its own: what the engines
  * remember of formulas and ranges is in one memory, by that id, and several may calculate at once.
  */
@@ -110,7 +116,7 @@ export function startEngine(options: WorkbookOptions, shell: EngineShell | null)
   univer.registerPlugin(UniverSheetsDataValidationPlugin);
   univer.registerPlugin(UniverSheetsConditionalFormattingPlugin);
   univer.registerPlugin(UniverSheetsNotePlugin);
-  univer.registerPlugin(UniverSheetsTablePlugin);
+  univer.registerPlugin(UniverSheetsTablePlugin, { userThemes: [{ name: bareTheme, style: {} }] });
   univer.registerPlugin(UniverDrawingPlugin);
   univer.registerPlugin(UniverSheetsDrawingPlugin);
   shell?.registerAfter(univer);

@@ -14,9 +14,6 @@ import { spareRows } from './sheetSnapshot';
 import type { TableState } from './tables';
 import type { WriteStep } from './writeSteps';
 
-/** A style that the engine does not know, so that it paints no stripes of its own over the cells. */
-const tableStyleId = 'cells-as-they-are';
-
 export function addTable(engine: Engine, sheetId: string, tableId: string, shape: TableShape): WriteStep {
   const { unitId } = engine;
   const range: ITableRange = {
@@ -37,7 +34,7 @@ export function addTable(engine: Engine, sheetId: string, tableId: string, shape
           name: shape.name,
           range,
           header: [...shape.headers],
-          options: { showHeader: true, tableStyleId },
+          options: { showHeader: true },
         },
       },
       undo: { id: DeleteSheetTableMutation.id, params: { unitId, subUnitId: sheetId, tableId } },

@@ -108,8 +108,7 @@ export const commands = {
         ', column {header}: take the currency sign out of "{given}"; write thousands without a mark (1000) and decimals with a point (4.50). {spoiled}',
       outOfRange: ', column {header}: {given} does not fit. It must be {limits}. {spoiled}',
       notWhole: ', column {header}: {given} is not a whole number. Round it. {spoiled}',
-      percentForShare:
-        ', column {header}: {given} is {percent} %. Write {given} percent as {given}% or {fraction}. {spoiled}',
+      percentForShare: ', column {header}: write {given} percent as {given}% or {fraction}. {spoiled}',
       notADate: ', column {header}: "{given}" is not a date such as 2026-05-02. {spoiled}',
     },
     spoiled: 'Only this plot is spoiled.',

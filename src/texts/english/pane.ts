@@ -172,7 +172,7 @@ export const pane = {
     notKnown: '"{given}" is not known. Choose one from the list.',
     notKnownNear: '"{given}" is not known. Near it: {names}. Or choose one from the list.',
     outOfRange: '{given} does not fit. It must be {limits}.',
-    shareForPercent: '{given} % is less than one in a hundred. For {given} as a share, type {percent}.',
+    shareForPercent: 'This field is in percent: for {given} as a share, type {percent}.',
     sheetDate: 'The sheet says "{given}", which is not a date. Give day, month and year.',
     sheetError: 'The sheet has an error here: {given}. Give a value in its place.',
     frostsReversed:

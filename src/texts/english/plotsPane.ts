@@ -74,6 +74,8 @@ export const plotsPane = {
     label: 'Rows copied from a sheet, or the text of a CSV file',
     help: 'A first line with headers of Plots says which column is which. Without one the columns are those of the sheet, in its order, from Plot on. Where a line stops early, the rest of it is blank.',
     ready: '{count} {count|plot|plots} can be put into the sheet, under the last line.',
+    toMend:
+      '{count} of them {count|wants|want} mending: put in the others alone, or all, and mend them in the sheet.',
     nothing: 'There is no plot in it yet.',
     other:
       'Nothing in it says that these are plots. Begin with a line of headers, such as Plot, Crop, Length; or give a crop that the Crops sheet knows second in each line.',
@@ -84,6 +86,7 @@ export const plotsPane = {
     line: 'Line {line}{problem}',
     more: 'And {count} more like these.',
     put: 'Put {count} {count|plot|plots} into the sheet',
+    putGood: 'Put the {count} good {count|plot|plots} into the sheet',
     putAllTheSame: 'Put {count} {count|plot|plots} into the sheet all the same',
     clear: 'Empty the field',
     done: '{count} {count|plot was|plots were} put into the sheet.',

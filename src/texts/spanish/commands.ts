@@ -111,8 +111,7 @@ export const commands: Translated['commands'] = {
         ', columna {header}: quite el signo de moneda de "{given}"; escriba los millares sin marca (1000) y los decimales con punto (4.50). {spoiled}',
       outOfRange: ', columna {header}: {given} no cabe. Debe ser {limits}. {spoiled}',
       notWhole: ', columna {header}: {given} no es un número entero. Redondéelo. {spoiled}',
-      percentForShare:
-        ', columna {header}: {given} es {percent} %. Escriba {given} por ciento como {given}% o {fraction}. {spoiled}',
+      percentForShare: ', columna {header}: escriba {given} por ciento como {given}% o {fraction}. {spoiled}',
       notADate: ', columna {header}: "{given}" no es una fecha como 2026-05-02. {spoiled}',
     },
     spoiled: 'Solo esta parcela queda dañada.',

@@ -161,7 +161,7 @@ export const pane: Translated['pane'] = {
     notKnown: '"{given}" no se conoce. Elija uno de la lista.',
     notKnownNear: '"{given}" no se conoce. Parecidos: {names}. O elija uno de la lista.',
     outOfRange: '{given} no cabe. Debe ser {limits}.',
-    shareForPercent: '{given} % es menos de uno por ciento. Para {given} como fracción, escriba {percent}.',
+    shareForPercent: 'Este campo va en por ciento: para {given} como fracción, escriba {percent}.',
     sheetDate: 'La hoja dice "{given}", que no es una fecha. Dé día, mes y año.',
     sheetError: 'La hoja tiene aquí un error: {given}. Dé un valor en su lugar.',
     frostsReversed:

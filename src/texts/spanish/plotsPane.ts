@@ -76,6 +76,7 @@ export const plotsPane: Pick<
     label: 'Filas copiadas de una hoja, o el texto de un archivo CSV',
     help: 'Una primera línea con títulos de Parcelas dice qué columna es cuál. Sin ella las columnas son las de la hoja, en su orden, desde Parcela. Donde una línea termina antes, el resto queda en blanco.',
     ready: '{count} {count|parcela se puede|parcelas se pueden} poner en la hoja, debajo de la última línea.',
+    toMend: 'Hay {count} por corregir: ponga solo las demás, o todas, y corríjalas en la hoja.',
     nothing: 'Aún no hay ninguna parcela.',
     other:
       'Nada dice aquí que esto sean parcelas. Empiece con una línea de títulos, como Parcela, Cultivo, Largo; o dé en segundo lugar de cada línea un cultivo que la hoja Cultivos conozca.',
@@ -86,6 +87,7 @@ export const plotsPane: Pick<
     line: 'Línea {line}{problem}',
     more: 'Y {count} más como estas.',
     put: 'Poner {count} {count|parcela|parcelas} en la hoja',
+    putGood: 'Poner {count} {count|parcela buena|parcelas buenas} en la hoja',
     putAllTheSame: 'Poner de todos modos {count} {count|parcela|parcelas} en la hoja',
     clear: 'Vaciar el campo',
     done: '{count} {count|parcela se puso|parcelas se pusieron} en la hoja.',

@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import type { Download, Locator, Page } from 'playwright-core';
 import { expect } from 'vitest';
 import { cellAddress } from '../../../src/workbook/cellAddress';
-import type { GridHands } from './gridHands';
+import { gridHands, type GridHands } from './gridHands';
 import { openGridPage, type GridPage } from './openGridPage';
 
 const entries = join(import.meta.dirname, '../../../src/entries');
@@ -50,14 +50,22 @@ export function paneHands(page: Page): PaneHands {
   };
 }
 
+export interface PlanPage extends GridPage {
+  readonly hands: GridHands;
+  readonly pane: PaneHands;
+  readonly plots: PlotsShown;
+}
+
 /** The page as it is at first: the invented garden, read and calculated. */
-export async function openPlanPage(): Promise<GridPage> {
+export async function openPlanPage(): Promise<PlanPage> {
   const open = await openGridPage({
     script: join(entries, 'browser.ts'),
     frame: join(entries, 'browser.html'),
   });
-  await paneHands(open.page).says(/To look at \(\d+\)/);
-  return open;
+  const hands = gridHands(open.page);
+  const pane = paneHands(open.page);
+  await pane.says(/To look at \(\d+\)/);
+  return { ...open, hands, pane, plots: plotsShown(hands) };
 }
 
 /** What Plots shows of a line, by header. */
@@ -76,7 +84,7 @@ export interface PlotsShown {
 }
 
 /** While the Plots sheet is in front. */
-export function plotsShown(hands: GridHands): PlotsShown {
+function plotsShown(hands: GridHands): PlotsShown {
   const waiting = { timeout, interval: 500 };
   let known: readonly string[] = [];
   const headers = async (): Promise<readonly string[]> => {

@@ -75,7 +75,7 @@ describe('a workbook opened from its snapshot', () => {
       rules: [{}],
       notes: [{}],
       pictures: [{ unitId: true }],
-      theme: 'cells-as-they-are',
+      theme: 'table-as-its-cells',
       freeze: { ySplit: 3 },
     });
     expect(await parts(await reopen())).toEqual(before);
@@ -113,6 +113,17 @@ describe('a workbook opened from its snapshot', () => {
     });
     const sum = await workbook.read({ sheet: 'Kitchen', row: 4, column: 0, rows: 1, columns: 1 });
     expect(sum.values).toEqual([[200]]);
+  });
+
+  test('paints no stripes of the engine’s own over lines that come later', async () => {
+    const { workbook, engine, idOf, type } = await reopen();
+    for (const row of [6, 7, 8]) await type('Plots', row, 1, [[{ v: 60 }]]);
+    await workbook.settle(settleMs);
+    const looks = [5, 6, 7, 8].map((row) =>
+      engine.workbook.getSheetBySheetId(idOf('Plots'))?.getComposedCellStyle(row, 2),
+    );
+    expect(new Set(looks.map((look) => JSON.stringify(look))).size).toBe(1);
+    expect(looks[0]?.bg).toBeUndefined();
   });
 
   test.each(['', '{', 'null', '[]', '{"id":"workbook"}', '{"id":"workbook","sheetOrder":["a"],"sheets":{}}'])(
