@@ -109,11 +109,27 @@ const datesOf = (week: number): DatedColumn => {
   };
 };
 
+/** Plants without a first pick grow until frost; where that is not known only the week that they begin in. */
+const nextDay = operate(inGround, '+', 1);
+const frost = input('FIRST_FROST');
+const growsUntil = when(
+  isBlank(firstPick),
+  when(native('ISNUMBER', frost), native('MAX', frost, nextDay), nextDay),
+  firstPick,
+);
+
 /** The letter of a plot in a week: of two in one week the later. */
 const letterIn = (week: number): Expression => {
   const monday = mondayIn(week);
   const next = mondayIn(week + 1);
   const { letters } = weeks;
+  const isPicked = native(
+    'AND',
+    native('ISNUMBER', firstPick),
+    operate(when(isBlank(lastPick), firstPick, lastPick), '>=', monday),
+    operate(firstPick, '<', next),
+  );
+  const isGrowing = native('AND', operate(growsUntil, '>', monday), operate(inGround, '<', next));
   const isCovered = native(
     'AND',
     operate(inGround, '>=', next),
@@ -121,16 +137,12 @@ const letterIn = (week: number): Expression => {
     operate(underCover, '<', next),
   );
   return when(
-    isBlank(firstPick),
+    isBlank(inGround),
     '',
     when(
-      native('AND', operate(lastPick, '>=', monday), operate(firstPick, '<', next)),
+      isPicked,
       letters.picking,
-      when(
-        native('AND', operate(firstPick, '>=', next), operate(inGround, '<', next)),
-        letters.growing,
-        when(isCovered, letters.underCover, ''),
-      ),
+      when(isGrowing, letters.growing, when(isCovered, letters.underCover, '')),
     ),
   );
 };

@@ -10,7 +10,8 @@ import type { InputRow, SheetTemplate, TableTemplate } from '../workbook/templat
 import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
 import { calendarTable, calendarTemplate, weeksTable, weeksTemplate } from './calendar';
-import { drawUpCalendar, type CalendarTasks, type DrawnUp, type LeftOut } from './drawUpCalendar';
+import { drawUpCalendar, type CalendarTasks, type DrawnUp } from './drawUpCalendar';
+import type { LeftOut } from './readPlotDates';
 import { sayInLine } from './sayCalendar';
 
 const { columns: headers, weeks } = catalogue.calendar;

@@ -14,9 +14,16 @@ export async function readIntervals(port: WorkbookPort): Promise<ReadonlyMap<str
   );
 }
 
-/** Later than every day where Season has none. */
-export async function readFirstFrost(port: WorkbookPort): Promise<number> {
-  const area = await port.locate('FIRST_FROST');
+/** null where Season has none, or where its frosts are no season: then it stands for no plot's end. */
+export async function readFirstFrost(port: WorkbookPort): Promise<number | null> {
+  const [frost, days] = await Promise.all(
+    ['FIRST_FROST', 'FROST_FREE_DAYS'].map((name) => readNumber(port, name)),
+  );
+  return days == null || frost == null ? null : Math.floor(frost);
+}
+
+async function readNumber(port: WorkbookPort, name: string): Promise<number | null> {
+  const area = await port.locate(name);
   const value = area === null ? null : ((await port.read(area)).values[0]?.[0] ?? null);
-  return typeof value === 'number' ? value : Infinity;
+  return typeof value === 'number' ? value : null;
 }

@@ -1,7 +1,7 @@
 /** What came of making the calendar, as sentences. */
 import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
-import type { LeftOut } from './drawUpCalendar';
+import type { LeftOut } from './readPlotDates';
 import type { CalendarMade } from './makeCalendar';
 
 const { said: words, leftOut: lineWords } = catalogue.calendar;
@@ -30,11 +30,16 @@ export function sayLeftOut(leftOut: readonly LeftOut[]): string[] {
 /** The same in the one line of a sheet, which has no room for sentences. */
 export function sayInLine(leftOut: readonly LeftOut[]): string {
   if (leftOut.length === 0) return lineWords.none;
-  return fill(lineWords.line, { plots: name(lineWords.plot, leftOut) });
+  return fill(lineWords.line, {
+    plots: listed(leftOut, ({ kind, plot, lacks }) => fill(lineWords.kinds[kind], { plot, lacks })),
+  });
 }
 
-function name(sentence: string, all: readonly object[]): string {
-  const named = all.slice(0, mostNamed).map((one) => fill(sentence, { ...one }));
+const name = (sentence: string, all: readonly object[]): string =>
+  listed(all, (one) => fill(sentence, { ...one }));
+
+function listed<One>(all: readonly One[], say: (one: One) => string): string {
+  const named = all.slice(0, mostNamed).map(say);
   const more = all.length - named.length;
   return [...named, ...(more > 0 ? [fill(words.more, { more })] : [])].join('; ');
 }

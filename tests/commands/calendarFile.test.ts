@@ -108,6 +108,25 @@ describe('the file of a calendar', () => {
     );
   });
 
+  test('names a plot without a name as the sheet does, by its crop and its line in Plots', async () => {
+    const workbook = empty();
+    const nameless = { Crop: 'zucchini', Length: 40, Width: 8 };
+    const requests = demoFilling.map((request) =>
+      request.template === plotsTemplate
+        ? { ...request, inputs: [{ ...nameless, Plot: 'Bank' }, nameless, nameless] }
+        : request,
+    );
+    await fillSheets(workbook, requests, 'fill');
+    await makeCalendar(workbook, calendarTasks, 'make');
+    const sowings = eventsOf(await fileOf(workbook)).filter(({ summary }) => summary.endsWith(': Sow'));
+    expect(sowings.map(({ summary }) => summary)).toEqual([
+      'Bank: Sow',
+      'summer squash, line 2: Sow',
+      'summer squash, line 3: Sow',
+    ]);
+    expect(new Set(sowings.map(({ uid }) => uid)).size).toBe(3);
+  });
+
   test('a task keeps its name when its day moves, within a season', async () => {
     const uids = async (date: number, plot: string, PLACE = 'Invented garden') => {
       const rows = [{ Date: date, Plot: plot, Task: 'Set out' }];

@@ -200,6 +200,9 @@ test(
       { Plot: 'late', Crop: 'winter squash', Length: 80, Width: 40, 'Days to maturity': 300 },
       { Plot: 'hills', Crop: 'zucchini', Layout: 'hills', Length: 50, Width: 20, 'Field emergence': 2 },
       { Plot: '=2+2', Crop: 'zucchini', Length: 50, Width: 20, Germination: 0.9 },
+      { Crop: 'zucchini', Length: 50, Width: 20 },
+      { Crop: 'no such crop', Length: 50, Width: 20 },
+      { Plot: 'next year', Crop: 'zucchini', Length: 50, Width: 20, 'Sow or set out on': 46900 },
       {},
     ];
     const seen: {
@@ -228,21 +231,27 @@ test(
     expect(seen[0]?.leftOut).toEqual([
       ['no crop', 'no known crop', true],
       ['unknown', 'no known crop', true],
-      ['late', 'Last pick', false],
+      ['late', 'Row cover off, First pick', false],
+      ['line 19', 'no known crop', true],
+      ['next year', 'planted on or after the first frost', true],
     ]);
     const line =
-      'Not in it, or not wholly, for want of what Plots has no result of: no crop (no known crop); unknown (no known crop); late (Last pick).';
+      'Not in it, or not wholly: no crop (no known crop); unknown (no known crop); late (after the first frost: Row cover off, First pick); line 19 (no known crop); next year (planted on or after the first frost).';
     expect(seen[0]?.reports).toEqual([line, line]);
     const tasksOf = (plot: string): readonly string[] =>
       (seen[0]?.calendar ?? []).filter((row) => row.split('|')[2] === plot);
     // Its seed is refused, its dates are not: sown a week after the frost of 2 May, thinned two weeks later.
     expect(tasksOf('hills').join('\n')).toMatch(/^2027-05-23\|.*\|Thin\|2027-05-30\|/m);
-    // 300 days from 9 May; frost is on 10 October.
-    expect(tasksOf('late').at(-1)).toMatch(/^2028-03-04\|.*\|First pick\|\|On or after the first frost/);
+    // 300 days from 9 May, to March; frost is on 10 October and kills the vines.
+    expect(tasksOf('late').at(-1)).toMatch(/^2027-10-11\|.*\|Clear the plot\|2027-10-24\|/);
+    expect(tasksOf('late').join()).not.toContain('|First pick|');
     expect(tasksOf('late').join()).toContain('|Last day to sow|');
     const bar = (seen[0]?.weeks ?? []).find((row) => row.startsWith('late|'));
-    expect(bar).toContain('|G|G|');
-    expect(bar).not.toContain('|P|');
+    // In the ground from Sunday 9 May; the week from 4 October is the last that has a day before the frost: counted.
+    expect(bar).toMatch(/^late\|winter squash\|\|2027-05-09\|\|\|(\|)*(G\|){23}\|*$/);
+    expect(tasksOf('next year')).toEqual([]);
+    expect(tasksOf('summer squash, line 18')[0]).toMatch(/\|Sow\|/);
+    expect(seen[0]?.weeks.filter((row) => /^(summer squash, line 18|next year)\|/.test(row))).toHaveLength(1);
     expect(seen[0]?.calendar.join('\n')).toContain('|=2+2|summer squash|Sow|');
     expect(seen[1]).toEqual(seen[0]);
     expect(seen[2]).toEqual(seen[0]);
@@ -250,26 +259,91 @@ test(
   8 * settleMs,
 );
 
-test('work that frost comes before is said to be in doubt, and no other', async () => {
-  const port = file();
+describe('a plot that frost takes', () => {
   const { FIRST_FROST } = demoSeason;
+  const frost = Number(FIRST_FROST);
   // Twenty days before frost: none of its fruit is picked in time (50 days or so from sowing, Crops).
-  await fill(port, [
-    { Plot: 'late', Crop: 'zucchini', Length: 50, Width: 20, 'Sow or set out on': Number(FIRST_FROST) - 20 },
-    { Plot: 'in time', Crop: 'zucchini', Length: 50, Width: 20 },
-  ]);
-  await make(port);
-  const { headers, rows } = await tableOf(port, 'Calendar');
-  const at = (header: string): number => headers.indexOf(header);
-  const doubted = rows.filter((row) => String(row[at('Remark')]).startsWith('On or after the first frost'));
-  expect(doubted.length).toBeGreaterThan(0);
-  for (const row of rows) {
-    const day = row[at('Date')];
-    const isDoubted = doubted.includes(row);
-    if (row[at('Task')] === 'Clear the plot') expect(isDoubted).toBe(false);
-    else if (typeof day === 'number') expect(isDoubted).toBe(day >= Number(FIRST_FROST));
+  const late = { Plot: 'late', Crop: 'zucchini', Length: 50, Width: 20, 'Sow or set out on': frost - 20 };
+  const inTime = { Plot: 'in time', Crop: 'zucchini', Length: 50, Width: 20 };
+
+  async function tasksOf(port: WorkbookPort, plot: string) {
+    const { headers, rows } = await tableOf(port, 'Calendar');
+    const at = (header: string): number => headers.indexOf(header);
+    return rows
+      .filter((row) => row[at('Plot')] === plot)
+      .map((row) => ({
+        day: Number(row[at('Date')]),
+        task: String(row[at('Task')]),
+        remark: String(row[at('Remark')]),
+      }));
   }
-  expect(doubted.map((row) => row[at('Plot')])).not.toContain('in time');
+
+  test('has no work after it but clearing up, and what it loses is said', async () => {
+    const port = file();
+    await fill(port, [late, inTime]);
+    const made = await make(port);
+    expect(made).toMatchObject({ plots: 2, kept: [] });
+    // Three weeks after sowing it is side-dressed, and looked at for beetles twice more: reference/tasks.
+    const lacks = 'Look for beetles, Side-dress, Row cover off, First pick';
+    expect(await reportOf(port, 'CALENDAR_WITHOUT')).toBe(
+      `Not in it, or not wholly: late (after the first frost: ${lacks}).`,
+    );
+    expect(sayCalendar(made)).toContain(
+      `Not with all of its work: late, without ${lacks}: the first frost comes first`,
+    );
+    const tasks = await tasksOf(port, 'late');
+    expect(tasks.at(-1)).toMatchObject({ task: 'Clear the plot', day: frost + 1 });
+    for (const { day, task } of tasks) if (task !== 'Clear the plot') expect(day).toBeLessThan(frost);
+    expect((await tasksOf(port, 'in time')).map(({ task }) => task)).toContain('Last pick');
+    expect((await rowsOf(port, 'Weeks'))[0]).toMatch(
+      /^late\|summer squash\|\|2027-09-20\|\|\|(\|)*(G\|){3}\|*$/,
+    );
+  });
+
+  test('what people noted at work that does not come stays', async () => {
+    const port = file();
+    await fill(port, [{ ...late, 'Sow or set out on': null }]);
+    await make(port);
+    await type(port, 'Calendar', ['late', 'Side-dress'], 'My note', 'compost');
+    await type(port, 'Plots', ['late'], 'Sow or set out on', frost - 20);
+    expect((await make(port)).kept).toEqual([{ plot: 'late', task: 'Side-dress' }]);
+  });
+
+  test('a last pick typed in for the frost or later keeps all of its work, with a remark', async () => {
+    const port = file();
+    await fill(port, [late]);
+    await type(port, 'Plots', ['late'], 'Last pick', frost + 80);
+    expect(await make(port)).toMatchObject({ leftOut: [] });
+    const tasks = await tasksOf(port, 'late');
+    expect(tasks.map(({ task }) => task)).toContain('First pick');
+    for (const { day, task, remark } of tasks) {
+      const isDoubted = day >= frost && task !== 'Clear the plot';
+      expect(remark.startsWith('On or after the first frost')).toBe(isDoubted);
+    }
+    expect((await rowsOf(port, 'Weeks'))[0]).toContain('|P|');
+  });
+
+  test('frosts that are no season take no plot', async () => {
+    const port = file();
+    // Of the year before.
+    await fill(port, [inTime], { ...demoSeason, FIRST_FROST: frost - 365 });
+    const made = await make(port);
+    expect(made.leftOut).toEqual([expect.objectContaining({ plot: 'in time', kind: 'dates' })]);
+    expect((await tasksOf(port, 'in time')).map(({ task }) => task)).toContain('Sow');
+    // Sown on a date that is known; when it ends nobody knows.
+    expect((await rowsOf(port, 'Weeks'))[0]).toMatch(/^in time\|/);
+  });
+
+  test('without a first pick it has its bar until the frost, and is cleared after it', async () => {
+    const port = file();
+    await fill(port, [{ ...inTime, 'Days to maturity': -5 }]);
+    const made = await make(port);
+    expect(made.leftOut).toMatchObject([{ lacks: expect.stringContaining('First pick') as string }]);
+    const [bar = ''] = await rowsOf(port, 'Weeks');
+    // From Sunday 9 May to the week from 4 October, in which the frost of the 10th is: counted.
+    expect(bar).toMatch(/^in time\|summer squash\|\|2027-05-09\|\|\|(G\|){23}\|*$/);
+    expect((await tasksOf(port, 'in time')).at(-1)).toMatchObject({ task: 'Clear the plot', day: frost + 1 });
+  });
 });
 
 describe('the bars', () => {
@@ -376,7 +450,7 @@ describe('what people put in', () => {
     expect(await readCalendarState(port, calendarTasks)).toMatchObject({ isCurrent: false, leftOut: [] });
     await make(port);
     expect(await reportOf(port, 'WEEKS_WITHOUT')).toBe(
-      'When it was made every plot was in it, with all of its dates.',
+      'When it was made every plot was in it, with all of its work.',
     );
     await type(port, 'Plots', ['Tunnel'], 'Crop', null);
     await make(port);

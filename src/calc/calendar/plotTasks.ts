@@ -43,6 +43,8 @@ export interface PlotDates {
   readonly lastPick: number | null;
   /** Last day of sowing in the open. */
   readonly lastSowing: number | null;
+  /** Of the season's end. */
+  readonly firstFrost: number | null;
   /** From one pick to the next [days]; null where the crop goes by ripeness. */
   readonly everyDays: number | null;
 }
@@ -63,8 +65,9 @@ export interface Task {
  * The work on a plot through its season.
  *
  * Under cover, hardened off a week, set out or sown, covered until the first flowers, thinned, scouted, side-dressed,
- * picked and cleared. Work in the growing crop that would fall on the first pick or later is left out, and so is what
- * hangs on a day that is not known.
+ * picked and cleared: after the last pick, or where none is known after the first frost, which kills the vines. Work in
+ * the growing crop that would fall on the first pick or later is left out, and so is what hangs on a day that is not
+ * known.
  *
  * @param dates of the plot
  * @returns tasks in the order of the work
@@ -73,9 +76,10 @@ export interface Task {
  * @example plotTasks(plot).map(({ code }) => code) // ['sow', 'coverOn', 'scout', ...]
  */
 export function plotTasks(dates: PlotDates): Task[] {
-  const { plot, crop, isTransplant, inGround, firstPick, lastPick, lastSowing } = dates;
+  const { plot, crop, isTransplant, inGround, firstPick, lastPick, lastSowing, firstFrost } = dates;
   if (inGround !== null) checkDay('start', inGround);
   if (lastSowing !== null) checkDay('last_planting', lastSowing);
+  if (firstFrost !== null) checkDay('first_frost', firstFrost);
   const at = (code: TaskCode, day: number, more: Partial<Task> = {}): Task => ({
     plot,
     crop,
@@ -87,6 +91,7 @@ export function plotTasks(dates: PlotDates): Task[] {
     ...more,
   });
   const { on, off } = cover(dates, at);
+  const end = lastPick ?? (inGround === null ? null : firstFrost);
   return [
     ...(isTransplant ? underCover(dates, at) : []),
     ...(inGround === null ? [] : [at(isTransplant ? 'setOut' : 'sow', inGround)]),
@@ -97,9 +102,9 @@ export function plotTasks(dates: PlotDates): Task[] {
     ...off,
     ...(lastSowing === null ? [] : [at('lastSowing', lastSowing)]),
     ...harvest(dates, at),
-    ...(lastPick === null
+    ...(end === null
       ? []
-      : [at('cleanUp', lastPick + taskDays.cleaningUp.from, { lastDay: lastPick + taskDays.cleaningUp.to })]),
+      : [at('cleanUp', end + taskDays.cleaningUp.from, { lastDay: end + taskDays.cleaningUp.to })]),
   ];
 }
 

@@ -14,7 +14,7 @@ export const calendar = {
   columns: {
     date: { header: 'Date', note: 'The day, or the first day, of the work.' },
     week: { header: 'Week', note: 'The Monday of the week that the date is in.' },
-    plot: { header: 'Plot', note: 'As in Plots.' },
+    plot: { header: 'Plot', note: 'As in Plots; without a name there, its crop and its line.' },
     crop: { header: 'Crop', note: 'The crop of the Crops sheet that the plot is taken as.' },
     task: { header: 'Task', note: 'What is to be done.' },
     until: { header: 'Until', note: 'The last day, where the work takes more than one.' },
@@ -59,8 +59,8 @@ export const calendar = {
     ripe: 'By ripeness, not by the date.',
     noLastPick: 'The last pick has no date: Plots says why.',
     lastPick: 'End of the harvest days, or the day before frost.',
-    /** In place of the others. */
-    afterFrost: 'On or after the first frost: it may not come to this. See Notes in Plots.',
+    /** In place of the others, where a last pick is typed in for such a day. */
+    afterFrost: 'On or after the first frost: only where you keep it off.',
     cleanUp: 'Vines and old fruit out: pests and disease winter in them.',
   },
   /** Why a plot is not in it, or not with all of its work, where its cells do not say; and the line that says so. */
@@ -68,10 +68,18 @@ export const calendar = {
     noCrop: 'no known crop',
     noDates: '{header} is no date',
     unfit: 'a date that does not fit',
-    none: 'When it was made every plot was in it, with all of its dates.',
-    line: 'Not in it, or not wholly, for want of what Plots has no result of: {plots}.',
-    plot: '{plot} ({lacks})',
+    none: 'When it was made every plot was in it, with all of its work.',
+    tooLate: 'planted on or after the first frost',
+    frostFirst: 'the first frost comes first',
+    line: 'Not in it, or not wholly: {plots}.',
+    kinds: {
+      plot: '{plot} ({lacks})',
+      dates: '{plot} (no result in Plots: {lacks})',
+      work: '{plot} (after the first frost: {lacks})',
+    },
   },
+  /** In place of the name that a plot has none of: by its line in Plots. */
+  nameless: { ofCrop: '{crop}, line {line}', noCrop: 'line {line}' },
   /** In the file for a phone. */
   file: { name: 'Calendar of {place}', summary: '{plot}: {task}' },
   said: {

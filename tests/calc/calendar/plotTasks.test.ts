@@ -21,6 +21,7 @@ const sown = {
   firstPick: dayNumber('2026-07-08'),
   lastPick: dayNumber('2026-07-29'),
   lastSowing: dayNumber('2026-06-23'),
+  firstFrost: null,
   everyDays: 3,
 } satisfies PlotDates;
 const setOut = {
@@ -142,7 +143,7 @@ describe('the work on one plot', () => {
   });
 
   test('of the days that are known every task is dated, and none of those that hang on another', () => {
-    // Frost before the end: a first pick, no last one. The tasks are those of the whole plot above, less two.
+    // A first pick, no last one, and no frost known. The tasks are those of the whole plot above, less two.
     expect(plotTasks({ ...sown, lastPick: null }).map(said)).toEqual([
       ...plotTasks(sown).map(said).slice(0, 10),
       'firstPick 2026-07-08',
@@ -166,7 +167,21 @@ describe('the work on one plot', () => {
     ).toEqual(['lastPick 2026-07-29', 'cleanUp 2026-07-30 2026-08-12']);
   });
 
+  test('without a last pick the plot is cleared after the first frost, where anything was planted', () => {
+    const frost = { ...sown, lastPick: null, firstFrost: dayNumber('2026-10-10') };
+    // 1 to 14 days after it, as after a last pick: judgement.
+    expect(plotTasks(frost).map(said).at(-1)).toBe('cleanUp 2026-10-11 2026-10-24');
+    expect(
+      plotTasks({ ...frost, firstPick: null })
+        .map(said)
+        .at(-1),
+    ).toBe('cleanUp 2026-10-11 2026-10-24');
+    expect(codesOf({ ...frost, inGround: null })).not.toContain('cleanUp');
+    expect(plotTasks({ ...sown, firstFrost: frost.firstFrost })).toEqual(plotTasks(sown));
+  });
+
   test('days that are none or in the wrong order are refused', () => {
+    expect(refusalOf(() => plotTasks({ ...sown, firstFrost: NaN }))).toMatchObject({ code: 'notADate' });
     expect(refusalOf(() => plotTasks({ ...sown, lastPick: null, firstPick: NaN }))).toMatchObject({
       code: 'notADate',
     });
@@ -201,6 +216,7 @@ const anyPlot = fc
     return {
       ...rest,
       plot: 'P',
+      firstFrost: null,
       isTransplant: weeks !== null,
       mayStayCovered: flowerToPick === null,
       inGround,
