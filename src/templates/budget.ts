@@ -14,7 +14,9 @@ import { columnOf } from '../workbook/columnOf';
 import { allOf, call, column, input, lookUp, native, operate, when } from '../workbook/expressions';
 import { crops } from '../reference/crops';
 import { catalogue } from '../texts/catalogue';
+import { fill } from '../texts/fill';
 import { idInLanguage } from '../texts/language';
+import { cropOfName } from './cropLookUps';
 import { priceUsed, rateUsed, type Scenario } from './prices';
 
 const words = catalogue.money.budget;
@@ -52,8 +54,8 @@ const isGarden = native(
 const chosen = input('BUDGET_CROPS');
 const ofSums = (key: SumKey): Expression => allOf('CropSums', sums[key].header);
 const of = (key: SumKey): Expression => native('SUMIFS', ofSums(key), ofSums('crop'), chosen);
-const countOf = (key: SumKey, criterion: string): Expression =>
-  native('COUNTIFS', ofSums('crop'), chosen, ofSums(key), criterion);
+const countOf = (key: SumKey, criterion: string, ...more: readonly (Expression | string)[]): Expression =>
+  native('COUNTIFS', ofSums('crop'), chosen, ofSums(key), criterion, ...more);
 
 const isPlanted = isSome(input('BUDGET_PLOTS'));
 const land = divide(of('area'), input('LAND_AREA'));
@@ -185,20 +187,26 @@ const summed = (
   lacks: lacking,
 });
 
-const sayCount = (count: Expression, what: string): Expression =>
-  when(isSome(count), operate(operate(what, '&', count), '&', '. '), '');
-
 const join = (parts: readonly Expression[]): Expression =>
   parts.reduce((left, right) => operate(left, '&', right));
 
 /** A plot's name cannot be found by a formula that every program has; its crop can. */
-const frostedCrops = join(
-  crops.map(({ name }) => {
-    const ofCropChosen = (key: SumKey): Expression =>
-      native('SUMIFS', ofSums(key), ofSums('crop'), chosen, ofSums('crop'), name);
-    return when(isSome(sum(ofCropChosen('takenByFrost'), ofCropChosen('cutShort'))), `${name}. `, '');
-  }),
-);
+const namesOfCrops = (isMeant: (name: string) => Expression): Expression =>
+  join(crops.map(({ name }) => when(isMeant(name), `, ${name}`, '')));
+const ofOne = (key: SumKey, name: string): Expression =>
+  native('SUMIFS', ofSums(key), ofSums('crop'), chosen, ofSums('crop'), name);
+
+/** How many, and of which crops. */
+const sayCount = (what: string, count: Expression, isMeant: (name: string) => Expression): Expression =>
+  when(isSome(count), join([{ value: what }, count, namesOfCrops(isMeant), { value: '. ' }]), '');
+const sayPlots = (what: string, key: SumKey): Expression =>
+  sayCount(what, of(key), (name) => isSome(ofOne(key, name)));
+/** Crops that have some of the one and no number of the other. */
+const sayCropsWithout = (what: string, some: SumKey, figure: SumKey): Expression => {
+  const without = (...more: readonly (Expression | string)[]): Expression =>
+    less(countOf(some, '>0', ...more), countOf(figure, '>=0', ...more));
+  return sayCount(what, without(), (name) => isSome(without(ofSums('crop'), name)));
+};
 
 const amounts = (scenario: Scenario): Expression => allOf('BudgetLines', names[scenario].amount);
 const partSum = (part: string, scenario: Scenario): Expression =>
@@ -288,11 +296,29 @@ const breakEvenYield = (name: string, costs: string): Line => {
       ),
     when(
       isSome(notTied('first')),
-      when(isSome(income('first')), when(isSome(left('first')), '', lacks.noneBreaksEven), lacks.noIncome),
+      when(
+        isSome(income('first')),
+        when(isSome(left('first')), when(isSome(of('noPrice')), lacks.givenAway, ''), lacks.noneBreaksEven),
+        lacks.noIncome,
+      ),
       lacks.allTied,
     ),
   );
 };
+
+const sayDearHarvest = join(
+  crops.map(({ name }) =>
+    when(
+      native(
+        'AND',
+        isSome(ofOne('income', name)),
+        operate(ofOne('harvest', name), '>=', ofOne('income', name)),
+      ),
+      fill(lacks.dearHarvest, { crop: name }),
+      '',
+    ),
+  ),
+);
 
 const lines: readonly Line[] = [
   summed(
@@ -302,15 +328,10 @@ const lines: readonly Line[] = [
     sold,
     income,
     join([
-      sayCount(of('noYield'), lacks.plotsWithoutYield),
-      sayCount(of('noPrice'), lacks.plotsWithoutPrice),
-      sayCount(of('takenByFrost'), lacks.takenByFrost),
-      sayCount(of('cutShort'), lacks.cutShort),
-      when(
-        isSome(sum(of('takenByFrost'), of('cutShort'))),
-        join([{ value: lacks.ofCrops }, frostedCrops]),
-        '',
-      ),
+      sayPlots(lacks.plotsWithoutYield, 'noYield'),
+      sayPlots(lacks.plotsWithoutPrice, 'noPrice'),
+      sayPlots(lacks.takenByFrost, 'takenByFrost'),
+      sayPlots(lacks.cutShort, 'cutShort'),
     ]),
   ),
   summed(
@@ -319,7 +340,7 @@ const lines: readonly Line[] = [
     words.seeds,
     () => of('seeds'),
     () => of('seedCost'),
-    sayCount(less(countOf('seeds', '>0'), countOf('seedCost', '>=0')), lacks.cropsWithoutSeedPrice),
+    sayCropsWithout(lacks.cropsWithoutSeedPrice, 'seeds', 'seedCost'),
   ),
   before('tray', 'trays', { unit: units.trays, meant: of('cells') }),
   before('mix', 'mix', { unit: inUnits(units.cuFt, units.litre), meant: of('cells') }),
@@ -348,7 +369,7 @@ const lines: readonly Line[] = [
       lacks.price,
       when(
         isGiven(rateUsed('pickingRate')),
-        sayCount(less(countOf('plots', '>0'), countOf('picks', '>=0')), lacks.cropsWithoutInterval),
+        sayCropsWithout(lacks.cropsWithoutInterval, 'plots', 'picks'),
         // Blank, the picking is paid by what is sold.
         when(isSpoiled('pickingRate'), lacks.rate, ''),
       ),
@@ -367,7 +388,10 @@ const lines: readonly Line[] = [
   }),
   priced('hauling', parts.harvest, soldWeight, { unit: weights }),
   priced('selling', parts.harvest, income, { unit: words.ofIncome }),
-  total(rowNames.harvestTotal, (scenario) => partSum(parts.harvest, scenario)),
+  {
+    ...total(rowNames.harvestTotal, (scenario) => partSum(parts.harvest, scenario)),
+    lacks: sayDearHarvest,
+  },
   {
     ...total(priceWords.prices.interest[0], interest),
     unit: priceWords.units.share,
@@ -394,6 +418,12 @@ const lines: readonly Line[] = [
 
 const money: { readonly format: Format } = { format: 'money' };
 
+/** Their price is a share. */
+const sharesOfMoney: Readonly<Record<string, Format>> = {
+  [priceWords.prices.selling[0]]: 'percentTenth',
+  [priceWords.prices.interest[0]]: 'percentTenth',
+};
+
 const figureNames = ['quantity', 'price', 'amount', 'total'] as const;
 const linesTable: TableTemplate = {
   name: 'BudgetLines',
@@ -405,11 +435,11 @@ const linesTable: TableTemplate = {
     columnOf(headers.unit, 10),
     ...scenarios.flatMap((scenario) => [
       columnOf(names[scenario].quantity, 10, { format: 'hundredth' }),
-      columnOf(names[scenario].price, 9),
+      columnOf(names[scenario].price, 10, { format: 'price', formats: sharesOfMoney }),
       columnOf(names[scenario].amount, 10, money),
       columnOf(names[scenario].total, 10, money),
     ]),
-    columnOf(headers.lacks, 10, { runsOn: true }),
+    columnOf(headers.lacks, 60),
   ],
   rows: lines.map(({ name, part, unit, figures, lacks: lacking }) => [
     name,
@@ -443,7 +473,6 @@ interface CropColumn {
   readonly unit?: CellContent;
 }
 const cropColumns: readonly CropColumn[] = [
-  { key: 'area', compute: ofCrop('area'), format: 'whole', unit: inUnits(units.sqFt, units.sqM) },
   { key: 'yield', compute: product(ofCrop('yield'), price('yield')), format: 'whole', unit: weights },
   { key: 'income', compute: ofCrop('income'), format: 'money' },
   { key: 'before', compute: ofCrop('before'), format: 'money' },
@@ -457,8 +486,8 @@ const cropColumns: readonly CropColumn[] = [
   {
     key: 'fixed',
     compute: sum(
-      product(divide(ownCell('area'), input('LAND_AREA')), sum(price('machinery'), price('land'))),
-      divide(product(price('overhead'), ownCell('area')), native('SUM', ofSums('area'))),
+      product(divide(ofCrop('area'), input('LAND_AREA')), sum(price('machinery'), price('land'))),
+      divide(product(price('overhead'), ofCrop('area')), native('SUM', ofSums('area'))),
     ),
     format: 'money',
     note: words.notes.byArea,
@@ -477,7 +506,7 @@ const cropColumns: readonly CropColumn[] = [
       ),
       '',
     ),
-    format: 'general',
+    format: 'price',
     note: words.notes.price,
     unit: { compute: when(isMetric, units.perKg, units.perLb) },
   },
@@ -587,27 +616,22 @@ const byPriceTable: TableTemplate = {
   ]),
 };
 
-const soldByChosen = lookUp(
-  input('BUDGET_FOR'),
-  'CropPrices',
-  priceWords.columns.crop,
-  priceWords.columns.soldBy,
-);
-const weightOfChosen = lookUp(
-  input('BUDGET_FOR'),
-  'CropPrices',
-  priceWords.columns.crop,
-  priceWords.columns.weightUsed,
-);
-const isPacked = native(
-  'IFERROR',
-  native(
-    'AND',
-    isGiven(weightOfChosen),
-    operate(operate(soldByChosen, '&', ''), '<>', ''),
-    operate(soldByChosen, '<>', priceWords.soldBy[0]),
-  ),
+const soldByChosen = lookUp(chosen, 'CropPrices', priceWords.columns.crop, priceWords.columns.soldBy);
+const weightOfChosen = lookUp(chosen, 'CropPrices', priceWords.columns.crop, priceWords.columns.weightUsed);
+/** All crops, as they are asked for, would be taken for the first one. */
+const isPacked = when(
+  isGarden,
   false,
+  native(
+    'IFERROR',
+    native(
+      'AND',
+      isGiven(weightOfChosen),
+      operate(operate(soldByChosen, '&', ''), '<>', ''),
+      operate(soldByChosen, '<>', priceWords.soldBy[0]),
+    ),
+    false,
+  ),
 );
 
 const plotCells = allOf('Plots', plotWords.columns.plot.header);
@@ -619,7 +643,7 @@ const notCounted = when(
     sum(native('COUNTIFS', cropCells, '<>'), native('COUNTIFS', plotCells, '<>', cropCells, '')),
     input('BUDGET_PLOTS'),
   ),
-  less(native('COUNTIFS', takenAs, input('BUDGET_FOR')), input('BUDGET_PLOTS')),
+  less(native('COUNTIFS', takenAs, chosen), input('BUDGET_PLOTS')),
 );
 
 const computed = (
@@ -645,7 +669,12 @@ export const budgetTemplate: SheetTemplate = {
       format: 'text',
       choices: [words.wholeGarden, ...crops.map(({ name }) => name)],
     },
-    computed('crops', 'BUDGET_CROPS', when(isGarden, '*', input('BUDGET_FOR')), 'general'),
+    computed(
+      'crops',
+      'BUDGET_CROPS',
+      when(isGarden, '*', native('IFERROR', cropOfName(input('BUDGET_FOR')), words.noSuchCrop)),
+      'general',
+    ),
     computed('unit', 'BUDGET_UNIT', when(isPacked, soldByChosen, weightUnit), 'general'),
     computed('unitWeight', 'BUDGET_UNIT_WEIGHT', when(isPacked, weightOfChosen, 1), 'general'),
     computed('plots', 'BUDGET_PLOTS', of('plots'), 'whole'),
@@ -663,6 +692,6 @@ export const budgetTemplate: SheetTemplate = {
       'whole',
     ),
   ],
-  tables: [linesTable, byPriceTable, byCropTable, totalTable],
-  page: { landscape: false, pagesWide: 1, repeatFirstColumn: false },
+  tables: [linesTable, byCropTable, totalTable, byPriceTable],
+  page: { landscape: true, pagesWide: 1, repeatFirstColumn: false, repeatHeaderOf: byCropTable.name },
 };

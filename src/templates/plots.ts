@@ -315,6 +315,7 @@ export const causesInPlots: readonly Cause[] = [
   { remark: remarks.layoutUnknown, header: headers.layout.header, follows: null },
   { remark: remarks.startUnknown, header: headers.start.header, follows: null },
   { remark: remarks.lastCucurbitsUnfit, header: headers.lastCucurbits.header, follows: null },
+  { remark: remarks.priceUnfit, header: headers.price.header, follows: null },
   ...lackable.flatMap((standIn) =>
     standIn.demandedAs === undefined
       ? []
@@ -403,6 +404,18 @@ const rotation = native(
   '',
 );
 
+const isPriceFit = when(
+  native('ISNUMBER', cell('price')),
+  operate(cell('price'), '>=', 0),
+  surely(isBlank(cell('price'))),
+);
+/** An error where there is none: of that no remark is made. */
+const priceInPrices = operate(
+  lookUp(cell('takenAs'), 'CropPrices', priceHeaders.crop, priceHeaders.firstByWeight),
+  '+',
+  0,
+);
+
 /** Days; what keeps longer wants a room of its own. Judgement. */
 const longStorage = 30;
 
@@ -462,6 +475,11 @@ const notes = join([
   remark(
     native('AND', native('ISNUMBER', cell('yieldPer100')), operate(cell('yieldPer100'), '=', 0)),
     remarks.noYield,
+  ),
+  when(isPriceFit, '', `${remarks.priceUnfit} `),
+  remark(
+    native('AND', native('ISNUMBER', cell('price')), operate(cell('price'), '<>', priceInPrices)),
+    remarks.priceElsewhere,
   ),
   rotation,
   remark(
@@ -695,7 +713,7 @@ export const plotsTemplate: SheetTemplate = {
           limits: limits.orNone,
           quantity: quantities.yield_per_100,
         }),
-        asked('price', 'money', 9, { ...measure('perLb', 'per lb', 'per kg'), limits: limits.orNone }),
+        asked('price', 'price', 9, { ...measure('perLb', 'per lb', 'per kg'), limits: limits.orNone }),
         asked('startsOn', 'date', 12),
         asked('lastCucurbits', 'general', 11, { limits: limits.pastYear }),
         // Sentences come last: the grid loses sight of what stands beyond a wide column.

@@ -43,7 +43,7 @@ const perLand = measure('perAcre', 'perHectare');
 const nutrient = measure('lbPerAcre', 'kgPerHectare');
 const length = measure('ft', 'm');
 
-type Fit = Exclude<keyof typeof mend, 'soldBy' | 'weight'>;
+type Fit = Exclude<keyof typeof mend, 'soldBy' | 'weight' | 'dearHarvest'>;
 
 /** What a cell must hold to be reckoned with. */
 const fits = (cell: Expression, fit: Fit): Expression => {
@@ -52,6 +52,8 @@ const fits = (cell: Expression, fit: Fit): Expression => {
     size: operate(cell, '>', 0),
     count: native('AND', operate(cell, '>=', 1), operate(native('INT', cell), '=', cell)),
     share: native('AND', operate(cell, '>=', 0), operate(cell, '<=', 1)),
+    // Of a good year; what is more was meant in per cent.
+    shareOrMore: native('AND', operate(cell, '>=', 0), operate(cell, '<=', 2)),
     grade: native('AND', operate(cell, '>', 0), operate(cell, '<=', 1)),
   };
   return when(native('ISNUMBER', cell), holds[fit], false);
@@ -94,7 +96,7 @@ const priced: Readonly<Record<PriceKey, Measured & { readonly fit?: Fit; readonl
   machinery: perLand,
   land: perLand,
   overhead: same(ownUnits.perGarden),
-  yield: { ...same(ownUnits.share), blank: 1 },
+  yield: { ...same(ownUnits.share), fit: 'shareOrMore', blank: 1 },
 };
 
 const rated: Readonly<Record<RateKey, Measured & { readonly fit: Fit }>> = {
@@ -147,6 +149,7 @@ const formatsOf = <Key extends string>(
       .filter((key) => measured[key].unit === ownUnits.share)
       .map((key) => [labels[key][0], 'percentTenth']),
   );
+const inMoney: Partial<TableColumn> = { format: 'price' };
 
 const typed = (header: string, width: number, more: Partial<TableColumn> = {}): TableColumn =>
   columnOf(header, width, { kind: 'input', ...more });
@@ -160,7 +163,7 @@ const toMend = columnOf(headers.toMend, numberWidth, { note: notes.toMend, runsO
 const first = column(headers.first);
 const second = column(headers.second);
 
-const priceFormats = { formats: formatsOf(words.prices, priced) };
+const priceFormats = { ...inMoney, formats: formatsOf(words.prices, priced) };
 const pricesTable: TableTemplate = {
   name: 'Prices',
   heading: words.tables.prices,
@@ -322,6 +325,14 @@ const weightUsed = when(
   ),
 );
 
+/** Both are for one of what is sold. */
+const isHarvestDear = native(
+  'AND',
+  fits(column(headers.price), 'size'),
+  fits(column(headers.harvestCost), 'orNone'),
+  operate(column(headers.harvestCost), '>=', column(headers.price)),
+);
+
 const isWeightWanting = native(
   'AND',
   isKnownSale,
@@ -338,6 +349,7 @@ const priceByWeight = (header: string, otherwise: Expression | string): Expressi
   );
 
 const perSold: Partial<TableColumn> = {
+  ...inMoney,
   unit: words.perSold,
   converts: { by: headers.soldBy, units: { '': 'perLb', [byWeight]: 'perLb' } },
 };
@@ -350,25 +362,29 @@ const cropPricesTable: TableTemplate = {
   grows: false,
   columns: [
     columnOf(headers.crop, nameWidth),
-    columnOf(headers.toMend, textWidth, { note: notes.toMend }),
+    columnOf(headers.toMend, textWidth, { note: notes.cropToMend }),
     typed(headers.soldBy, 15, { format: 'text', choices: words.soldBy, note: notes.soldBy }),
     typed(headers.weight, numberWidth, { unit: lbOrKg, converts: 'lb', note: notes.weight }),
     typed(headers.price, numberWidth, { ...perSold, note: notes.price }),
     typed(headers.secondPrice, numberWidth, { ...perSold, note: notes.secondPrice }),
     typed(headers.harvestCost, numberWidth, { ...perSold, note: notes.harvestCost }),
-    typed(headers.seedPrice, numberWidth, { unit: words.perThousandSeeds, note: notes.seedPrice }),
+    typed(headers.seedPrice, numberWidth, {
+      ...inMoney,
+      unit: words.perThousandSeeds,
+      note: notes.seedPrice,
+    }),
     typed(headers.mulched, numberWidth, share),
     typed(headers.dripped, numberWidth, share),
     typed(headers.covered, numberWidth, share),
     typed(headers.trellised, numberWidth, share),
     columnOf(headers.weightUsed, numberWidth, { unit: lbOrKg, note: notes.weightUsed }),
     columnOf(headers.firstByWeight, numberWidth, {
-      format: 'money',
+      ...inMoney,
       unit: perWeight.unit,
       note: notes.byWeight,
     }),
     columnOf(headers.secondByWeight, numberWidth, {
-      format: 'money',
+      ...inMoney,
       unit: perWeight.unit,
       note: notes.byWeight,
     }),
@@ -380,6 +396,7 @@ const cropPricesTable: TableTemplate = {
         when(isKnownSale, '', `${sayMend(headers.soldBy, mend.soldBy)} `),
         when(isWeightWanting, `${sayMend(headers.weight, mend.weight)} `, ''),
         ...Object.entries(ofCrop).map(([header, fit]) => askedToMend(header, fit)),
+        when(isHarvestDear, `${sayMend(headers.harvestCost, mend.dearHarvest)} `, ''),
       ]),
     },
     ...Array.from({ length: 10 }, () => null),
@@ -397,7 +414,9 @@ const causeOf = (header: string, advice: string): Cause => ({
 });
 const causesOf = (header: string, fitsOf: readonly Fit[]): Cause[] =>
   fitsOf.map((fit) => causeOf(header, mend[fit]));
-const fitNames = Object.keys(mend).filter((name): name is Fit => name !== 'soldBy' && name !== 'weight');
+const fitNames = Object.keys(mend).filter(
+  (name): name is Fit => name !== 'soldBy' && name !== 'weight' && name !== 'dearHarvest',
+);
 
 /** The tables whose last word on a row is what does not fit in it, and the cell that each sentence is about. */
 export const priceFaults: readonly (readonly [TableTemplate, readonly Cause[]])[] = [
@@ -408,6 +427,7 @@ export const priceFaults: readonly (readonly [TableTemplate, readonly Cause[]])[
     [
       causeOf(headers.soldBy, mend.soldBy),
       causeOf(headers.weight, mend.weight),
+      causeOf(headers.harvestCost, mend.dearHarvest),
       ...Object.entries(ofCrop).flatMap(([header, fit]) => causesOf(header, [fit])),
     ],
   ],

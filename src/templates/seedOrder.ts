@@ -130,26 +130,30 @@ const yearsLeft = (crop: Crop): Expression =>
 
 const remarkOnHand = (crop: Crop): Expression =>
   when(
-    isBlank(cell('onHand')),
-    '',
+    native('ISERROR', cell('yearsLeft')),
+    sentence(remarks.packedUnfit),
     when(
-      isCountOnHand,
+      isBlank(cell('onHand')),
+      '',
       when(
-        isBlank(cell('packedIn')),
-        sentence(remarks.noYear),
-        lifeOf(crop) === undefined
-          ? when(isNumber(cell('yearsLeft')), '', sentence(remarks.noLife))
-          : when(
-              isBlank(cell('yearsLeft')),
-              sentence(remarks.noSeasonYear),
-              when(
-                isNumber(cell('yearsLeft')),
-                when(operate(cell('yearsLeft'), '>', 0), '', sentence(remarks.outlived)),
-                '',
+        isCountOnHand,
+        when(
+          isBlank(cell('packedIn')),
+          sentence(remarks.noYear),
+          lifeOf(crop) === undefined
+            ? when(isNumber(cell('yearsLeft')), '', sentence(remarks.noLife))
+            : when(
+                isBlank(cell('yearsLeft')),
+                sentence(remarks.noSeasonYear),
+                when(
+                  isNumber(cell('yearsLeft')),
+                  when(operate(cell('yearsLeft'), '>', 0), '', sentence(remarks.outlived)),
+                  '',
+                ),
               ),
-            ),
+        ),
+        sentence(remarks.onHandNotNumber),
       ),
-      sentence(remarks.onHandNotNumber),
     ),
   );
 

@@ -353,7 +353,7 @@ export const english = {
     notANumber:
       'The {name} is "{given}", which is not a number. Type digits with a decimal point and no unit.',
     currencySign:
-      'The {name} is "{given}". Take the currency sign out; write thousands without a mark (1000) and decimals with a point (4.50).',
+      'The {name} is "{given}". Take the currency sign out; write thousands without a mark (1000) and decimals with a point (4.50), and nothing else.',
     commaInNumber:
       'The {name} is "{given}", and the comma is in the way. Write thousands without a mark (1000) and decimals with a point (0.85).',
     notADate:

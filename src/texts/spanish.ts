@@ -351,7 +351,7 @@ export const spanish: Translated = {
     notANumber:
       'Dato dado ({name}): "{given}", que no es un número. Escriba cifras con punto decimal y sin unidad.',
     currencySign:
-      'Dato dado ({name}): "{given}". Quite el signo de moneda; escriba los millares sin marca (1000) y los decimales con punto (4.50).',
+      'Dato dado ({name}): "{given}". Quite el signo de moneda; escriba los millares sin marca (1000) y los decimales con punto (4.50), y nada más.',
     commaInNumber:
       'Dato dado ({name}): "{given}", y la coma estorba. Escriba los millares sin marca (1000) y los decimales con punto (0.85).',
     notADate:

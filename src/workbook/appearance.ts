@@ -13,6 +13,8 @@ export const formatCodes: Readonly<Record<Format, string>> = {
   percent: '0%',
   percentTenth: '0.0%',
   money: '#,##0.00',
+  // Of one: a foot of film costs less than a cent is worth showing.
+  price: '#,##0.00##',
   date: 'yyyy-mm-dd',
   day: 'd',
 };

@@ -29,7 +29,7 @@ export function whyNotNumber(text: string, decimalComma: boolean): NotNumber;
 export function whyNotNumber(text: string, decimalComma: boolean): NotNumber {
   const typed = text.trim();
   const trimmed = typed.endsWith(doubtMark) ? typed.slice(0, -doubtMark.length) : typed;
-  if (/\p{Sc}/u.test(trimmed)) return 'currencySign';
+  if (/\p{Sc}/u.test(trimmed) && /\d/.test(trimmed)) return 'currencySign';
   if (!/^[+-]?\d[\d.,]*\d\s*%?$/.test(trimmed)) return 'notANumber';
   if (decimalComma) return 'maybeThousands';
   return trimmed.includes(',') ? 'commaInNumber' : 'notANumber';

@@ -121,6 +121,7 @@ export type Format =
   | 'percent'
   | 'percentTenth'
   | 'money'
+  | 'price'
   | 'date'
   | 'day';
 

@@ -132,6 +132,8 @@ export interface SheetTemplate {
     readonly landscape: boolean;
     readonly pagesWide: number;
     readonly repeatFirstColumn: boolean;
+    /** The table that goes on over several pages; the last one where absent. */
+    readonly repeatHeaderOf?: string;
   };
 }
 

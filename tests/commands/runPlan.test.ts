@@ -157,7 +157,7 @@ describe('a price list of seed', () => {
       expect.stringMatching(
         /^seed\.csv, line 3, column Crop: "cucumbr" is not known\. Near it: .*cucumber.* Until then the packs of this crop are not worked out\.$/,
       ),
-      'seed.csv, line 4, column Price of a pack: take the currency sign out of "$5"; write thousands without a mark (1000) and decimals with a point (4.50). Until then the packs of this crop are not worked out.',
+      'seed.csv, line 4, column Price of a pack: take the currency sign out of "$5"; write thousands without a mark (1000) and decimals with a point (4.50), and nothing else. Until then the packs of this crop are not worked out.',
       'seed.csv, line 5, column Seeds in a pack: 0 does not fit. It must be at least 1. Until then the packs of this crop are not worked out.',
       'seed.csv, line 6, pumpkin, Per 1,000 seeds: The price of a pack is missing. Fill it in.',
       'seed.csv, line 7, pumpkin, Per 1,000 seeds: The price of a pack is missing. Fill it in.',
@@ -168,8 +168,14 @@ describe('a price list of seed', () => {
 
   test('that has no pack, or cannot be read, is refused before anything is written', async () => {
     for (const [list, said] of [
-      ['', /^seed\.csv, line 1: the file is empty\. Give a header line and a line for each pack\.$/],
-      ['Crop,Seeds in a pack\n', /^seed\.csv has no packs/],
+      [
+        '',
+        /^seed\.csv, line 1: the file is empty\. Give a header line with Crop, Seeds in a pack and Price of a pack, and /,
+      ],
+      [
+        'Crop,Seeds in a pack\n',
+        /^seed\.csv has no packs: give a header line with Crop, Seeds in a pack and Price of a pack, /,
+      ],
     ] as const) {
       const { code, warned, saved } = await withPrices(list);
       expect([code, saved]).toEqual([2, []]);
@@ -225,10 +231,10 @@ describe('lists of prices', () => {
     expect(warned).toEqual([
       '8 things to mend in prices.csv:',
       'prices.csv, line 1: the column "Thrid" is not one of this table of Prices and was left out. Columns: Item, First, Second.',
-      'prices.csv, line 2, column First: take the currency sign out of "$16"; write thousands without a mark (1000) and decimals with a point (4.50). Until then it counts as blank.',
+      'prices.csv, line 2, column First: take the currency sign out of "$16"; write thousands without a mark (1000) and decimals with a point (4.50), and nothing else. Until then it counts as blank.',
       'prices.csv, line 3, Trays, First: type a number of 0 or more in digits alone, decimals after a point, such as 1200 or 4.50.',
       'prices.csv, line 4, column Second: "x" is not a number. Type digits only, with a decimal point and no unit. Until then it counts as blank.',
-      'prices.csv, line 4, Selling, First: type a share from 0 to 100%, such as 5% or 0.05.',
+      'prices.csv, line 4, Selling, First: type a share from 0 to 100% as a number, such as 5% or 0.05; a text does not count.',
       'prices.csv, line 5, column Item: "Mulhc" is not known. Near it: Mulch. Until then it counts as blank.',
       'prices.csv, line 6, column Item: "Wages" is also on line 2, and the first of them counts. Take one away.',
       'prices.csv, line 7, column Item: the line has no name. Give the one that stands in the Prices sheet.',
@@ -304,7 +310,7 @@ describe('a plot to mend spoils nothing else and is named by line, with what to 
     [
       'a currency sign',
       'A,slicing cucumber,$5,20',
-      'line 2, column Length: take the currency sign out of "$5"; write thousands without a mark (1000) and decimals with a point (4.50). Only this plot is spoiled.',
+      'line 2, column Length: take the currency sign out of "$5"; write thousands without a mark (1000) and decimals with a point (4.50), and nothing else. Only this plot is spoiled.',
     ],
     [
       'no name',
@@ -614,7 +620,7 @@ describe('a plan that comes back as an .xlsx', () => {
         ),
       ],
       ['Picking, Value', expect.stringMatching(/^type a number above 0/)],
-      ['pumpkin, Sold by', 'choose weight, bushel, carton or each.'],
+      ['pumpkin, Sold by', 'choose weight (for a lb or kg), bushel, carton or each.'],
     ]);
     const there = places.map(async ([sheet = '', column = '', row]) => {
       const at = { row: Number(row) - 1, column: column.charCodeAt(0) - 65, rows: 1, columns: 1 };

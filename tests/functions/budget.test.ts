@@ -35,7 +35,7 @@ describe('the money (results as in tests/calc/budget)', () => {
 
   test('a currency sign or a comma typed into a number', () => {
     expect(run('BUDGET.RETURN', '$1,087.50', 1000)).toBe(
-      '#VALUE! The income is "$1,087.50". Take the currency sign out; write thousands without a mark (1000) and decimals with a point (4.50).',
+      '#VALUE! The income is "$1,087.50". Take the currency sign out; write thousands without a mark (1000) and decimals with a point (4.50), and nothing else.',
     );
     expect(run('BUDGET.RETURN', 1087.5, '1,000')).toBe(
       '#VALUE! The sum of the costs is "1,000", and the comma is in the way. Write thousands without a mark (1000) and decimals with a point (0.85).',

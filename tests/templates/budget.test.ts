@@ -226,7 +226,7 @@ describe.each(hosts)('in the %s host', (_, openHost) => {
       const fruit = (await rowsOf(port, 'BudgetLines')).get('Fruit sold');
       expect(fruit).toMatchObject({ Quantity: 100, Amount: 200 });
       expect(fruit?.['Lacks']).toBe(
-        'Plots that frost takes before the first pick, counted as nothing: 1. Plots whose harvest frost cuts short, counted whole: 1. Which, see Notes in Plots; of the crops: summer squash. ',
+        'Plots that frost takes before the first pick, counted as nothing (see Notes in Plots): 1, summer squash. Plots whose harvest frost cuts short, counted whole (see Notes in Plots): 1, summer squash. ',
       );
       await put(port, 'CropPrices', 'summer squash', 'Price', 3);
       expect((await rowsOf(port, 'CropSums')).get('summer squash')).toMatchObject({ Income: 300 });
@@ -488,9 +488,13 @@ it('a blank seed price takes what the packs of Seed order cost', async () => {
   expect(seed?.['Amount']).toBeCloseTo(Number(await named(port, 'SEED_ORDER_COST')), 9);
   // Gourd and whatever else has no pack.
   const orders = [...(await rowsOf(port, 'SeedOrder')).values()];
-  const without = orders.filter((row) => Number(row['To buy'] || 0) > 0 && row['Cost'] === '').length;
-  expect(without).toBeGreaterThan(0);
-  expect(seed?.['Lacks']).toBe(`Crops without a price of seed, in Seed order or Prices: ${without}. `);
+  const without = orders
+    .filter((row) => Number(row['To buy'] || 0) > 0 && row['Cost'] === '')
+    .map(({ Crop }) => Crop);
+  expect(without.length).toBeGreaterThan(0);
+  expect(seed?.['Lacks']).toBe(
+    `Crops without a price of seed, in Seed order or Prices: ${[without.length, ...without].join(', ')}. `,
+  );
 });
 
 describe('the second scenario', () => {
@@ -561,7 +565,20 @@ describe('what goes wrong is said, and led to', () => {
     ['Rates', 'Nitrogen in the bag', 'Value', 10, /^type a share above 0, up to 100%/],
     ['CropPrices', 'pumpkin', 'Seed price', '12 or so', /^type a number of 0 or more/],
     ['CropPrices', 'pumpkin', 'Mulched', 80, /^type a share from 0 to 100%/],
-    ['CropPrices', 'pumpkin', 'Sold by', 'dozen', /^choose weight, bushel, carton or each/],
+    ['CropPrices', 'pumpkin', 'Price', -1, /^type a number of 0 or more/],
+    [
+      'CropPrices',
+      'pumpkin',
+      'Sold by',
+      'dozen',
+      /^choose weight \(for a lb or kg\), bushel, carton or each/,
+    ],
+    ['CropPrices', 'pumpkin', 'Sold by', 'lb', /^choose weight \(for a lb or kg\)/],
+    ['Prices', 'Yield', 'First', '80%', /^type a share from 0 to 200% as a number, such as 80% .*a text/],
+    ['Prices', 'Yield', 'First', 80, /^type a share from 0 to 200%/],
+    ['Prices', 'Yield', 'First', -0.1, /^type a share from 0 to 200%/],
+    // The bushel of the demo is sold at 38.
+    ['CropPrices', 'slicing cucumber', 'Harvest cost', 38, /^it is as much as the price or more/],
   ] as const)('%s, %s, %s: %s', async (table, row, header, value, says) => {
     const port = await filled(memory(), { plots: demoPlots, prices: demoPrices });
     expect(await found(port)).toEqual([]);
@@ -666,9 +683,11 @@ describe('what goes wrong is said, and led to', () => {
     ];
     const lines = await rowsOf(await filled(memory(), { plots, prices: {} }), 'BudgetLines');
     expect(lines.get('Fruit sold')?.['Lacks']).toBe(
-      'Plots without a yield, or of 0: 1. Plots without a price, in Plots or Prices: 1. ',
+      'Plots without a yield, or of 0: 1, gourd. Plots without a price, in Plots or Prices, whose fruit counts as given away in the mean price: 1, pumpkin. ',
     );
-    expect(lines.get('Seed')?.['Lacks']).toBe('Crops without a price of seed, in Seed order or Prices: 2. ');
+    expect(lines.get('Seed')?.['Lacks']).toBe(
+      'Crops without a price of seed, in Seed order or Prices: 2, pumpkin, gourd. ',
+    );
   });
 
   it('a yield of 0 counts as none, and fruit that nobody has a day to pick on is said', async () => {
@@ -679,10 +698,77 @@ describe('what goes wrong is said, and led to', () => {
     ];
     const prices = { Prices: { Wages: { First: 16 } }, Rates: { Picking: { Value: 200 } } };
     const lines = await rowsOf(await filled(memory(), { plots, prices }), 'BudgetLines');
-    expect(lines.get('Fruit sold')?.['Lacks']).toBe('Plots without a yield, or of 0: 1. ');
+    expect(lines.get('Fruit sold')?.['Lacks']).toBe('Plots without a yield, or of 0: 1, pumpkin. ');
     expect(lines.get('Picking by the hour')?.['Lacks']).toBe(
-      'Crops without picks, for want of dates in Plots or an interval in Crops: 1. ',
+      'Crops without picks, for want of dates in Plots or an interval in Crops: 1, English cucumber. ',
     );
+  });
+
+  it('a yield that breaks even is said to go over fruit without a price', async () => {
+    const plots: readonly InputRow[] = [
+      { Plot: 'a', Crop: 'pumpkin', Length: 100, Width: 20, 'Yield per 100': 100, Price: 1 },
+      { Plot: 'b', Crop: 'gourd', Length: 100, Width: 20, Germination: 0.8, 'Yield per 100': 100 },
+    ];
+    const prices = { Prices: { Land: { First: 100 } } };
+    const port = await filled(memory(), { plots, prices });
+    expect((await rowsOf(port, 'BudgetLines')).get('Break-even yield, all costs')?.['Lacks']).toBe(
+      'Fruit without a price counts as given away: see Fruit sold.',
+    );
+    await choose(port, 'pumpkin');
+    expect((await rowsOf(port, 'BudgetLines')).get('Break-even yield, all costs')?.['Lacks']).toBe('');
+  });
+
+  it('every crop that costs at harvest what it brings is named', async () => {
+    const port = await filled(memory(), { plots: demoPlots, prices: demoPrices });
+    const said = async () => (await rowsOf(port, 'BudgetLines')).get('Harvest and marketing')?.['Lacks'];
+    const dear = (...crops: readonly string[]): string =>
+      crops.map((crop) => `${crop}: harvest and marketing cost as much as it brings, or more. `).join('');
+    // 476 lb at 0.80 bring less than the hours of picking it every other day.
+    expect(await said()).toBe(dear('summer squash'));
+    await put(port, 'CropPrices', 'pumpkin', 'Price', 0.3);
+    await put(port, 'CropPrices', 'pumpkin', 'Harvest cost', 0.3);
+    await put(port, 'CropPrices', 'winter squash', 'Harvest cost', 0.6);
+    expect(await said()).toBe(dear('summer squash', 'winter squash', 'pumpkin'));
+    await choose(port, 'pumpkin');
+    expect(await said()).toBe(dear('pumpkin'));
+  });
+
+  it('a crop that is none of the list', async () => {
+    const port = await filled(memory(), { plots: demoPlots, prices: demoPrices });
+    await choose(port, 'zucchini');
+    expect(await named(port, 'BUDGET_CROPS')).toBe('summer squash');
+    expect(await found(port)).toEqual([]);
+    await choose(port, 'squahs');
+    expect(await named(port, 'BUDGET_CROPS')).toBe('no such crop');
+    expect(await named(port, 'BUDGET_PLOTS')).toBe(0);
+    expect(await found(port)).toMatchObject([
+      { kind: 'error', row: 'squahs', header: 'Budget for', text: /^no crop is called so\. Take a name/ },
+    ]);
+  });
+
+  it('a price of Plots that does not fit, and one that Prices goes before', async () => {
+    const pumpkin = { Crop: 'pumpkin', Length: 100, Width: 20, 'Yield per 100': 100 };
+    const plots: readonly InputRow[] = [
+      { ...pumpkin, Plot: 'under', Price: -2 },
+      { ...pumpkin, Plot: 'text', Price: '$9' },
+      { ...pumpkin, Plot: 'other', Price: 2 },
+      { ...pumpkin, Plot: 'same', Price: 3 },
+      { ...pumpkin, Plot: 'blank' },
+    ];
+    const port = await filled(memory(), { plots, prices: {} });
+    const notes = async () =>
+      [...(await rowsOf(port, 'Plots')).values()].map(({ Notes }) => [
+        /Price: give 0 or more/.test(String(Notes)),
+        /Budget takes the price of this crop in Prices/.test(String(Notes)),
+      ]);
+    const unfit = [
+      [true, false],
+      [true, false],
+    ];
+    const fit = [false, false];
+    expect(await notes()).toEqual([...unfit, fit, fit, fit]);
+    await put(port, 'CropPrices', 'pumpkin', 'Price', 3);
+    expect(await notes()).toEqual([[true, true], [true, false], [false, true], fit, fit]);
   });
 });
 

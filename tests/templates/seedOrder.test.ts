@@ -129,6 +129,17 @@ describe('a sheet without plots or prices', () => {
 });
 
 describe('the line of a crop', () => {
+  test('says what to do about a year of packing that cannot be, and counts no seed of it', async () => {
+    for (const year of [2028, 'last year', 20.5]) {
+      for (const onHand of [40, null]) {
+        const typed = { 'summer squash': { 'Seed on hand': onHand, 'Packed in': year } };
+        const line = await lineOf({ plots: [plot('zucchini')], typed }, 'summer squash');
+        expect(line['Remark'], String(year)).toContain(words.remarks.packedUnfit);
+        expect(line['To buy']).toBe(line['Seeds needed']);
+      }
+    }
+  });
+
   test('has the federal standard (7 CFR 201.31), none where the regulation lists none', async () => {
     const grown = ['cucumber', 'zucchini', 'pumpkin', 'cantaloupe', 'watermelon', 'gourd'];
     const workbook = await filled({ plots: grown.map((crop) => plot(crop)) });

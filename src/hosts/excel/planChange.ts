@@ -58,6 +58,8 @@ export function planChange(survey: Survey, change: Change, checked: Checked, opt
   const journalAt = freeName('_journal');
   const sheets = change.newSheets.map((sheet): StagedSheet => ({ sheet, at: freeName('_new') }));
   const listsAt = freeName('_lists');
+  // A library took the other sheets' own marks away. A mark is written to say how new the sheet is, and needs no saying.
+  const marks = change.marks.filter(({ sheet }) => demandSheet(survey, sheet).hasMarkOfItsOwn);
   const deadNames = survey.names.filter(({ isDead }) => isDead).map(({ name }) => name);
   const staging = newSheetSteps({ namespace, lacks, sheets, deadNames, listsAt });
   const touched = touchedSheets(survey, change, checked);
@@ -83,7 +85,7 @@ export function planChange(survey: Survey, change: Change, checked: Checked, opt
         ...table.span,
         added: rows.length,
       })),
-      marks: change.marks.flatMap(({ sheet }) => {
+      marks: marks.flatMap(({ sheet }) => {
         const { mark } = demandSheet(survey, sheet);
         return mark === null ? [] : [{ sheet: numberOf(sheet), mark }];
       }),
@@ -99,7 +101,7 @@ export function planChange(survey: Survey, change: Change, checked: Checked, opt
       ...staging.steps,
       ...cellsOfSheets(survey, change, checked, namespace),
       ...rowSteps(checked, namespace),
-      ...change.marks.map(({ sheet, mark }) => markSheet(sheet, mark)),
+      ...marks.map(({ sheet, mark }) => markSheet(sheet, mark)),
     ],
     pictures,
     finishing: [

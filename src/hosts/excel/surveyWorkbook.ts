@@ -2,7 +2,7 @@
 
 /** What there is in the workbook besides cells: two requests, however many sheets. */
 import { HostError, type Area, type Mark, type Span } from '../../workbook/port';
-import { markName, readMark } from '../../workbook/sheetMark';
+import { markName, readCellName, readMark } from '../../workbook/sheetMark';
 import { areaOfReference, isDeadReference } from './areaOfReference';
 import { askExcel } from './askExcel';
 import { partName, readPart, type Part } from './sheetPart';
@@ -12,6 +12,8 @@ export interface SheetSurvey {
   readonly visibility: string;
   readonly isLocked: boolean;
   readonly mark: Mark | null;
+  /** False where it is known by the name of a cell. */
+  readonly hasMarkOfItsOwn: boolean;
   /** What the sheet is to a change that is under way, or was cut off. */
   readonly part: Part | null;
   readonly used: Area | null;
@@ -84,7 +86,8 @@ export async function surveyWorkbook(excel: typeof Excel): Promise<Survey> {
         const { mark, part, used } = sheets[i] as (typeof sheets)[number];
         return {
           ...sheet,
-          mark: mark.isNullObject ? null : readMark(String(mark.formula)),
+          mark: mark.isNullObject ? markOfCell(outline.names, sheet.name) : readMark(String(mark.formula)),
+          hasMarkOfItsOwn: !mark.isNullObject,
           part: part.isNullObject ? null : readPart(String(part.formula)),
           used: used.isNullObject ? null : usedFromA1(sheet.name, used),
         };
@@ -92,6 +95,11 @@ export async function surveyWorkbook(excel: typeof Excel): Promise<Survey> {
       tables: outline.tables.map((table, i) => ({ ...table, span: spanOf(ranges[i] as Excel.Range) })),
     });
   });
+}
+
+function markOfCell(names: readonly NameSurvey[], sheet: string): Mark | null {
+  const inSheet = names.filter(({ area }) => area !== null && isSameName(area.sheet, sheet));
+  return inSheet.map(({ name }) => readCellName(name)).find((mark) => mark !== null) ?? null;
 }
 
 export function spanOf(range: Excel.Range): Span {

@@ -1,6 +1,6 @@
 import type { BookState, SheetState } from './bookState';
 import { absoluteAddress, columnLetters, quoteSheet } from '../../workbook/cellAddress';
-import { markName, printMark } from '../../workbook/sheetMark';
+import { cellNameOf, markName, printMark } from '../../workbook/sheetMark';
 import { escapeXml } from './escapeXml';
 
 /** The workbook's names, each sheet's mark among them. */
@@ -12,6 +12,7 @@ export function printNames(book: BookState): string {
     }),
     printLocalName('_xlnm.Print_Titles', index, printTitles(sheet)),
     printLocalName(markName, index, printMark(sheet.mark), ' hidden="1"'),
+    `<definedName name="${cellNameOf(sheet.mark)}" hidden="1">${escapeXml(absoluteAddress(sheet.name, 0, 0))}</definedName>`,
   ]);
   return `<definedNames>${names.join('')}</definedNames>`;
 }

@@ -1,6 +1,7 @@
 /** What a workbook's own part says: its sheets, which of them are ours, and its named cells. */
 import { HostError, type Mark } from '../../workbook/port';
-import { markName, readMark } from '../../workbook/sheetMark';
+import { markName, readCellName, readMark } from '../../workbook/sheetMark';
+import { isSameName } from './bookState';
 import { placeOf } from './cellPlace';
 import type { Package } from './readPackage';
 import { readRelations } from './readRelations';
@@ -68,14 +69,20 @@ export function readWorkbookParts(parts: Package): WorkbookParts {
       if (name === 'definedName') isInName = false;
     },
   });
-  const markOf = (index: number): Mark | null =>
+  const places = names.flatMap(({ name, sheetIndex, formula }) => {
+    const place = sheetIndex === null ? placeInSheet(formula) : null;
+    return place === null ? [] : [{ name, ...place }];
+  });
+  const ownMark = (index: number): Mark | null =>
     readMark(names.find((one) => one.name === markName && one.sheetIndex === index)?.formula ?? '');
+  const markOfCell = (sheet: string): Mark | null =>
+    places
+      .filter((place) => isSameName(place.sheet, sheet))
+      .map(({ name }) => readCellName(name))
+      .find((mark) => mark !== null) ?? null;
   return {
-    sheets: sheets.map((sheet, index) => ({ ...sheet, mark: markOf(index) })),
-    names: names.flatMap(({ name, sheetIndex, formula }) => {
-      const place = sheetIndex === null ? placeInSheet(formula) : null;
-      return place === null ? [] : [{ name, ...place }];
-    }),
+    sheets: sheets.map((sheet, index) => ({ ...sheet, mark: ownMark(index) ?? markOfCell(sheet.name) })),
+    names: places,
     texts: relations.find(({ type }) => type === 'sharedStrings')?.target ?? null,
     is1904,
   };

@@ -105,7 +105,7 @@ export const commands = {
       maybeThousands:
         ', column {header}: "{given}" may mean thousands. Write thousands without a mark (1234), and three decimals with a 0 after them (1.2340). {spoiled}',
       currencySign:
-        ', column {header}: take the currency sign out of "{given}"; write thousands without a mark (1000) and decimals with a point (4.50). {spoiled}',
+        ', column {header}: take the currency sign out of "{given}"; write thousands without a mark (1000) and decimals with a point (4.50), and nothing else. {spoiled}',
       outOfRange: ', column {header}: {given} does not fit. It must be {limits}. {spoiled}',
       notWhole: ', column {header}: {given} is not a whole number. Round it. {spoiled}',
       percentForShare: ', column {header}: write {given} percent as {given}% or {fraction}. {spoiled}',
@@ -116,13 +116,15 @@ export const commands = {
       '{file} has none of the columns {headers}. Give a header line that begins with one of them, and under it the names as they stand in the Prices sheet.',
     sameList: '{file} has a column {header} as {other} has. Make one list of the two.',
     noPrices: '{file} has no price: give a header line and at least one line under it.',
-    emptyPriceList: '{file} has no packs: give a header line and at least one line under it.',
+    emptyPriceList:
+      '{file} has no packs: give a header line with Crop, Seeds in a pack and Price of a pack, and under it a line for each pack.',
     /** In place of what is said of a list of plots. */
     seedPrices: {
       spoiled: 'Until then the packs of this crop are not worked out.',
       noName: 'pack without a crop',
       problems: {
-        empty: ': the file is empty. Give a header line and a line for each pack.',
+        empty:
+          ': the file is empty. Give a header line with Crop, Seeds in a pack and Price of a pack, and under it a line for each pack.',
         unknownHeader: ': the column "{header}" is not one of the price list and was left out. {advice}',
         missingHeader: ': the column "{header}" is missing. Give each pack its crop.',
       },

@@ -47,9 +47,12 @@ export const money = {
       firstUsed: 'First, where it is a number that fits.',
       secondUsed: 'Second, where it is a number that fits; else First used.',
       toMend: 'What does not fit. It counts as blank until it is mended.',
-      soldBy: 'weight, bushel, carton or each. Blank: weight.',
-      weight: `Weight of one bushel, carton or fruit, ${perWeight}. Blank, of a bushel: the usual weight in lb, with its source or none, by CUCURBIT.HARVEST.BUSHELS.`,
-      price: 'Money for one of what it is sold by. Blank: Income of Plots.',
+      cropToMend:
+        'What does not fit, and counts as blank until it is mended; and a harvest that costs what it brings.',
+      soldBy: 'weight (a lb, or in metric a kg), bushel, carton or each. Blank: weight.',
+      weight: `Weight of one bushel, carton or fruit, ${perWeight}. Blank, of a bushel: the usual weight in lb, with its source or none, by CUCURBIT.HARVEST.BUSHELS; in metric type it, for a bushel (35 L) has none in kg.`,
+      price:
+        'Money for one of what it is sold by. Budget takes it for all plots of the crop, in place of Price in Plots. Blank: Income of Plots.',
       secondPrice: 'Blank: as Price.',
       harvestCost:
         'Paid for picking one of what it is sold by. Blank: none; the hours are counted all the same.',
@@ -125,10 +128,12 @@ export const money = {
       orNone: 'type a number of 0 or more in digits alone, decimals after a point, such as 1200 or 4.50.',
       size: 'type a number above 0 in digits alone, decimals after a point, such as 1200 or 4.50.',
       count: 'type a whole number of 1 or more in digits alone.',
-      share: 'type a share from 0 to 100%, such as 5% or 0.05.',
-      grade: 'type a share above 0, up to 100%, such as 10% or 0.1.',
-      soldBy: 'choose weight, bushel, carton or each.',
+      share: 'type a share from 0 to 100% as a number, such as 5% or 0.05; a text does not count.',
+      shareOrMore: 'type a share from 0 to 200% as a number, such as 80% or 0.8; a text does not count.',
+      grade: 'type a share above 0, up to 100%, as a number, such as 10% or 0.1; a text does not count.',
+      soldBy: 'choose weight (for a lb or kg), bushel, carton or each.',
       weight: 'give it, for it is not published for this crop and unit.',
+      dearHarvest: 'it is as much as the price or more, so nothing is left to grow the crop.',
     },
   },
   byCrop: {
@@ -205,14 +210,20 @@ export const money = {
     ],
     cautions: ['A budget is no promise. What has no price is not in the sums: see the last column.'],
     wholeGarden: 'whole garden',
+    noSuchCrop: 'no such crop',
+    /** Of what was typed as the crop of the budget. */
+    notInList: 'no crop is called so. Take a name of the list, or whole garden.',
     lines: {
       for: { label: 'Budget for', remark: 'The whole garden, or one crop.' },
-      crops: { label: 'Crops in it', remark: '*: all that are planted.' },
+      crops: {
+        label: 'Crops in it',
+        remark: '*: all that are planted. no such crop: take a name of the list above, or whole garden.',
+      },
       unit: { label: 'Counted by', remark: 'Yield, its price and what breaks even.' },
       unitWeight: { label: 'Weight of one', remark: '' },
       plots: {
         label: 'Plots counted',
-        remark: '0: no plot is of it. See Plots, and whether the name above is one of the list.',
+        remark: '0: no plot is of it. See Plots.',
       },
       landArea: { label: 'Area of an acre or hectare', remark: 'CUCURBIT.AREA.FROM' },
       notCounted: { label: 'Plots not counted', remark: 'No crop, or an error: see Plots.' },
@@ -263,17 +274,19 @@ export const money = {
     lacks: {
       price: 'No price: see Prices.',
       rate: 'No rate: see How much of it in Prices.',
-      plotsWithoutPrice: 'Plots without a price, in Plots or Prices: ',
+      plotsWithoutPrice:
+        'Plots without a price, in Plots or Prices, whose fruit counts as given away in the mean price: ',
       plotsWithoutYield: 'Plots without a yield, or of 0: ',
-      takenByFrost: 'Plots that frost takes before the first pick, counted as nothing: ',
-      cutShort: 'Plots whose harvest frost cuts short, counted whole: ',
-      ofCrops: 'Which, see Notes in Plots; of the crops: ',
+      takenByFrost: 'Plots that frost takes before the first pick, counted as nothing (see Notes in Plots): ',
+      cutShort: 'Plots whose harvest frost cuts short, counted whole (see Notes in Plots): ',
       cropsWithoutSeedPrice: 'Crops without a price of seed, in Seed order or Prices: ',
       cropsWithoutInterval: 'Crops without picks, for want of dates in Plots or an interval in Crops: ',
       noYield: 'No yield is sold.',
       noCosts: 'No costs.',
       allTied: 'No costs but those that move with the yield.',
       noIncome: 'No price of the fruit.',
+      givenAway: 'Fruit without a price counts as given away: see Fruit sold.',
+      dearHarvest: '{crop}: harvest and marketing cost as much as it brings, or more. ',
       noneBreaksEven: 'No yield breaks even: harvest and marketing cost as much as it brings.',
     },
     priceByYield: {
@@ -292,7 +305,6 @@ export const money = {
     },
     byCrop: {
       crop: 'Crop',
-      area: 'Area',
       yield: 'Yield',
       income: 'Income',
       before: 'Before harvest',

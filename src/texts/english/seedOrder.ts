@@ -79,6 +79,8 @@ export const seedOrder = {
     pollenizersApart: 'order their share of the seeds as a seeded watermelon instead.',
     onHandNotNumber: 'Seed on hand is not counted: give whole seeds in digits alone, 0 or more.',
     noYear: 'Seed on hand is not counted: give the year it was packed in.',
+    packedUnfit:
+      'Packed in: give a year in four digits, none after the year in Season; until then the seed on hand is not counted.',
     noSeasonYear: 'Seed on hand is not counted: give the year in Season.',
     outlived: 'Seed on hand has outlived its published years and is not counted: test it.',
     noLife:

@@ -163,7 +163,10 @@ export const sheets = {
         header: 'Yield per 100',
         note: 'Marketable lb per 100 ft of row, or kg per 100 m. Blank: the low end of the published range.',
       },
-      price: { header: 'Price', note: 'Money for a lb or kg.' },
+      price: {
+        header: 'Price',
+        note: 'Money for a lb or kg, 0 or more. Budget takes it where Prices has no price of the crop.',
+      },
       startsOn: {
         header: 'Sow or set out on',
         note: 'A day of your own, for a later sowing or planting. Blank: the earliest date, from the Season sheet.',
@@ -274,6 +277,8 @@ export const sheets = {
         'Seed to sow counts the pollenizers too: for their share order seed of a seeded watermelon.',
       pollenizerYield: 'Yield is that of the whole row: the pollenizers’ share of it is seeded melons.',
       wideYield: 'Published yields differ more than threefold and the low end is used: put in your own.',
+      priceUnfit: 'Price: give 0 or more, in digits alone, decimals after a point, such as 1.20.',
+      priceElsewhere: 'Budget takes the price of this crop in Prices, not the one here.',
       noYield: 'A yield of 0 counts as none: leave Yield per 100 blank to have the published one.',
       /** Before the number of them. */
       seasonsBetween: 'Full seasons since the last cucurbits, where {low} to {high} are advised: ',

@@ -108,19 +108,21 @@ export const commands: Translated['commands'] = {
       maybeThousands:
         ', columna {header}: "{given}" puede querer decir millares. Escriba los millares sin marca (1234), y tres decimales con un 0 detrás (1.2340). {spoiled}',
       currencySign:
-        ', columna {header}: quite el signo de moneda de "{given}"; escriba los millares sin marca (1000) y los decimales con punto (4.50). {spoiled}',
+        ', columna {header}: quite el signo de moneda de "{given}"; escriba los millares sin marca (1000) y los decimales con punto (4.50), y nada más. {spoiled}',
       outOfRange: ', columna {header}: {given} no cabe. Debe ser {limits}. {spoiled}',
       notWhole: ', columna {header}: {given} no es un número entero. Redondéelo. {spoiled}',
       percentForShare: ', columna {header}: escriba {given} por ciento como {given}% o {fraction}. {spoiled}',
       notADate: ', columna {header}: "{given}" no es una fecha como 2026-05-02. {spoiled}',
     },
     spoiled: 'Solo esta parcela queda dañada.',
-    emptyPriceList: '{file} no tiene sobres: dé una línea de títulos y al menos una línea debajo.',
+    emptyPriceList:
+      '{file} no tiene sobres: dé una línea de títulos con Cultivo, Semillas por sobre y Precio del sobre, y debajo una línea por sobre.',
     seedPrices: {
       spoiled: 'Hasta entonces no se calculan los sobres de este cultivo.',
       noName: 'sobre sin cultivo',
       problems: {
-        empty: ': el archivo está vacío. Dé una línea de títulos y una línea por sobre.',
+        empty:
+          ': el archivo está vacío. Dé una línea de títulos con Cultivo, Semillas por sobre y Precio del sobre, y debajo una línea por sobre.',
         unknownHeader: ': la columna "{header}" no es de la lista de precios y se dejó fuera. {advice}',
         missingHeader: ': falta la columna "{header}". Dé a cada sobre su cultivo.',
       },

@@ -49,9 +49,13 @@ export const money: Translated['money'] = {
       firstUsed: 'Primero, donde es un número que cabe.',
       secondUsed: 'Segundo, donde es un número que cabe; si no, Primero usado.',
       toMend: 'Lo que no cabe. Cuenta como blanco hasta que se corrige.',
-      soldBy: 'weight (peso), bushel, carton (caja) o each (pieza). En blanco: weight.',
-      weight: `Peso de un bushel, caja o fruto, ${perWeight}. En blanco, de un bushel: el peso usual en lb, con su fuente o sin ella, por CUCURBIT.HARVEST.BUSHELS.`,
-      price: 'Dinero por uno de lo que se vende. En blanco: Ingreso de Parcelas.',
+      cropToMend:
+        'Lo que no cabe, y cuenta como blanco hasta que se corrige; y una cosecha que cuesta lo que trae.',
+      soldBy:
+        'weight (peso: una lb, o en métrico un kg), bushel, carton (caja) o each (pieza). En blanco: weight.',
+      weight: `Peso de un bushel, caja o fruto, ${perWeight}. En blanco, de un bushel: el peso usual en lb, con su fuente o sin ella, por CUCURBIT.HARVEST.BUSHELS; en métrico escríbalo, pues de un bushel (35 L) no hay peso en kg.`,
+      price:
+        'Dinero por uno de lo que se vende. Presupuesto lo toma para todas las parcelas del cultivo, en lugar de Precio de Parcelas. En blanco: Ingreso de Parcelas.',
       secondPrice: 'En blanco: como Precio.',
       harvestCost:
         'Lo que se paga por cortar uno de lo que se vende. En blanco: nada; las horas se cuentan igual.',
@@ -127,10 +131,12 @@ export const money: Translated['money'] = {
       orNone: 'escriba un número de 0 o más, solo con cifras, decimales con punto, como 1200 o 4.50.',
       size: 'escriba un número mayor que 0, solo con cifras, decimales con punto, como 1200 o 4.50.',
       count: 'escriba un número entero de 1 o más, solo con cifras.',
-      share: 'escriba una fracción de 0 a 100%, como 5% o 0.05.',
-      grade: 'escriba una fracción mayor que 0, hasta 100%, como 10% o 0.1.',
-      soldBy: 'elija weight, bushel, carton o each.',
+      share: 'escriba una fracción de 0 a 100% como número, como 5% o 0.05; un texto no cuenta.',
+      shareOrMore: 'escriba una fracción de 0 a 200% como número, como 80% o 0.8; un texto no cuenta.',
+      grade: 'escriba una fracción mayor que 0, hasta 100%, como número, como 10% o 0.1; un texto no cuenta.',
+      soldBy: 'elija weight (por lb o kg), bushel, carton o each.',
       weight: 'délo, pues no está publicado para este cultivo y unidad.',
+      dearHarvest: 'es tanto como el precio o más, y no queda nada para cultivarlo.',
     },
   },
   byCrop: {
@@ -215,14 +221,19 @@ export const money: Translated['money'] = {
       'Un presupuesto no es una promesa. Lo que no tiene precio no está en las sumas: vea la última columna.',
     ],
     wholeGarden: 'todo el huerto',
+    noSuchCrop: 'no existe',
+    notInList: 'ningún cultivo se llama así. Tome un nombre de la lista, o todo el huerto.',
     lines: {
       for: { label: 'Presupuesto de', remark: 'Todo el huerto, o un cultivo.' },
-      crops: { label: 'Cultivos incluidos', remark: '*: todos los plantados.' },
+      crops: {
+        label: 'Cultivos incluidos',
+        remark: '*: todos los plantados. no existe: tome un nombre de la lista de arriba, o todo el huerto.',
+      },
       unit: { label: 'Contado por', remark: 'Rendimiento, su precio y el equilibrio.' },
       unitWeight: { label: 'Peso de uno', remark: '' },
       plots: {
         label: 'Parcelas contadas',
-        remark: '0: ninguna parcela es de él. Vea Parcelas, y si el nombre de arriba es uno de la lista.',
+        remark: '0: ninguna parcela es de él. Vea Parcelas.',
       },
       landArea: { label: 'Superficie de un acre o hectárea', remark: 'CUCURBIT.AREA.FROM' },
       notCounted: { label: 'Parcelas no contadas', remark: 'Sin cultivo, o con error: vea Parcelas.' },
@@ -278,11 +289,12 @@ export const money: Translated['money'] = {
     lacks: {
       price: 'Sin precio: vea Precios.',
       rate: 'Sin dosis: vea Cuánto de cada cosa en Precios.',
-      plotsWithoutPrice: 'Parcelas sin precio, en Parcelas o Precios: ',
+      plotsWithoutPrice:
+        'Parcelas sin precio, en Parcelas o Precios, cuya fruta cuenta como regalada en el precio medio: ',
       plotsWithoutYield: 'Parcelas sin rendimiento, o de 0: ',
-      takenByFrost: 'Parcelas que la helada toma antes del primer corte, contadas como nada: ',
-      cutShort: 'Parcelas cuya cosecha acorta la helada, contadas enteras: ',
-      ofCrops: 'Cuáles, vea Notas de Parcelas; de los cultivos: ',
+      takenByFrost:
+        'Parcelas que la helada toma antes del primer corte, contadas como nada (vea Notas de Parcelas): ',
+      cutShort: 'Parcelas cuya cosecha acorta la helada, contadas enteras (vea Notas de Parcelas): ',
       cropsWithoutSeedPrice: 'Cultivos sin precio de semilla, en Pedido de semilla o Precios: ',
       cropsWithoutInterval:
         'Cultivos sin cortes, por falta de fechas en Parcelas o de intervalo en Cultivos: ',
@@ -290,6 +302,8 @@ export const money: Translated['money'] = {
       noCosts: 'Sin costos.',
       allTied: 'Sin más costos que los que varían con el rendimiento.',
       noIncome: 'Sin precio de la fruta.',
+      givenAway: 'La fruta sin precio cuenta como regalada: vea Fruta vendida.',
+      dearHarvest: '{crop}: cosecharlo y venderlo cuesta tanto como trae, o más. ',
       noneBreaksEven: 'Ningún rendimiento cubre los costos: cosecharlo y venderlo cuesta tanto como trae.',
     },
     priceByYield: {
@@ -308,7 +322,6 @@ export const money: Translated['money'] = {
     },
     byCrop: {
       crop: 'Cultivo',
-      area: 'Superficie',
       yield: 'Rendimiento',
       income: 'Ingreso',
       before: 'Antes de cosecha',

@@ -81,6 +81,8 @@ export const seedOrder: Translated['seedOrder'] = {
     pollenizersApart: 'pida su parte de las semillas como sandía con semilla.',
     onHandNotNumber: 'La existencia no se cuenta: dé semillas enteras, solo con cifras, 0 o más.',
     noYear: 'La existencia no se cuenta: dé el año en que se envasó.',
+    packedUnfit:
+      'Envasada en: dé un año de cuatro cifras, no posterior al de Temporada; hasta entonces la existencia no se cuenta.',
     noSeasonYear: 'La existencia no se cuenta: dé el año en Temporada.',
     outlived: 'La existencia pasó los años publicados y no se cuenta: pruébela.',
     noLife:

@@ -165,7 +165,10 @@ export const sheets: Translated['sheets'] = {
         header: 'Rendimiento por 100',
         note: 'lb comerciales por 100 ft de surco, o kg por 100 m. En blanco: el extremo bajo del rango publicado.',
       },
-      price: { header: 'Precio', note: 'Dinero por lb o kg.' },
+      price: {
+        header: 'Precio',
+        note: 'Dinero por lb o kg, 0 o más. Presupuesto lo toma donde Precios no tiene precio del cultivo.',
+      },
       startsOn: {
         header: 'Sembrar o trasplantar el',
         note: 'Un día suyo, para una siembra o trasplante posterior. En blanco: la primera fecha, de Temporada.',
@@ -278,6 +281,8 @@ export const sheets: Translated['sheets'] = {
         'El rendimiento es de todo el surco: la parte de las polinizadoras son sandías con semilla.',
       wideYield:
         'Los rendimientos publicados difieren a más del triple y se usa el extremo bajo: ponga el suyo.',
+      priceUnfit: 'Precio: dé 0 o más, solo con cifras, decimales con punto, como 1.20.',
+      priceElsewhere: 'Presupuesto toma el precio de este cultivo en Precios, no el de aquí.',
       noYield:
         'Un rendimiento de 0 cuenta como ninguno: deje Rendimiento por 100 en blanco para el publicado.',
       seasonsBetween:

@@ -1,8 +1,30 @@
 import { describe, expect, test, vi } from 'vitest';
 import { change, plots } from '../../contract/contractWorkbook';
+import { cellNameOf } from '../../../src/workbook/sheetMark';
+import { addName } from '../../excelStandIn/book';
 import { openTestWorkbook, sheetNamed } from './openTestWorkbook';
 
 const soon = { timeout: 5000 };
+
+test('a sheet whose own mark a library took away is known by the name of its first cell', async () => {
+  const { standIn, workbook, kitchen } = openTestWorkbook();
+  await workbook.apply(change({ newSheets: [plots] }));
+  const sheet = sheetNamed(standIn, 'Plots');
+  sheet.names.length = 0;
+  expect((await workbook.sheets()).map(({ mark }) => mark)).toEqual([null, null]);
+  addName(standIn.book, standIn.book.names, cellNameOf(plots.mark), {
+    sheet,
+    span: { row: 0, column: 0, rows: 1, columns: 1 },
+  });
+  const marksThere = async () => (await workbook.sheets()).map(({ name, mark }) => [name, mark]);
+  expect(await marksThere()).toEqual([
+    [kitchen.name, null],
+    ['Plots', plots.mark],
+  ]);
+  await workbook.apply(change({ marks: [{ sheet: 'Plots', mark: { ...plots.mark, version: 2 } }] }));
+  expect(await marksThere()).toContainEqual(['Plots', plots.mark]);
+  standIn.close();
+});
 
 describe('a person in front of the workbook', () => {
   test('selects, and is shown a cell', async () => {

@@ -1,4 +1,5 @@
 /** Plans come back in, whichever program saved them; what is hostile is refused before it is read to its end. */
+import exceljs from 'exceljs';
 import { zipSync } from 'fflate';
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
@@ -45,6 +46,25 @@ describe('a plan comes back', () => {
     const crops = await again.readTable('Crops');
     const row = crops?.rows.find(([crop]) => crop === typedFigure.crop);
     expect(row?.[crops?.headers.indexOf(typedFigure.trait) ?? -1]).toBe(typedFigure.value);
+  });
+
+  it('written back by exceljs 4.4, which keeps only names of cells', async () => {
+    const book = new exceljs.Workbook();
+    await book.xlsx.load((await ours()).buffer as ArrayBuffer);
+    book.addWorksheet('Plots 2027').getCell('A1').value = 'Plots';
+    const written = new Uint8Array(await book.xlsx.writeBuffer());
+    const filling = await readPlan(written);
+    const plots = filling?.requests.find(({ template }) => template.id === 'plots');
+    // It takes the escape of a text for what it stands for, and does not write it as one again.
+    const kept = savedPlots.map((row) => (row['Plot'] === '_x0041_' ? { ...row, Plot: 'A' } : row));
+    expect(plots).toMatchObject({ inputs: kept, problems: [] });
+    expect(filling?.requests[0]?.form).toMatchObject({ ...demoSeason, UNITS: 'metric', ASSURANCE: 0.95 });
+    expect(filling?.typedOver).toBe(1);
+    const sheets = await openXlsx(written).sheets();
+    expect(sheets.filter(({ mark }) => mark === null).map(({ name }) => name)).toEqual([
+      '_lists',
+      'Plots 2027',
+    ]);
   });
 });
 
