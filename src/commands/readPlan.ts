@@ -1,4 +1,5 @@
 /** A plan out of a file: a workbook with our sheets, or a list of plots. */
+import { withLaterHomework } from '../templates/homework';
 import { plotsTable, plotsTemplate } from '../templates/plots';
 import { seedOrderTemplate } from '../templates/seedOrder';
 import { allTemplates, knownTemplates } from '../templates/sheets';
@@ -48,7 +49,9 @@ const mostLines = 10_000;
 export async function readPlan(file: string, bytes: Uint8Array, reader: PlanReader): Promise<PlanRead> {
   refuseHugeFile(file, bytes.length);
   if (!isWorkbook(file, bytes)) return readPlotList(file, bytes);
-  const filling = await readFilling(reader.openXlsx(bytes), knownTemplates, reader.makeWorkbook);
+  const book = reader.openXlsx(bytes);
+  const templates = withLaterHomework(knownTemplates, await book.sheets());
+  const filling = await readFilling(book, templates, reader.makeWorkbook);
   if (filling === null) throw new HostError({ code: 'fileNotOurs' });
   const { requests, typedOver } = filling;
   const plots = requests.find(({ template }) => template.id === plotsTemplate.id);
