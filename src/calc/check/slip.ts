@@ -70,6 +70,7 @@ export type SlipName =
   | 'restOfAnswer'
   | 'roundedAtEnd'
   | 'roundedDown'
+  | 'roundedTooFar'
   | 'roundedUp'
   | 'seedsForCells'
   | 'shareOfChance'

@@ -2,6 +2,8 @@
 export const slips = {
   /** After what CHECK.ANSWER says. */
   none: '{judgement}. No slip that is known here gives this answer.',
+  dateWanted: 'not right: a date is wanted, such as 2026-05-16',
+  numberWanted: '{judgement}. If that is a date: a number is wanted.',
   several: '{judgement}. Several known slips give this answer: it could be any of them.',
   /** The likely slip. {about} and {other} are names of quantities, {small}, {large}, {area} and {land} units. */
   sentences: {
@@ -21,8 +23,7 @@ export const slips = {
     dateItselfCounted: 'You counted a frost on the very date: the date itself does not count.',
     dayAfter: 'You gave the day after: the day that reaches the heat wanted is the one.',
     dayBefore: 'You gave the day before: the day that reaches the heat wanted is the one.',
-    daysForRates:
-      'You went in a line between the days: go between the rates (1 divided by the days), then turn back.',
+    daysForRates: 'You went in a line between the days: go between the rates, 1 divided by the days.',
     diameterForRadius: 'You took the diameter for the radius: the radius is half of it.',
     divided: 'You divided by the {about} instead of multiplying by it.',
     endPostForgotten: 'You counted the gaps: a row has one post more than gaps.',
@@ -78,6 +79,7 @@ export const slips = {
     roundedAtEnd: 'You rounded once at the end: round each count before you multiply.',
     roundedDown: 'You rounded down where it must be rounded up.',
     roundedUp: 'You rounded up where it must be rounded down.',
+    roundedTooFar: 'You rounded too far: give one digit more.',
     seedsForCells: 'You counted the seeds, not the cells.',
     shareOfChance: 'You divided by the assurance: it is a chance, not a share that stands.',
     smallUnitForLarge: 'You forgot to turn the {about} from {small} into {large}.',

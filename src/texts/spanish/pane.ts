@@ -256,7 +256,10 @@ export const pane: Translated['pane'] = {
     },
     number: { label: 'Número de la tarea', help: 'De 1 a 9999.' },
     count: { label: 'Cuántos problemas', help: 'De 1 a 100.' },
-    units: { label: 'Unidades de los problemas', help: 'us: pies, pulgadas, libras. metric: metros, centímetros, kilos.' },
+    units: {
+      label: 'Unidades de los problemas',
+      help: 'us: pies, pulgadas, libras. metric: metros, centímetros, kilos.',
+    },
     make: 'Hacer la hoja',
     wanted: 'Complete esto.',
     working: 'Haciendo la hoja…',

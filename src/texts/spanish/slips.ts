@@ -4,6 +4,8 @@ import type { WithOtherWords } from '../translated';
 
 export const slips: WithOtherWords<typeof english> = {
   none: '{judgement}. Ningún error de los que aquí se conocen da esta respuesta.',
+  dateWanted: 'incorrecto: se pide una fecha, como 2026-05-16',
+  numberWanted: '{judgement}. Si es una fecha: se pide un número.',
   several: '{judgement}. Varios errores conocidos dan esta respuesta: podría ser cualquiera de ellos.',
   sentences: {
     added: 'Sumó un dato que se resta: {about}.',
@@ -22,8 +24,7 @@ export const slips: WithOtherWords<typeof english> = {
     dateItselfCounted: 'Contó una helada del mismo día: la fecha misma no cuenta.',
     dayAfter: 'Dio el día siguiente: vale el día que alcanza el calor buscado.',
     dayBefore: 'Dio el día anterior: vale el día que alcanza el calor buscado.',
-    daysForRates:
-      'Fue en línea recta entre los días: vaya entre las tasas (1 dividido entre los días) y luego vuelva a días.',
+    daysForRates: 'Fue en línea recta entre los días: vaya entre las tasas, 1 dividido entre los días.',
     diameterForRadius: 'Tomó el diámetro por el radio: el radio es la mitad.',
     divided: 'Dividió en vez de multiplicar por el dato: {about}.',
     endPostForgotten: 'Contó los huecos: un surco tiene un poste más que huecos.',
@@ -79,6 +80,7 @@ export const slips: WithOtherWords<typeof english> = {
     roundedAtEnd: 'Redondeó una vez al final: redondee cada cuenta antes de multiplicar.',
     roundedDown: 'Redondeó hacia abajo donde se redondea hacia arriba.',
     roundedUp: 'Redondeó hacia arriba donde se redondea hacia abajo.',
+    roundedTooFar: 'Redondeó demasiado: dé una cifra más.',
     seedsForCells: 'Contó las semillas, no las celdas.',
     shareOfChance: 'Dividió entre la seguridad: es una probabilidad, no una fracción que se establece.',
     smallUnitForLarge: 'Olvidó convertir un dato ({about}) de {small} a {large}.',
