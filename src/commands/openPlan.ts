@@ -1,4 +1,5 @@
 /** A plan out of a file, ready to be opened in a workbook, and what is to be said of it. */
+import { withLaterHomework } from '../templates/homework';
 import { manyPlots, plotsTemplate } from '../templates/plots';
 import { knownTemplates } from '../templates/sheets';
 import { catalogue } from '../texts/catalogue';
@@ -57,7 +58,8 @@ async function withSeason(
   current: ReadableBook,
   { makeWorkbook }: PlanOpener,
 ): Promise<readonly FillRequest[]> {
-  const now = await readFilling(current, knownTemplates, makeWorkbook);
+  const templates = withLaterHomework(knownTemplates, await current.sheets());
+  const now = await readFilling(current, templates, makeWorkbook);
   return (
     now?.requests.map((request) =>
       request.template.id === plotsTemplate.id ? { ...request, inputs: read.inputs } : request,

@@ -1,4 +1,5 @@
 /** A plan out of a file: a workbook with our sheets, or a list of plots. */
+import { withLaterHomework } from '../templates/homework';
 import { plotsTable, plotsTemplate } from '../templates/plots';
 import { seedOrderTemplate } from '../templates/seedOrder';
 import { allTemplates, areInOtherLanguage, knownTemplates } from '../templates/sheets';
@@ -49,8 +50,9 @@ export async function readPlan(file: string, bytes: Uint8Array, reader: PlanRead
   refuseHugeFile(file, bytes.length);
   if (!isWorkbook(file, bytes)) return readPlotList(file, bytes);
   const book = reader.openXlsx(bytes);
-  if (areInOtherLanguage(await book.sheets())) throw new HostError({ code: 'fileOtherLanguage' });
-  const filling = await readFilling(book, knownTemplates, reader.makeWorkbook);
+  const sheets = await book.sheets();
+  if (areInOtherLanguage(sheets)) throw new HostError({ code: 'fileOtherLanguage' });
+  const filling = await readFilling(book, withLaterHomework(knownTemplates, sheets), reader.makeWorkbook);
   if (filling === null) throw new HostError({ code: 'fileNotOurs' });
   const { requests, typedOver } = filling;
   const plots = requests.find(({ template }) => template.id === plotsTemplate.id);

@@ -11,10 +11,10 @@ interface Page {
 const there = (): Page['cucurbitFunctions'] => (globalThis as Page).cucurbitFunctions;
 
 export const functionsOfPage: Pick<PaneTools, 'homeworkProblems' | 'readWorking'> = {
-  homeworkProblems: async (number, count) => {
+  homeworkProblems: async (...asked) => {
     const functions = there();
     if (functions === undefined) throw new Error('functions.js');
-    return functions.homeworkProblems(number, count);
+    return functions.homeworkProblems(...asked);
   },
   readWorking: workingWhenAsked(async () => there()?.functionTools),
 };

@@ -4,17 +4,19 @@ import { openPlan } from '../commands/openPlan';
 import { functions } from '../functions';
 import { createMemoryWorkbook, type MemoryWorkbook } from '../hosts/file/createMemoryWorkbook';
 import { openXlsx } from '../hosts/file/openXlsx';
+import { withLaterHomework } from '../templates/homework';
 import { knownTemplates } from '../templates/sheets';
 import { catalogue } from '../texts/catalogue';
 import type { FileRead } from '../workbook/desk';
 import { fillSheets } from '../workbook/fillSheets';
-import type { LiveWorkbook } from '../workbook/port';
+import type { LiveWorkbook, WorkbookPort } from '../workbook/port';
 import { readFilling } from '../workbook/readFilling';
 
 const makeWorkbook = (): MemoryWorkbook => createMemoryWorkbook({ functions: [...functions.values()] });
 
-export async function writePlan(workbook: LiveWorkbook): Promise<Uint8Array | null> {
-  const read = await readFilling({ ...workbook, daysToAdd: 0 }, knownTemplates, makeWorkbook);
+export async function writePlan(workbook: WorkbookPort): Promise<Uint8Array | null> {
+  const templates = withLaterHomework(knownTemplates, await workbook.sheets());
+  const read = await readFilling({ ...workbook, daysToAdd: 0 }, templates, makeWorkbook);
   if (read === null) return null;
   const file = makeWorkbook();
   await fillSheets(file, read.requests, catalogue.pane.undo.sheets);

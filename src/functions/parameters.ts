@@ -176,6 +176,12 @@ export const units: Parameter<UnitSystem> = {
   },
 };
 
+/** A list may also be a text in one cell, as a line of a sheet holds it: "82; 79; 85". */
+function cellsOfList(cells: readonly unknown[]): readonly unknown[] {
+  const [only] = cells;
+  return cells.length === 1 && typeof only === 'string' ? only.split(';').map((one) => one.trim()) : cells;
+}
+
 /**
  * A range, row by row, from 1. A blank cell is null, so that two ranges side by side stay in step. A host that hands
  * over the same rows in each line of a table has them read once.
@@ -186,7 +192,8 @@ function range<T>(
   cellsOf = (raw: readonly unknown[]): readonly unknown[] => raw.flat(),
 ): Parameter<readonly T[]> {
   const known = new WeakMap<readonly unknown[], readonly T[]>();
-  const readAll = (cells: readonly unknown[]): readonly T[] => cells.map((cell, i) => readCell(cell, i + 1));
+  const readAll = (cells: readonly unknown[]): readonly T[] =>
+    cellsOfList(cells).map((cell, i) => readCell(cell, i + 1));
   return {
     name,
     optional: false,

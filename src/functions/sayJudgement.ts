@@ -23,7 +23,7 @@ export function sayJudgement(judgement: Judgement, correct: Quantity): string {
 }
 
 /** Whole, and a day of this century. */
-function mayBeDate(value: Quantity): boolean {
+export function mayBeDate(value: Quantity): boolean {
   const [first, end] = ['2000-01-01', '2100-01-01'].map((iso) => serialOfDay(dayOfIso(iso) ?? NaN));
   return Number.isInteger(value) && Number(value) >= Number(first) && Number(value) < Number(end);
 }

@@ -12,7 +12,7 @@ import { dayOfSerial, serialOfDay } from '../workbook/serialDate';
 import type { FunctionDefinition } from './define';
 import { sayName } from './explain';
 import { findFunction } from './findFunction';
-import { sayJudgement } from './sayJudgement';
+import { mayBeDate, sayJudgement } from './sayJudgement';
 import { sayNumber, sayUnit } from './wording';
 
 const texts = slips;
@@ -35,12 +35,13 @@ export function saySlip(answer: Quantity, name: string, args: readonly unknown[]
     definition.result === 'day' && typeof right === 'number' ? serialOfDay(right) : right,
   );
   if (judgement.verdict === 'right') return said;
-  if (typeof right !== 'number' || typeof meant !== 'number') return fill(texts.none, { judgement: said });
+  if (typeof right !== 'number' || typeof meant !== 'number') return said;
 
   const likely = likelySlip(meant, wrongFigures(definition, values, right));
-  return typeof likely === 'string'
-    ? fill(texts[likely], { judgement: said })
-    : saySentence(likely, givenOf(definition, values));
+  if (typeof likely !== 'string') return saySentence(likely, givenOf(definition, values));
+  if (likely === 'none' && definition.result === 'day' && !mayBeDate(answer)) return texts.dateWanted;
+  const isDateForNumber = definition.result !== 'day' && mayBeDate(answer) && !mayBeDate(right);
+  return fill(texts[likely === 'none' && isDateForNumber ? 'numberWanted' : likely], { judgement: said });
 }
 
 /** What the slips known here give with a call: day numbers where its result is a day. */

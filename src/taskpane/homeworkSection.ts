@@ -1,13 +1,13 @@
 /** Homework: a sheet of problems, the same for everybody who gives the same number, and its key. */
 import type { LiveWorkbook } from '../workbook/port';
-import { makeHomework, type HomeworkProblem } from '../templates/makeHomework';
+import { makeHomework, type HomeworkName, type HomeworkProblem } from '../templates/makeHomework';
 import type { NearestNames } from '../templates/sayListProblem';
 import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
 import type { Actions } from './actions';
 import { element, section } from './elements';
 import { createNotice } from './notice';
-import type { Answer } from './paneTools';
+import type { Answer, UnitSystem } from './paneTools';
 import { failureSentence } from './problemSentence';
 import { createQuestion } from './question';
 
@@ -15,7 +15,11 @@ const { homework: words, undo } = catalogue.pane;
 
 export interface HomeworkTools {
   /** @param number of the homework, from 1 @param count of problems */
-  homeworkProblems(number: number, count: number): Promise<Answer<readonly HomeworkProblem[]>>;
+  homeworkProblems(
+    number: number,
+    count: number,
+    units: UnitSystem,
+  ): Promise<Answer<readonly HomeworkProblem[]>>;
 }
 
 export interface HomeworkParts {
@@ -29,11 +33,11 @@ export function createHomeworkSection({ workbook, actions, tools, refresh }: Hom
   const { element: all } = section('homework', words.heading);
   const notice = createNotice(actions);
   const [sheet, key] = words.what.choices;
-  const make = async (number: number, count: number, isKey: boolean): Promise<void> => {
+  const make = async (wanted: HomeworkName, count: number, isKey: boolean): Promise<void> => {
     notice.say(words.working);
-    const problems = await tools.homeworkProblems(number, count);
+    const problems = await tools.homeworkProblems(wanted.number, count, wanted.units);
     if ('wrong' in problems) return notice.warn(problems.wrong);
-    const name = await makeHomework(workbook, number, problems.value, isKey, undo.homework);
+    const name = await makeHomework(workbook, wanted, problems.value, isKey, undo.homework);
     await refresh();
     notice.say(fill(isKey ? words.keyMade : words.made, { sheet: name, count: problems.value.length }));
   };
@@ -58,6 +62,14 @@ export function createHomeworkSection({ workbook, actions, tools, refresh }: Hom
         limits: { atLeast: 1, atMost: 100, isWhole: true },
         isWanted: true,
       },
+      {
+        ...words.units,
+        name: 'homework units',
+        format: 'text',
+        choices: ['us', 'metric'],
+        start: 'us',
+        isWanted: true,
+      },
     ],
     button: words.make,
     wanted: words.wanted,
@@ -65,7 +77,10 @@ export function createHomeworkSection({ workbook, actions, tools, refresh }: Hom
     onAsk: (values) =>
       void actions.run(() =>
         make(
-          Number(values['homework number']),
+          {
+            number: Number(values['homework number']),
+            units: values['homework units'] === 'metric' ? 'metric' : 'us',
+          },
           Number(values['homework count']),
           values['homework sheet'] === key,
         ).catch((cause: unknown) => notice.warn(failureSentence(cause))),

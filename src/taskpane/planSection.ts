@@ -3,6 +3,8 @@ import type { Desk, FileRead, Filling } from '../workbook/desk';
 import { refuseHugeFile } from '../workbook/fileLimits';
 import type { LiveWorkbook, SheetInfo } from '../workbook/port';
 import { findTypedOver, readLines, type LinesRead } from '../workbook/readLines';
+import type { SheetTemplate } from '../workbook/template';
+import { withLaterHomework } from '../templates/homework';
 import { plotsTable } from '../templates/plots';
 import { knownTemplates } from '../templates/sheets';
 import { catalogue } from '../texts/catalogue';
@@ -71,9 +73,12 @@ export function createPlanSection(workbook: LiveWorkbook, place: PlanPlace, acti
     handOut(words.fileName, new Uint8Array(bytes), xlsxType);
     const lines = await readLines(workbook, plotsTable);
     const over = lines === null ? '' : nameTypedOver(lines);
-    const own = (await workbook.sheets()).filter((sheet) => sheet.used !== null && !isOurs(sheet));
+    const there = await workbook.sheets();
+    const templates = withLaterHomework(knownTemplates, there);
+    const isOurs = ({ mark }: SheetInfo): boolean => templates.some(({ id }) => id === mark?.template);
+    const own = there.filter((sheet) => sheet.used !== null && !isOurs(sheet));
     const sheets = own.map(({ name }) => name).join(', ');
-    const columns = await nameOwnColumns(workbook);
+    const columns = await nameOwnColumns(workbook, templates);
     const said = [
       words.saved,
       ...(own.length === 0 ? [] : [fill(words.ownSheets, { sheets })]),
@@ -213,8 +218,8 @@ function nameTypedOver(read: LinesRead): string {
 }
 
 /** Columns that people put into tables of ours. */
-async function nameOwnColumns(workbook: LiveWorkbook): Promise<string> {
-  const tables = knownTemplates.flatMap((template) => template.tables);
+async function nameOwnColumns(workbook: LiveWorkbook, templates: readonly SheetTemplate[]): Promise<string> {
+  const tables = templates.flatMap((template) => template.tables);
   const named = await Promise.all(
     tables.map(async ({ name, columns }) => {
       const there = await workbook.readTable(name);
@@ -224,10 +229,6 @@ async function nameOwnColumns(workbook: LiveWorkbook): Promise<string> {
     }),
   );
   return named.flat().join(', ');
-}
-
-function isOurs({ mark }: SheetInfo): boolean {
-  return knownTemplates.some(({ id }) => id === mark?.template);
 }
 
 function saySome(sentences: readonly string[]): string {

@@ -3,6 +3,7 @@
  * it is first asked for.
  */
 import type { CallWorking } from '../functions/explain';
+import { withLaterHomework } from '../templates/homework';
 import { knownTemplates, functionNamespace } from '../templates/sheets';
 import type { FunctionHelp } from '../workbook/functionHelp';
 import { isCellError, type Area, type LiveWorkbook, type ReadValue } from '../workbook/port';
@@ -55,14 +56,14 @@ export type ReadWorking = (
   at: Area,
 ) => Promise<Working | 'unreadable' | 'noFunctions' | null>;
 
-const tables = knownTemplates.flatMap((template) => template.tables.map(({ name }) => name));
-
 export async function readWorking(
   workbook: LiveWorkbook,
   at: Area,
   { run, explain, sayInputs }: FunctionTools,
   described: readonly FunctionHelp[],
 ): Promise<Working | 'unreadable' | null> {
+  const templates = withLaterHomework(knownTemplates, await workbook.sheets());
+  const tables = templates.flatMap((template) => template.tables.map(({ name }) => name));
   const unfolded = await unfoldFormula(workbook, at, { namespace: functionNamespace, tables, run });
   if (unfolded === null || unfolded === 'unreadable') return unfolded;
   const { shown, result, calls, notFollowed } = unfolded;

@@ -2,6 +2,7 @@
 import { fillSheets, findSheet, type FillReport, type FillRequest } from '../workbook/fillSheets';
 import type { CellValue, LiveWorkbook, SheetInfo } from '../workbook/port';
 import type { SheetTemplate } from '../workbook/template';
+import { withLaterHomework } from '../templates/homework';
 import { manyPlots } from '../templates/plots';
 import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
@@ -80,7 +81,7 @@ export function createSheetsSection(parts: SheetsParts): SheetsSection {
     const isSeasonThere = findSheet(there, season) !== undefined;
     const form = isSeasonThere ? {} : parts.seasonValues();
     if (form === null) return notice.warn(words.seasonFirst);
-    const wanted = templates.filter(
+    const wanted = withLaterHomework(templates, there).filter(
       (template) => template.optional !== true || findSheet(there, template) !== undefined,
     );
     const requests: FillRequest[] = wanted.map((template) => ({

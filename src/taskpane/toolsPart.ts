@@ -2,6 +2,7 @@
 import { copyValues, type CopyReport } from '../workbook/copyValues';
 import type { LiveWorkbook, Reentered, Unsettled } from '../workbook/port';
 import type { SheetTemplate } from '../workbook/template';
+import { withLaterHomework } from '../templates/homework';
 import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
 import type { Actions } from './actions';
@@ -55,7 +56,8 @@ export function createToolsPart({ workbook, templates, actions, refresh }: Tools
       nameOf: (sheet: string) => fill(words.copyName, { sheet }),
       line: fill(words.copyLine, { day: today() }),
     };
-    return sayCopied(await copyValues(workbook, templates, copyWords, settleMs));
+    const known = withLaterHomework(templates, await workbook.sheets());
+    return sayCopied(await copyValues(workbook, known, copyWords, settleMs));
   };
   return element(
     'details',

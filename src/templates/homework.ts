@@ -1,4 +1,5 @@
 /** The Homework sheet, a problem a row, and its key. The rows are put there by `makeHomework`. */
+import type { SheetInfo } from '../workbook/port';
 import type { Format, SheetTemplate, TableColumn } from '../workbook/template';
 import { call, column, given, isBlank, when } from '../workbook/expressions';
 import { catalogue } from '../texts/catalogue';
@@ -8,8 +9,8 @@ import { idInLanguage } from '../texts/language';
 const words = catalogue.homework;
 const { columns: headers } = words;
 
-/** More than any of the problems' functions takes. */
-export const argumentHeaders = [1, 2, 3, 4, 5, 6].map((position) =>
+/** As many as any of the problems' functions takes. */
+export const argumentHeaders = [1, 2, 3, 4, 5, 6, 7].map((position) =>
   fill(headers.argument.header, { position }),
 );
 
@@ -63,6 +64,27 @@ export const homeworkTemplate: SheetTemplate = {
   ],
   page,
 };
+
+/** A second homework and those after it have a sheet and a table of their own. @param nth from 1 */
+export function nthTemplate(template: SheetTemplate, nth: number): SheetTemplate {
+  const suffix = nth === 1 ? '' : String(nth);
+  const tables = template.tables.map((table) => ({ ...table, name: `${table.name}${suffix}` }));
+  return { ...template, id: `${template.id}${suffix}`, tables };
+}
+
+const laterHomework = new RegExp(`^${homeworkTemplate.id}(\\d+)$`);
+
+/** The templates, and one for each homework after the first that is there. */
+export function withLaterHomework(
+  templates: readonly SheetTemplate[],
+  sheets: readonly Pick<SheetInfo, 'mark'>[],
+): readonly SheetTemplate[] {
+  const later = sheets.flatMap(({ mark }) => {
+    const [, nth] = laterHomework.exec(mark?.template ?? '') ?? [];
+    return nth === undefined ? [] : nthTemplate(homeworkTemplate, Number(nth));
+  });
+  return [...templates, ...later];
+}
 
 /** Values only, and no sheet of the plan: it is made for whoever marks. */
 export const homeworkKeyTemplate: SheetTemplate = {

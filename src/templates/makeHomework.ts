@@ -6,10 +6,16 @@ import { printFormula } from '../workbook/printFormula';
 import type { InputRow, SheetTemplate } from '../workbook/template';
 import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
-import { argumentHeaders, homeworkKeyTemplate, homeworkTemplate } from './homework';
+import { argumentHeaders, homeworkKeyTemplate, homeworkTemplate, nthTemplate } from './homework';
 import { functionNamespace } from './sheets';
 
 const { columns: headers, numbered } = catalogue.homework;
+
+/** What a class tells one another: the same number and units give the same problems. */
+export interface HomeworkName {
+  readonly number: number;
+  readonly units: 'us' | 'metric';
+}
 
 /** A problem as the functions have it. */
 export interface HomeworkProblem {
@@ -20,20 +26,20 @@ export interface HomeworkProblem {
 }
 
 /**
- * @param number of the homework
+ * @param name that the problems were made from
  * @returns the name of the new sheet
  * @throws HostError; then nothing was written
  */
 export async function makeHomework(
   port: WorkbookPort,
-  number: number,
+  { number, units }: HomeworkName,
   problems: readonly HomeworkProblem[],
   isKey: boolean,
   title: string,
 ): Promise<string> {
   const template = await withFreeNames(port, isKey ? homeworkKeyTemplate : homeworkTemplate);
   const inputs = problems.map((problem, index): InputRow => ({
-    [headers.position.header]: fill(numbered, { number, position: index + 1 }),
+    [headers.position.header]: fill(numbered[units], { number, position: index + 1 }),
     [headers.problem.header]: problem.text,
     ...(isKey ? { [headers.rightAnswer.header]: problem.answer } : questionOf(problem)),
   }));
@@ -49,7 +55,9 @@ function questionOf({ id, args }: HomeworkProblem): InputRow {
   return {
     [headers.steps.header]: steps,
     [headers.function.header]: id,
-    ...Object.fromEntries(args.map((argument, index) => [argumentHeaders[index] ?? '', argument])),
+    ...Object.fromEntries(
+      args.flatMap((argument, index) => (argument === '' ? [] : [[argumentHeaders[index] ?? '', argument]])),
+    ),
   };
 }
 
@@ -57,10 +65,8 @@ function questionOf({ id, args }: HomeworkProblem): InputRow {
 async function withFreeNames(port: WorkbookPort, template: SheetTemplate): Promise<SheetTemplate> {
   const marks = new Set((await port.sheets()).map(({ mark }) => mark?.template));
   for (let n = 1; ; n++) {
-    const suffix = n === 1 ? '' : String(n);
-    const id = `${template.id}${suffix}`;
-    const tables = template.tables.map((table) => ({ ...table, name: `${table.name}${suffix}` }));
-    const found = await Promise.all(tables.map(({ name }) => port.readTable(name)));
-    if (!marks.has(id) && found.every((table) => table === null)) return { ...template, id, tables };
+    const nth = nthTemplate(template, n);
+    const found = await Promise.all(nth.tables.map(({ name }) => port.readTable(name)));
+    if (!marks.has(nth.id) && found.every((table) => table === null)) return nth;
   }
 }

@@ -4,7 +4,9 @@ import { describe, expect, test } from 'vitest';
 import { knownOf } from '../../src/calc/check/slip';
 import { functionsWithoutSlips, slipsOfFunctions } from '../../src/calc/check/slipsOfFunctions';
 import { CalcError } from '../../src/calc/errors';
+import { problemKinds } from '../../src/calc/homework/problemKinds';
 import { explainable } from '../../src/functions/explainable';
+import { homeworkProblems } from '../../src/functions/homeworkProblems';
 import { answerOf, wrongFigures } from '../../src/functions/saySlip';
 import { slips } from '../../src/texts/english/slips';
 import { serialOfDay } from '../../src/workbook/serialDate';
@@ -52,6 +54,19 @@ describe('a slip is named by what it gives', () => {
   const transplants = ['DATE.FIRSTPICK', '2026-05-16', 60, 'transplant', 'seed'] as const;
   const picks = ['HARVEST.PICKS', '2026-07-05', '2026-07-26', 2] as const;
   const chance = ['SEED.CHANCE', 5, 3, 0.8] as const;
+  const heat = ['HEAT.SUM', '80; 70; 60', '50; 40; 30', 50] as const;
+  const frosts = [
+    'FROST.SPRINGDATE',
+    '2022-05-06; 2023-04-28; 2024-05-02; 2025-04-20; 2026-04-24',
+    0.25,
+    2027,
+  ] as const;
+  const chanceOfFrost = [
+    'FROST.CHANCE',
+    '2027-10-05',
+    '2022-10-05; 2023-10-01; 2024-10-20; 2025-09-28; 2026-10-05',
+    'fall',
+  ] as const;
   test.each([
     // 100 x 0.8; 100 / 80, as it comes and rounded up; 100 x 1.2; 100 / 0.2.
     [80, seeds, 'You multiplied by the germination instead of dividing by it.'],
@@ -126,12 +141,33 @@ describe('a slip is named by what it gives', () => {
     [52.5, ['HEAT.DAY', 65, 40, 50], 'You left the base temperature out.'],
     [55, ['HEAT.DAY', 65, 40, 50], 'You did not halve the sum of the high and the low.'],
     [15, ['HEAT.DAY', 65, 40, 50], slips.sentences.highAlone],
+    // Highs 80, 70, 60, lows 50, 40, 30, base 50: means 65, 55, 45 give 15 + 5 + 0 = 20.
+    [15, heat, 'You counted heat below zero: a day below the base counts as none.'],
+    [115, heat, 'You took the base off once: take it off the mean of each day.'],
+    [165, heat, 'You left the base temperature out.'],
+    [60, heat, slips.sentences.highAlone],
+    [6.667, heat, 'You gave the mean of the days: add them up.'],
+    // Last frosts in order 20, 24, 28 April, 2, 6 May: 25% later than 2 May; 75% after 24 April.
+    ['2027-04-24', frosts, 'You took what the risk leaves of 100% in its place.'],
+    ['2027-05-06', frosts, slips.sentences.worstYear],
+    // The mean is 28 April; as they are listed the fourth of five is 20 April.
+    ['2027-04-28', frosts, slips.sentences.meanOfDates],
+    ['2027-04-20', frosts, 'You did not put the dates in order first.'],
+    // First frosts: two of five before 5 October, two on it.
+    [0.8, chanceOfFrost, 'You counted a frost on the very date: the date itself does not count.'],
+    [2, chanceOfFrost, 'You gave how many years, not which share of all of them.'],
+    // 13 days at 59 F, 6 at 68 F: 64 F is 5/9 of the way. 13 - 7 x 5/9; 1 / (4/9 x 1/6 + 5/9 x 1/13).
+    [9.111, ['EMERGENCE.DAYS', 'cucumber', 64], slips.sentences.daysForRates],
+    [8.561, ['EMERGENCE.DAYS', 'cucumber', 64], slips.sentences.fromOtherEnd],
     // 4.38 x 72; / 12.
     [315.36, ['TRAY.MIX', 72, 4.38], 'You did not turn the volume into the larger unit.'],
     [26.28, ['TRAY.MIX', 72, 4.38], 'You turned the unit as if it were one of length.'],
     // 1 yd is 3 ft.
     [6, ['AREA.FROM', 2, 'sq yd'], 'You turned the unit as if it were one of length.'],
     [14, ['PICKLE.JARS', 14], 'You reckoned with "pint" as the size of the jar.'],
+    // 270 x 11 / 130 is 22.846; 71 F is a third of the way from 0.38 to 0.94, at 0.56667.
+    [23, ['BUDGET.PICKHOURS', 270, 11, 130], 'You rounded too far: give one digit more.'],
+    [0.57, ['EMERGENCE.PERCENT', 'muskmelon', 71], 'You rounded too far: give one digit more.'],
     // 1,144 / 9.77; / 13.82.
     [117.1, ['BUDGET.BREAKEVENYIELD', 1144, 9.77, 4.05], 'You left the harvest cost of a unit out.'],
     [
@@ -171,10 +207,18 @@ describe('what is not named', () => {
       'too high by 3 (of dates: 3 days late). No slip that is known here gives this answer.',
     );
     expect(slipOf('many', 'SEED.NEEDED', 100, 0.8)).toBe(
-      'not right: a number is wanted, or a date such as 2026-05-16. No slip that is known here gives this answer.',
+      'not right: a number is wanted, or a date such as 2026-05-16',
     );
     expect(slipOf('keep', 'STAND.REPLANT', 0.66, '2026-06-01', '2026-07-07')).toBe(
-      'not right: another word is wanted. No slip that is known here gives this answer.',
+      'not right: another word is wanted',
+    );
+    expect(slipOf(14, 'DATE.SETOUT', '2026-05-02')).toBe('not right: a date is wanted, such as 2026-05-16');
+    expect(slipOf('2026-05-19', 'SEED.NEEDED', 100, 0.8)).toMatch(
+      /^too high by .*\. If that is a date: a number is wanted\.$/,
+    );
+    // A square of 200 ft has 40,000 sq ft: no date is meant where the right number is as large.
+    expect(slipOf(40_000, 'AREA.FROM', 1, 'acre')).toBe(
+      'too low by 3560 (8.2 %). No slip that is known here gives this answer.',
     );
   });
 
@@ -197,6 +241,47 @@ describe('what is not named', () => {
   });
 });
 
+/** Makes each known slip of the call, and none. Gives how many answers had a slip of their own; none where refused. */
+function expectSlipsNamed(call: AnyCall): number {
+  const opened = open(call);
+  if (opened === null) return 0;
+  const { right, inCell, figures } = opened;
+  const told = `${call.id} ${JSON.stringify(call.args)}`;
+  expect(slipOf(inCell(right), call.id, ...call.args), told).toBe('right');
+  let own = 0;
+  for (const one of figures) {
+    const said = slipOf(inCell(one.figure), call.id, ...call.args);
+    const sharing = new Set(figures.filter((other) => isShared(one, other)).map(nameOf));
+    if (sharing.size > 1) {
+      expect(said, told).toMatch(/Several known slips give this answer/);
+    } else {
+      own += 1;
+      const [before = '', ...after] = slips.sentences[one.slip.name].split(/\{\w+\}/);
+      expect(said, told).toSatisfy((sentence: string) => sentence.startsWith(before));
+      expect(said, told).toSatisfy((sentence: string) => sentence.endsWith(after.at(-1) ?? ''));
+      expect(said, told).not.toMatch(/[{}]|NaN|undefined/);
+    }
+  }
+  return own;
+}
+
+test('in two thousand problems of homework each slip made gets its own name, right answers none', () => {
+  const made = new Map(problemKinds.map(({ id }) => [id, 0]));
+  let count = 0;
+  for (const units of ['us', 'metric'] as const) {
+    for (let number = 1; number <= 10; number++) {
+      const problems = homeworkProblems(number, 100, units);
+      if ('wrong' in problems) throw new Error(problems.wrong);
+      for (const { id, args } of problems.value) {
+        made.set(id, (made.get(id) ?? 0) + expectSlipsNamed({ id, args }));
+        count += 1;
+      }
+    }
+  }
+  expect(count).toBe(2000);
+  expect([...made].filter(([, own]) => own === 0)).toEqual([]);
+});
+
 describe('every function', () => {
   test('has its slips, or is named as one without', () => {
     const told = [...Object.keys(slipsOfFunctions), ...functionsWithoutSlips];
@@ -213,23 +298,7 @@ describe('every function', () => {
       let made = 0;
       fc.assert(
         fc.property(anyCallOf(id), (call) => {
-          const opened = open(call);
-          if (opened === null) return;
-          const { right, inCell, figures } = opened;
-          expect(slipOf(inCell(right), id, ...call.args)).toBe('right');
-          for (const one of figures) {
-            const said = slipOf(inCell(one.figure), id, ...call.args);
-            const sharing = new Set(figures.filter((other) => isShared(one, other)).map(nameOf));
-            if (sharing.size > 1) {
-              expect(said).toMatch(/Several known slips give this answer/);
-            } else {
-              made += 1;
-              const [before = '', ...after] = slips.sentences[one.slip.name].split(/\{\w+\}/);
-              expect(said).toMatch(RegExp(`^${before}`));
-              expect(said).toSatisfy((sentence: string) => sentence.endsWith(after.at(-1) ?? ''));
-              expect(said).not.toMatch(/[{}]|NaN|undefined/);
-            }
-          }
+          made += expectSlipsNamed(call);
         }),
         { ...seeded, numRuns: 60 },
       );

@@ -7,34 +7,107 @@ import { homeworkProblems } from '../../src/functions/homeworkProblems';
 import { homeworkProblemTexts } from '../../src/texts/english/homeworkProblems';
 import { run } from './run';
 
-const problemsOf = (number: number, count: number) => {
-  const answer = homeworkProblems(number, count);
+const systems = ['us', 'metric'] as const;
+const problemsOf = (number: number, count: number, units: (typeof systems)[number] = 'us') => {
+  const answer = homeworkProblems(number, count, units);
   if ('wrong' in answer) throw new Error(answer.wrong);
   return answer.value;
 };
 
-test('the text of a problem says each argument that its function is given, unless it is the same in all', () => {
-  const texts: Readonly<Record<string, string>> = homeworkProblemTexts;
-  expect(Object.keys(texts)).toEqual(problemKinds.map(({ id }) => id));
-  for (const { id, args, text } of problemsOf(3, problemKinds.length)) {
-    const names = explainable.get(id)?.parameters.map(({ name }) => name) ?? [];
-    const asked = new Set([...(texts[id] ?? '').matchAll(/\{(\w+)\}/g)].map(([, name]) => name));
-    expect(
-      [...asked].filter((name) => !names.slice(0, args.length).includes(name ?? '')),
-      id,
-    ).toEqual([]);
-    const unsaid = names.slice(0, args.length).filter((name) => !asked.has(name));
-    for (const name of unsaid) {
-      const values = [1, 2, 3, 4, 5].map((number) => {
-        const drawn = problemsOf(number, problemKinds.length).find((one) => one.id === id);
-        return drawn?.args[names.indexOf(name)];
-      });
-      expect(new Set(values).size, `${id} says nothing of ${name}`).toBe(1);
+test('a function gives a problem, or it is said why not', () => {
+  const inWords = 'answers in words: nothing to reckon';
+  const inList = 'gives a list or a table: a problem has one answer';
+  const withoutProblem: Readonly<Record<string, string>> = {
+    'STAND.REPLANT': inWords,
+    'SEED.STANDARD': 'looked up in a federal list',
+    'SEED.TOLERANCE': 'looked up in a federal table',
+    'SEED.PACKS': inList,
+    'SEED.PACKCOST': 'reads a price list of all crops, for which a sentence has no room',
+    'SEED.PACKLIST': inWords,
+    'DATE.SUCCESSION': inList,
+    'FROST.LASTDATES': inList,
+    'FROST.FIRSTDATES': inList,
+    'FROST.YEARS': inList,
+    'HEAT.YEARS': inList,
+    'HEAT.DATES': inList,
+    'HEAT.SUCCESSION': inList,
+    'SOIL.RANGE': 'gives a row, of which the first alone is checked: it is the same for every crop',
+    'FLOWER.ISOLATE': inWords,
+    'FLOWER.CROSSES': inWords,
+    'HARVEST.SIZE': inWords,
+    'BUDGET.SENSITIVITY': inList,
+    'BEETLE.VERDICT': inWords,
+    'CROP.NAME': inWords,
+    'CROP.SOURCE': inWords,
+    'CROP.LIST': inList,
+    'CROP.TRAITS': inList,
+  };
+  const told = [...problemKinds.map(({ id }) => id), ...Object.keys(withoutProblem)];
+  expect(told.sort()).toEqual([...explainable.keys()].sort());
+});
+
+test.each(systems)(
+  'in %s the text of a problem says each argument that its function is given, unless it is the same in all',
+  (units) => {
+    const texts: Readonly<Record<string, string>> = homeworkProblemTexts;
+    const ids = problemKinds.map(({ id }) => id);
+    expect(Object.keys(texts).filter((id) => !id.endsWith(' metric'))).toEqual(ids);
+    const drawn = [1, 2, 3, 4, 5].map((number) => problemsOf(number, problemKinds.length, units));
+    for (const { id, args, text } of drawn[2] ?? []) {
+      const names = explainable.get(id)?.parameters.map(({ name }) => name) ?? [];
+      const template = texts[`${id} ${units}`] ?? texts[id] ?? '';
+      const asked = new Set([...template.matchAll(/\{(\w+)/g)].map(([, name]) => name));
+      expect(
+        [...asked].filter(
+          (name) => !names.slice(0, args.length).includes(name ?? '') && !name?.endsWith('_unit'),
+        ),
+        id,
+      ).toEqual([]);
+      for (const name of names.slice(0, args.length).filter((name) => !asked.has(name))) {
+        const values = drawn.map((all) => all.find((one) => one.id === id)?.args[names.indexOf(name)]);
+        expect(new Set(values).size, `${id} says nothing of ${name}`).toBe(1);
+      }
+      expect(text, id).not.toMatch(/[{}]|undefined|NaN/);
+      // It stands in one line, with the answer in sight beside it: letters are narrower than the digits of a width.
+      expect(text.length, text).toBeLessThanOrEqual(105);
+      if (units === 'metric') expect(text, id).not.toMatch(/(\d|many|of|per) (ft|acres?|sq ft|gal|°F)\b/);
+      else expect(text, id).not.toMatch(/(\d|many|of|per) (m|cm|mm|kg|ha|litres|°C)\b/);
     }
-    expect(text, id).not.toMatch(/[{}]|undefined|NaN/);
-    // It stands in one line, with the answer in sight beside it: letters are narrower than the digits of a width.
-    expect(text.length, id).toBeLessThanOrEqual(105);
+  },
+);
+
+test('figures of the reference that a text states are those of the function', () => {
+  // Harrington and Minges 1954 for emergence; the seed's life and the bushel as in reference/seedLife and bushels.
+  const stated = (id: string, ...figures: readonly string[]): void => {
+    const texts: Readonly<Record<string, string>> = homeworkProblemTexts;
+    for (const figure of figures) expect(texts[id]).toContain(figure);
+  };
+  stated('EMERGENCE.DAYS', '13 days at 59 °F', '6 at 68');
+  stated('EMERGENCE.DAYS metric', '13 days at 15 °C', '6 at 20');
+  for (const [temperature, days, units] of [
+    [59, 13, 'us'],
+    [68, 6, 'us'],
+    [15, 13, 'metric'],
+    [20, 6, 'metric'],
+  ] as const) {
+    expect(run('EMERGENCE.DAYS', 'cucumber', temperature, units)).toBeCloseTo(days, 9);
   }
+  stated('EMERGENCE.PERCENT', '38% is normal at 68 °F', '94% at 77 °F');
+  stated('EMERGENCE.PERCENT metric', '38% is normal at 20 °C', '94% at 25 °C');
+  for (const [temperature, share, units] of [
+    [68, 0.38, 'us'],
+    [77, 0.94, 'us'],
+    [20, 0.38, 'metric'],
+    [25, 0.94, 'metric'],
+  ] as const) {
+    expect(run('EMERGENCE.PERCENT', 'muskmelon', temperature, units)).toBeCloseTo(share, 9);
+  }
+  stated('SEED.STORAGELEFT', 'for 5 years');
+  expect(run('SEED.STORAGELEFT', 'cucumber', 2027, 2027)).toBe(5);
+  stated('HARVEST.BUSHELS', '48 lb');
+  expect(run('HARVEST.BUSHELS', 48, 'cucumber')).toBe(1);
+  stated('PICKLE.POUNDS', '14 lb of cucumbers fill 7 quarts');
+  expect(run('PICKLE.POUNDS', 7, 'quart')).toMatchObject([[14, expect.anything()]]);
 });
 
 test('a problem has slips to name', () => {
@@ -44,13 +117,15 @@ test('a problem has slips to name', () => {
 describe('thousands of problems', () => {
   test('none is refused by its function, and the key is right', () => {
     let count = 0;
-    for (let number = 1; number <= 100; number++) {
-      for (const { id, args, answer } of problemsOf(number, 60)) {
-        expect(run('CHECK.SLIP', answer, id, ...args), `${number}: ${id} ${args.join()}`).toBe('right');
-        count += 1;
+    for (const units of systems) {
+      for (let number = 1; number <= 60; number++) {
+        for (const { id, args, answer } of problemsOf(number, 100, units)) {
+          expect(run('CHECK.SLIP', answer, id, ...args), `${number}: ${id} ${args.join()}`).toBe('right');
+          count += 1;
+        }
       }
     }
-    expect(count).toBe(6000);
+    expect(count).toBe(12_000);
   });
 });
 
@@ -64,7 +139,7 @@ test('answers are numbers to six digits, or dates', () => {
 });
 
 test('what is no number of a homework is refused with advice', () => {
-  expect(homeworkProblems(0, 10)).toEqual({
+  expect(homeworkProblems(0, 10, 'us')).toEqual({
     wrong: 'The number of the homework is 0. It must be at least 1 and at most 9999.',
   });
 });

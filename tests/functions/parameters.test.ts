@@ -279,6 +279,29 @@ describe('ranges of numbers', () => {
   });
 });
 
+describe('a list in one cell', () => {
+  const { days, frosts, numbers, texts } = parameters;
+  test('is read as a range of its items, a blank one as a blank cell', () => {
+    expect(numbers('lows').read('82; 79;;85.5')).toEqual([82, 79, null, 85.5]);
+    expect(numbers('lows').read([['82;79']])).toEqual([82, 79]);
+    expect(texts('crops').read('melon ; gourd')).toEqual(['melon', 'gourd']);
+    expect(frosts('last_dates').read('2026-05-02; none;2027-05-03')).toEqual(
+      frosts('last_dates').read([['2026-05-02'], ['none'], ['2027-05-03']]),
+    );
+    expect(days('dates').read('2026-05-02;2026-05-03')).toEqual(
+      days('dates').read([['2026-05-02'], ['2026-05-03']]),
+    );
+  });
+
+  test('what is wrong in it is told by its place', () => {
+    expect(refusalOf(() => numbers('lows').read('82;warm'))).toMatchObject({ code: 'notANumber', row: 2 });
+  });
+
+  test('beside other cells such a text is one cell', () => {
+    expect(texts('crops').read([['melon;gourd'], ['pumpkin']])).toEqual(['melon;gourd', 'pumpkin']);
+  });
+});
+
 describe('an answer', () => {
   const answer = parameters.answer('answer');
 

@@ -32,7 +32,7 @@ async function openExcel(): Promise<OpenPane<LiveWorkbook>> {
 
 async function make(pane: OpenPane<LiveWorkbook>, what: string, said: string): Promise<void> {
   enter(pane.field('What to make'), what);
-  enter(pane.field('Number of the homework'), '7');
+  enter(pane.field('Number of the homework'), '17');
   enter(pane.field('How many problems'), '3');
   pane.button('Make the sheet').click();
   await vi.waitFor(() => expect(pane.root.getAttribute('aria-busy')).not.toBe('true'), { timeout: 240_000 });
@@ -57,15 +57,15 @@ test.each([
     const { area, headers, rows } = await table(pane, 'Homework');
     const at = (header: string): number => headers.indexOf(header);
     expect(rows.map((row) => row[at('Function')])).toEqual([
-      'HARVEST.FORECAST',
-      'DATE.FIRSTPICK',
       'FLOWER.MALESPERFEMALE',
+      'FLOWER.SHARE',
+      'DATE.SETOUT',
     ]);
     const verdicts = async () => (await table(pane, 'Homework')).rows.map((row) => row[at('Verdict')]);
     // The grid's engine begins a moment after a write, on a busy machine after it seems settled.
     await until(async () => expect(await verdicts()).toEqual(['', '', '']));
 
-    // 1.5 x 410 x 9.2 is 5,658; 26 May and 91 - 9 days is 16 August; 1 / 0.21 is 4.76.
+    // 1 / 0.05 is 20, less the female one 19; 1 of 9 is 11.1%; 1 May and 15 days is 16 May.
     await pane.workbook.apply({
       title: 'typed',
       expect: [],
@@ -75,7 +75,7 @@ test.each([
           sheet: area.sheet,
           row: area.row + 1,
           column: area.column + at('Answer'),
-          contents: [[5658], ['2027-08-16'], [4.76]],
+          contents: [[20], [0.111], ['2027-05-16']],
         },
       ],
       tableRows: [],
@@ -84,16 +84,16 @@ test.each([
     });
     const answered = await table(pane, 'Homework');
     expect(answered.rows.map((row) => row[at('Verdict')])).toEqual([
-      'right',
-      'right',
       'You divided all flowers by the female ones: take the female ones off first.',
+      'right',
+      'right',
     ]);
 
     await make(pane, 'the homework', 'Made: Homework 2, 3 problems.');
     expect(await table(pane, 'Homework')).toEqual(answered);
     await make(pane, 'the key, for the teacher', 'Made: Homework key, the answers to 3 problems.');
     const key = await table(pane, 'HomeworkKey');
-    expect(key.rows.map((row) => row.at(-1))).toEqual([5658, '2027-08-16', 3.7619]);
+    expect(key.rows.map((row) => row.at(-1))).toEqual([19, 0.111111, '2027-05-16']);
   },
   300_000,
 );

@@ -1,5 +1,6 @@
 /** The Homework sheet and its key, in a file and in the browser's engine. */
 import { afterEach, describe, expect, it } from 'vitest';
+import { readPlanFile, writePlan } from '../../src/entries/planFiles';
 import { functions } from '../../src/functions';
 import { homeworkProblems } from '../../src/functions/homeworkProblems';
 import { openHeadless } from '../../src/hosts/browser/openHeadless';
@@ -8,7 +9,7 @@ import { openXlsx } from '../../src/hosts/file/openXlsx';
 import { makeHomework } from '../../src/templates/makeHomework';
 import { functionNamespace, knownTemplates } from '../../src/templates/sheets';
 import { fillSheets } from '../../src/workbook/fillSheets';
-import type { CellValue, ReadValue, TableRead, WorkbookPort } from '../../src/workbook/port';
+import type { CellValue, LiveWorkbook, ReadValue, TableRead, WorkbookPort } from '../../src/workbook/port';
 import { readFilling } from '../../src/workbook/readFilling';
 
 const open: { dispose(): void }[] = [];
@@ -27,11 +28,11 @@ function inBrowser(): WorkbookPort {
   return workbook;
 }
 
-const given = homeworkProblems(7, 60);
+const given = homeworkProblems(7, 80, 'us');
 if ('wrong' in given) throw new Error(given.wrong);
 const problems = given.value;
 const make = (port: WorkbookPort, isKey = false): Promise<string> =>
-  makeHomework(port, 7, problems, isKey, 'homework');
+  makeHomework(port, { number: 7, units: 'us' }, problems, isKey, 'homework');
 
 async function table(port: WorkbookPort, name: string): Promise<TableRead> {
   expect(await port.settle(60_000)).toEqual([]);
@@ -135,6 +136,33 @@ it('answers go into a file and come back with their problems', async () => {
   await fillSheets(again, filling?.requests ?? [], 'again');
   expect(await again.readTable('Homework')).toEqual(await port.readTable('Homework'));
   expect(columnOf(await table(again, 'Homework'), 'Answer').slice(0, 2)).toEqual(answers);
+});
+
+it('each homework goes into the file that Save writes, and comes back with its answers', async () => {
+  const port = inFile();
+  const metric = homeworkProblems(8, 3, 'metric');
+  if ('wrong' in metric) throw new Error(metric.wrong);
+  await make(port);
+  await makeHomework(port, { number: 8, units: 'metric' }, metric.value, false, 'homework');
+  await makeHomework(port, { number: 9, units: 'us' }, problems.slice(0, 2), false, 'homework');
+  await type(port, 'Homework', [problems[0]?.answer ?? null, 'half a word']);
+  await type(port, 'Homework2', [metric.value[0]?.answer ?? null, 0.5]);
+  await type(port, 'Homework3', [null, '2027-05-16']);
+
+  const bytes = await writePlan(port);
+  if (bytes === null) throw new Error('no plan');
+  const read = await readPlanFile('plan.xlsx', bytes, inBrowser() as LiveWorkbook);
+  if (!('fill' in read)) throw new Error(read.refused);
+  const again = inFile();
+  await read.fill(again);
+  for (const name of ['Homework', 'Homework2', 'Homework3']) {
+    expect(await again.readTable(name), name).toEqual(await port.readTable(name));
+  }
+  expect(columnOf(await table(again, 'Homework2'), 'Verdict')[0]).toBe('right');
+  expect(columnOf(await table(again, 'Homework2'), 'No')[0]).toBe('8m-1');
+  expect(await makeHomework(again, { number: 1, units: 'us' }, problems.slice(0, 1), false, 'more')).toBe(
+    'Homework 4',
+  );
 });
 
 it('is renewed where it is, answers and all', async () => {

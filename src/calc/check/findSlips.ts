@@ -72,6 +72,8 @@ export function findSlips(call: MeantCall): WrongFigure[] {
     add({ name, ...(about !== undefined && { about }) }, figure);
   }
   if (isOfWhole) add({ name: 'notRounded' }, exact);
+  // Two digits: three are near enough to be right, and one says too little.
+  else add({ name: 'roundedTooFar' }, Number(right.toPrecision(2)));
   if (known.whole === 'up') add({ name: 'roundedDown' }, floorWhole(exact));
   if (known.whole === 'down') add({ name: 'roundedUp' }, ceilWhole(exact));
   if (known.isShare === true) {

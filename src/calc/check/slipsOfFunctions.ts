@@ -7,6 +7,11 @@ import { practice } from '../../reference/practice';
 import { areaUnitNamed } from '../area/areaUnitNamed';
 import { customaryGainDays } from '../dates/firstPickDate';
 import { usualAssuranceOfGroup } from '../flowers/groupWithPollenizer';
+import { countingStart, daysCounted, type FrostSide, type Hemisphere } from '../frost/coldSeason';
+import { countedFrosts } from '../frost/countedFrosts';
+import type { SeasonFrost } from '../frost/frostOfSeasons';
+import { quantile, type QuantileRule } from '../frost/quantile';
+import { emergenceKnots, type BetweenKnots } from '../soil/emergenceKnots';
 import { poundsPerJar } from '../pickling/poundsPerJar';
 import { binomialDensity } from '../stand/binomialDensity';
 import { chanceOfTooFew } from '../stand/chanceOfTooFew';
@@ -61,6 +66,39 @@ const capOfHill = (diameter: number, height: number): number =>
 const discOfHill = (diameter: number, height: number): number => (Math.PI * diameter ** 2 * height) / 4;
 const jarOf = ({ jar }: Given): JarSize => (jar === 'pint' ? 'pint' : 'quart');
 const waterUsed = ({ n }: Known): number => n('reference_et') * n('crop_coefficient') * n('days', 1);
+
+/** The day as a grower takes it who rounds to the safe side of frost. */
+const wholeDay = { spring: ceilWhole, fall: floorWhole };
+const frostDateSlips =
+  (side: FrostSide, list: string): NonNullable<KnownSlips['own']> =>
+  ({ n, given }) => {
+    const frosts = given[list] as readonly (SeasonFrost | null)[];
+    const where = given['hemisphere'] as Hemisphere | undefined;
+    const { counted, seasons, hemisphere } = countedFrosts(side, frosts, where, undefined);
+    const asListed = frosts
+      .filter((one) => typeof one === 'number')
+      .map((one) => daysCounted(one, side, hemisphere));
+    const part = (n('risk') * seasons) / counted.length;
+    const rule = (given['rule'] as QuantileRule | undefined) ?? 'inc';
+    const start = countingStart(n('year'), side, hemisphere);
+    const mean = asListed.reduce((sum, one) => sum + one, 0) / asListed.length;
+    return [
+      ['notInOrder', start + wholeDay[side](quantile(asListed, side === 'spring' ? 1 - part : part, rule))],
+      ['worstYear', start + (side === 'spring' ? Math.max(...counted) : Math.min(...counted))],
+      ['meanOfDates', start + wholeDay[side](mean)],
+    ];
+  };
+/** High and low of each day that has both. */
+const daysOfHeat = ({ given }: Known): readonly (readonly [high: number, low: number])[] => {
+  const lows = given['lows'] as readonly (number | null)[];
+  return (given['highs'] as readonly (number | null)[]).flatMap((high, i) => {
+    const low = lows[i] ?? null;
+    return high === null || low === null ? [] : [[high, low] as const];
+  });
+};
+/** Between the knots from the warmer one on. */
+const fromWarmer = ({ part }: BetweenKnots, cooler: number, warmer: number): number =>
+  warmer + (cooler - warmer) * part;
 
 /** By the id of the function. One that only has slips with its arguments has an empty entry. */
 export const slipsOfFunctions: Readonly<Record<string, KnownSlips>> = {
@@ -305,9 +343,22 @@ export const slipsOfFunctions: Readonly<Record<string, KnownSlips>> = {
     ],
   },
 
-  'FROST.SPRINGDATE': {},
-  'FROST.FALLDATE': {},
-  'FROST.CHANCE': { isShare: true },
+  'FROST.SPRINGDATE': { own: frostDateSlips('spring', 'last_dates') },
+  'FROST.FALLDATE': { own: frostDateSlips('fall', 'first_dates') },
+  'FROST.CHANCE': {
+    isShare: true,
+    own: ({ n, given, right }) => {
+      const side = given['season'] as FrostSide;
+      const frosts = given['frost_dates'] as readonly (SeasonFrost | null)[];
+      const where = given['hemisphere'] as Hemisphere | undefined;
+      const { counted, seasons, hemisphere } = countedFrosts(side, frosts, where, undefined);
+      const onTheDate = counted.filter((one) => one === daysCounted(n('date'), side, hemisphere)).length;
+      return [
+        ['dateItselfCounted', right + onTheDate / seasons],
+        ['countForShare', right * seasons],
+      ];
+    },
+  },
 
   'HEAT.DAY': {
     own: (call) => {
@@ -321,11 +372,51 @@ export const slipsOfFunctions: Readonly<Record<string, KnownSlips>> = {
       ];
     },
   },
-  'HEAT.SUM': {},
-  'HEAT.DATE': { own: ({ right }) => [['dayAfter', right + 1]] },
+  'HEAT.SUM': {
+    own: (call) => {
+      const { n, given, right } = call;
+      if ((given['method'] ?? 'mean') !== 'mean') return [];
+      const days = daysOfHeat(call);
+      const sumOf = (heat: (high: number, low: number) => number): number =>
+        days.reduce((sum, [high, low]) => sum + heat(high, low), 0);
+      const means = sumOf((high, low) => (high + low) / 2);
+      const uncut = means - days.length * n('base');
+      return [
+        ['leftOut', means, 'base'],
+        ['baseOnce', days.length > 1 ? means - n('base') : NaN],
+        ['notCutAtZero', uncut < right ? uncut : NaN],
+        ['notHalved', sumOf((high, low) => Math.max(0, high + low - n('base')))],
+        ['highAlone', sumOf((high) => Math.max(0, high - n('base')))],
+        ['meanOfDays', right / days.length],
+      ];
+    },
+  },
+  'HEAT.DATE': {
+    own: ({ right }) => [
+      ['dayAfter', right + 1],
+      ['dayBefore', right - 1],
+    ],
+  },
 
-  'EMERGENCE.DAYS': { own: ({ right }) => [['rateForDays', 1 / right]] },
-  'EMERGENCE.PERCENT': { isShare: true },
+  'EMERGENCE.DAYS': {
+    own: ({ n, given, units, right }) => {
+      const temperature = n('soil_temperature');
+      const knots = emergenceKnots(String(given['crop']), temperature, units, ({ days }) => days !== null);
+      const [cooler, warmer] = [knots.low.days ?? NaN, knots.high.days ?? NaN];
+      return [
+        ['rateForDays', 1 / right],
+        ['daysForRates', cooler + (warmer - cooler) * knots.part],
+        ['fromOtherEnd', 1 / fromWarmer(knots, 1 / cooler, 1 / warmer)],
+      ];
+    },
+  },
+  'EMERGENCE.PERCENT': {
+    isShare: true,
+    own: ({ n, given, units }) => {
+      const knots = emergenceKnots(String(given['crop']), n('soil_temperature'), units, () => true);
+      return [['fromOtherEnd', fromWarmer(knots, knots.low.normal, knots.high.normal)]];
+    },
+  },
 
   'FLOWER.FEMALESHARE': {
     formula: ({ n }) =>

@@ -1,6 +1,7 @@
 import { uniformInt } from 'pure-rand/distribution/uniformInt';
 import { xoroshiro128plus } from 'pure-rand/generator/xoroshiro128plus';
 import { checkCount } from '../limits/limits';
+import type { UnitSystemName } from '../units/units';
 import { drawBy, problemKinds, type Argument } from './problemKinds';
 
 export interface Problem {
@@ -16,24 +17,25 @@ export const homeworkLimits = {
 } as const;
 
 /**
- * The problems of a homework: the same number gives the same ones, and more of them begin with those of fewer.
+ * The problems of a homework: the same number and units give the same ones, and more of them begin with those of fewer.
  *
- * Kinds of problems are shuffled (Fisher and Yates), each is asked once before one comes again.
+ * Kinds of problems are shuffled (Fisher and Yates), each is asked once before one comes again. They are drawn apart
+ * from the figures, so that one number asks the same things in both unit systems.
  *
  * @param number of the homework, whole, 1 to 9,999
  * @param count of problems, whole, 1 to 100
+ * @param units that its figures are in
  * @returns problems whose function refuses none of their arguments
  * @throws outOfRange, notWhole
- * Source: xoroshiro128+ of Blackman and Vigna, as the package pure-rand has it, seeded by the number. Another version
- * of it, or a kind put in, makes other homework of the same number.
- * @example makeProblems(7, 20)
+ * Source: xoroshiro128+ of Blackman and Vigna, as the package pure-rand has it, seeded by the number (figures by its
+ * complement). Another version of it, or a kind put in, makes other homework of the same number.
+ * @example makeProblems(7, 20, 'us')
  */
-export function makeProblems(number: number, count: number): Problem[] {
+export function makeProblems(number: number, count: number, units: UnitSystemName): Problem[] {
   const seed = checkCount('homework_number', number, 'none', homeworkLimits.number);
   const wanted = checkCount('homework_count', count, 'none', homeworkLimits.count);
-  const generator = xoroshiro128plus(seed);
-  const below = (limit: number): number => uniformInt(generator, 0, limit - 1);
-  const draw = drawBy(below);
+  const below = drawnFrom(seed);
+  const draw = drawBy(drawnFrom(~seed), units);
   const problems: Problem[] = [];
   let left = [...problemKinds];
   while (problems.length < wanted) {
@@ -42,4 +44,9 @@ export function makeProblems(number: number, count: number): Problem[] {
     if (kind !== undefined) problems.push({ id: kind.id, args: kind.draw(draw) });
   }
   return problems;
+}
+
+function drawnFrom(seed: number): (limit: number) => number {
+  const generator = xoroshiro128plus(seed);
+  return (limit) => uniformInt(generator, 0, limit - 1);
 }

@@ -7,11 +7,11 @@ export const homework = {
   lead: [
     'Type into Answer: a date as 2027-05-16, a share as 80% or 0.8. Verdict says "right", or the likely slip.',
     'To see the steps of a problem, copy its line of Steps into a free cell with free cells around it, as a formula.',
-    'No begins with the number of the homework: the same number gives the same problems to everybody.',
+    'No begins with the number of the homework, with m if it is metric: everybody gets the same problems for it.',
   ],
   keyLead: ['For the teacher. Values only: nothing here is calculated. Answers are rounded to six digits.'],
   percent: '{percent}%',
-  numbered: '{number}-{position}',
+  numbered: { us: '{number}-{position}', metric: '{number}m-{position}' },
   columns: {
     position: { header: 'No', note: 'The number of the homework, and that of the problem.' },
     problem: { header: 'Problem', note: 'What is asked.' },
@@ -28,7 +28,10 @@ export const homework = {
       note: 'A formula as text. Copied into a free cell it shows the steps, one a row.',
     },
     function: { header: 'Function', note: 'The function that gives the answer.' },
-    argument: { header: 'Argument {position}', note: 'What the function is given; blank for nothing.' },
+    argument: {
+      header: 'Argument {position}',
+      note: 'What the function is given; blank for nothing. Dates or numbers of a list stand between ;.',
+    },
     rightAnswer: { header: 'Right answer', note: '' },
   },
 } as const;

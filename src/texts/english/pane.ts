@@ -288,7 +288,7 @@ export const pane = {
   },
   homework: {
     heading: 'Homework',
-    lead: 'Problems to practice on, on a sheet that says what is right and where somebody may have slipped. The same number gives everybody the same problems.',
+    lead: 'Problems to practice on, on a sheet that says what is right and where somebody may have slipped. The same number and units give everybody the same problems.',
     question: 'Make a sheet of problems',
     what: {
       label: 'What to make',
@@ -297,6 +297,7 @@ export const pane = {
     },
     number: { label: 'Number of the homework', help: 'From 1 to 9999.' },
     count: { label: 'How many problems', help: 'From 1 to 100.' },
+    units: { label: 'Units of the problems', help: 'us: ft, in, lb. metric: m, cm, kg.' },
     make: 'Make the sheet',
     wanted: 'Fill this in.',
     working: 'Making the sheet…',

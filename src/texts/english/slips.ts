@@ -2,6 +2,8 @@
 export const slips = {
   /** After what CHECK.ANSWER says. */
   none: '{judgement}. No slip that is known here gives this answer.',
+  dateWanted: 'not right: a date is wanted, such as 2026-05-16',
+  numberWanted: '{judgement}. If that is a date: a number is wanted.',
   several: '{judgement}. Several known slips give this answer: it could be any of them.',
   /** The likely slip. {about} and {other} are names of quantities, {small}, {large}, {area} and {land} units. */
   sentences: {
@@ -12,11 +14,16 @@ export const slips = {
       'You took the {about} to be in another unit: it is in {area}, and 1 {land} is {areaPerLand} {area}.',
     areaInSmallUnits: 'You put both spacings in {small}, so that the area per plant is not in {area}.',
     averageTaken: 'You took the average: it falls short about half of the time.',
+    baseOnce: 'You took the base off once: take it off the mean of each day.',
     bothEndsCounted: 'You counted both ends: count only one of them.',
     complement: 'You took what the {about} leaves of 100% in its place.',
     countedOtherWay: 'You counted the days the other way from the date.',
+    countForShare: 'You gave how many years, not which share of all of them.',
     cubicFeet: 'You gave cubic feet: turn them into gallons.',
+    dateItselfCounted: 'You counted a frost on the very date: the date itself does not count.',
     dayAfter: 'You gave the day after: the day that reaches the heat wanted is the one.',
+    dayBefore: 'You gave the day before: the day that reaches the heat wanted is the one.',
+    daysForRates: 'You went in a line between the days: go between the rates, 1 divided by the days.',
     diameterForRadius: 'You took the diameter for the radius: the radius is half of it.',
     divided: 'You divided by the {about} instead of multiplying by it.',
     endPostForgotten: 'You counted the gaps: a row has one post more than gaps.',
@@ -26,6 +33,7 @@ export const slips = {
     exchanged: 'You exchanged the {about} and the {other}.',
     failuresAdded: 'You added the share that fails: divide by the {about} instead.',
     firstNotCounted: 'You did not count the first pick.',
+    fromOtherEnd: 'You went from the warmer end of the two temperatures: start at the cooler one.',
     gainForNothing:
       'You reckoned with the days that transplants gain, but the start is what the packet counts from.',
     gainTheOtherWay:
@@ -40,12 +48,15 @@ export const slips = {
     linearFactor: 'You turned the unit as if it were one of length.',
     lossAdded: 'You added the {about}: divide by what they leave instead.',
     lossesOnAll: 'You divided by what the losses leave: a pollenizer more is another plant less here.',
+    meanOfDates: 'You took the mean of the dates: put them in order and take the one that the risk asks for.',
+    meanOfDays: 'You gave the mean of the days: add them up.',
     minutesForHours: 'You gave minutes, not hours.',
     moreThan: 'You gave the chance of more than that many: exactly that many is enough too.',
     multiplied: 'You multiplied by the {about} instead of dividing by it.',
     nonePastTheEdge: 'You forgot the row and the plants at the far edge.',
     notCutAtZero: 'You counted heat below zero: a day below the base counts as none.',
     notHalved: 'You did not halve the sum of the high and the low.',
+    notInOrder: 'You did not put the dates in order first.',
     notRounded: 'You did not round to a whole number.',
     onTheFrost: 'You gave the day of the frost: the last pick is the day before it.',
     oneRowAlone: 'You counted one row only.',
@@ -68,6 +79,7 @@ export const slips = {
     roundedAtEnd: 'You rounded once at the end: round each count before you multiply.',
     roundedDown: 'You rounded down where it must be rounded up.',
     roundedUp: 'You rounded up where it must be rounded down.',
+    roundedTooFar: 'You rounded too far: give one digit more.',
     seedsForCells: 'You counted the seeds, not the cells.',
     shareOfChance: 'You divided by the assurance: it is a chance, not a share that stands.',
     smallUnitForLarge: 'You forgot to turn the {about} from {small} into {large}.',
@@ -81,6 +93,7 @@ export const slips = {
     upsideDown: 'You divided the wrong way round.',
     usual: 'You took the usual {about} instead of the one given.',
     weeksForDays: 'You took weeks for days.',
+    worstYear: 'You took the worst date of all: the risk lets some years be worse than the date.',
     yearCountedToo:
       'You counted the year of planting or the last year of cucurbits: count the full seasons between them.',
   },

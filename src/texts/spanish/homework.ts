@@ -9,13 +9,13 @@ export const homework: Translated['homework'] = {
   lead: [
     'Escriba en Respuesta: una fecha como 2027-05-16, una fracción como 80% o 0.8. Veredicto dice "right" o el error probable.',
     'Para ver los pasos de un problema, copie su línea de Pasos a una celda libre, con celdas libres alrededor, como fórmula.',
-    'N.º empieza con el número de la tarea: el mismo número da a todos los mismos problemas.',
+    'N.º empieza con el número de la tarea, con m si es métrica: con él todos tienen los mismos problemas.',
   ],
   keyLead: [
     'Para quien enseña. Solo valores: aquí nada se calcula. Las respuestas se redondean a seis cifras.',
   ],
   percent: '{percent}%',
-  numbered: '{number}-{position}',
+  numbered: { us: '{number}-{position}', metric: '{number}m-{position}' },
   columns: {
     position: { header: 'N.º', note: 'El número de la tarea y el del problema.' },
     problem: { header: 'Problema', note: 'Lo que se pregunta.' },
@@ -34,7 +34,7 @@ export const homework: Translated['homework'] = {
     function: { header: 'Función', note: 'La función que da la respuesta.' },
     argument: {
       header: 'Argumento {position}',
-      note: 'Lo que se da a la función; en blanco si nada.',
+      note: 'Lo que se da a la función; en blanco si nada. Fechas o números de una lista van entre ;.',
     },
     rightAnswer: { header: 'Respuesta correcta', note: '' },
   },

@@ -255,7 +255,7 @@ export const pane: Translated['pane'] = {
   },
   homework: {
     heading: 'Tarea',
-    lead: 'Problemas para practicar, en una hoja que dice qué está bien y dónde pudo estar el error. El mismo número da a todos los mismos problemas.',
+    lead: 'Problemas para practicar, en una hoja que dice qué está bien y dónde pudo estar el error. El mismo número y las mismas unidades dan a todos los mismos problemas.',
     question: 'Hacer una hoja de problemas',
     what: {
       label: 'Qué hacer',
@@ -264,6 +264,10 @@ export const pane: Translated['pane'] = {
     },
     number: { label: 'Número de la tarea', help: 'De 1 a 9999.' },
     count: { label: 'Cuántos problemas', help: 'De 1 a 100.' },
+    units: {
+      label: 'Unidades de los problemas',
+      help: 'us: pies, pulgadas, libras. metric: metros, centímetros, kilos.',
+    },
     make: 'Hacer la hoja',
     wanted: 'Complete esto.',
     working: 'Haciendo la hoja…',
