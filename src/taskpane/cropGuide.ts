@@ -122,7 +122,7 @@ export function createCropGuide(
   return {
     element: element(
       'div',
-      { class: 'crop-guide' },
+      {},
       element(
         'div',
         { class: 'fields' },

@@ -126,10 +126,9 @@ export async function mountPane(
   const links = createSectionLinks([...planElements, ...sections]);
   const reading = element('p', { role: 'status', class: 'hint' }, pane.reading);
   // Before the workbook was read once they would say of every sheet that it is not there, and offer to make it.
-  const waiting = [links.element, ...sections];
-  for (const part of waiting) part.hidden = true;
+  for (const part of sections) part.hidden = true;
+  links.element.classList.add('waiting');
 
-  root.classList.add('cucurbit-pane');
   root.replaceChildren(
     element(
       'header',
@@ -142,10 +141,11 @@ export async function mountPane(
       again,
     ),
     ...planElements,
-    reading,
     ...sections,
     createCautionsSection(Object.values(catalogue.cautions)),
   );
+  // Under what is shown first, so that nothing moves when it goes.
+  season.element.after(reading);
 
   let system: UnitSystem = 'us';
   let isFirst = true;
@@ -213,11 +213,14 @@ export async function mountPane(
     );
     findings.show(isEmpty ? null : [...inForms, ...inPlots, ...inOthers], left);
     links.update();
-    for (const part of waiting) part.hidden = isInOtherLanguage;
+    for (const part of sections) part.hidden = isInOtherLanguage;
+    links.element.classList.toggle('waiting', isInOtherLanguage);
     reading.remove();
     working.follow();
     if (selection !== 'unreadable') await findings.showSelected(selection);
     setText(trouble, problems[0] === undefined ? '' : fill(pane.notRead, { problem: problems[0] }));
+    // A button that disappears must not take the focus with it.
+    if (problems.length === 0 && document.activeElement === again) root.querySelector('h2')?.focus();
     again.hidden = problems.length === 0;
   };
 
@@ -240,7 +243,6 @@ export async function mountPane(
       isOpen = false;
       refresher.stop();
       for (const stop of stops) stop();
-      root.classList.remove('cucurbit-pane');
       root.removeAttribute('aria-busy');
       root.replaceChildren();
     },

@@ -27,7 +27,6 @@ export async function offerPutBack(root: HTMLElement, workbook: Restorable): Pro
   const leave = element('button', { type: 'button' }, cutOff.leave);
   actions.add(put);
   actions.add(leave);
-  root.classList.add('cucurbit-pane');
   root.replaceChildren(
     element('header', {}, element('h1', {}, title)),
     element('p', { role: 'alert' }, fill(cutOff.lead, { action })),

@@ -26,6 +26,7 @@ export function openedWhenAsked(
   const show = async (): Promise<void> => {
     if (isAsked) return;
     isAsked = true;
+    all.classList.add('fetching');
     notice.say(catalogue.pane.fetched.fetching);
     try {
       const content = await fetch();
@@ -35,6 +36,8 @@ export function openedWhenAsked(
     } catch {
       isAsked = false;
       notice.warn(catalogue.pane.fetched.failed);
+    } finally {
+      all.classList.remove('fetching');
     }
   };
   button.addEventListener('click', () => void show());

@@ -17,7 +17,6 @@ export function showOpening(root: HTMLElement, tryAgain: () => void): OpeningNot
   const trouble = element('p', { role: 'alert', class: 'notice notice-bad' });
   const again = element('button', { type: 'button', hidden: true }, opening.again);
   again.addEventListener('click', tryAgain);
-  root.classList.add('cucurbit-pane');
   root.replaceChildren(element('header', {}, element('h1', {}, title)), status, trouble, again);
   return {
     slow() {

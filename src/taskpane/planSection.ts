@@ -11,6 +11,7 @@ import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
 import { locale } from '../texts/language';
 import type { Actions } from './actions';
+import { createAsks } from './asks';
 import { element, section, setText } from './elements';
 import { handOut } from './handOut';
 import { createNotice } from './notice';
@@ -162,31 +163,21 @@ type MakeButton = (label: string, run: () => Promise<void>) => HTMLButtonElement
 /** Another plan in place of this one; asked once more before. */
 function createStartAgain(place: PlanPlace, button: MakeButton): HTMLElement {
   const { desk } = place;
-  const asked = element('div', { class: 'asked', hidden: true });
-  const close = (): void => {
-    asked.hidden = true;
-    asked.replaceChildren();
-  };
+  let start = async (): Promise<void> => undefined;
+  const yes = button('', () => start());
+  const no = element('button', { type: 'button' }, words.no);
+  const asks = createAsks('start-again', [yes, no]);
+  no.addEventListener('click', asks.hide);
   const offer = ({ button: label, done }: (typeof words)['demoAgain' | 'emptyAgain'], filling: Filling) => {
-    const start = element('button', { type: 'button' }, label);
-    const yes = button(fill(words.yes, { action: label }), async () => {
-      close();
-      await place.reopen(await desk.replace(filling), done);
-    });
-    const no = element('button', { type: 'button' }, words.no);
-    no.addEventListener('click', () => {
-      close();
-      start.focus();
-    });
-    start.addEventListener('click', () => {
-      asked.replaceChildren(
-        element('p', { role: 'alert' }, words.ask),
-        element('div', { class: 'buttons' }, yes, no),
-      );
-      asked.hidden = false;
+    const made = element('button', { type: 'button' }, label);
+    made.addEventListener('click', () => {
+      start = async () => place.reopen(await desk.replace(filling), done);
+      setText(yes, fill(words.yes, { action: label }));
+      asks.ask(words.ask, made);
+      // Enter pressed twice puts no plan away.
       no.focus();
     });
-    return start;
+    return made;
   };
   const back = button(words.back, async () => place.reopen(await desk.bringBack(), words.broughtBack));
   back.hidden = !desk.hasBefore();
@@ -202,7 +193,7 @@ function createStartAgain(place: PlanPlace, button: MakeButton): HTMLElement {
       offer(words.emptyAgain, place.fillEmpty),
       back,
     ),
-    asked,
+    asks.element,
   );
 }
 

@@ -49,14 +49,11 @@ export function createPlotActions(
       desk.run(() => remove(read, index, name));
     });
   });
-  const keepIt = desk.button(words.keepIt, () => {
-    removal.hide();
-    list.focus();
-  });
-  const removal = createAsks(words.remove, [removeIt, keepIt]);
+  const keepIt = desk.button(words.keepIt, () => removal.hide());
+  const removal = createAsks('remove-plot', [removeIt, keepIt]);
   const askRemoval = (name: string): void => {
     asked = name;
-    removal.ask(fill(words.removeAsk, { name }));
+    removal.ask(fill(words.removeAsk, { name }), list);
   };
 
   const onChosen = (text: string, action: Parameters<PlotDesk['withChosen']>[0]): HTMLButtonElement =>

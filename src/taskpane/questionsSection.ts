@@ -119,7 +119,7 @@ export function createQuestionsSection(table: TableTemplate, tools: PaneTools): 
     fits.sort((a, b) => b.days - a.days);
     const list = element(
       'dl',
-      {},
+      { class: 'states' },
       ...fits.map(({ crop, last, days }) =>
         element(
           'div',

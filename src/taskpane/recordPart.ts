@@ -24,6 +24,8 @@ export interface RecordPart {
   readonly element: HTMLElement;
   /** Once the record is in the sheets. */
   clear(): void;
+  /** To the rows. */
+  focus(): void;
 }
 
 export function createRecordPart({ readWeather, addButton, run, warn, put: putIn }: RecordParts): RecordPart {
@@ -64,6 +66,8 @@ export function createRecordPart({ readWeather, addButton, run, warn, put: putIn
         element('li', stops ? { class: 'wrong' } : {}, fill(words.line, { line, sentence })),
       ),
     );
+    // A button that disappears must not take the focus with it.
+    if (record === null && document.activeElement === put) area.focus();
     put.hidden = record === null;
     clear.hidden = area.value === '';
     setText(put, fill(words.put, { count: record?.days.length ?? 0 }));
@@ -111,6 +115,7 @@ export function createRecordPart({ readWeather, addButton, run, warn, put: putIn
       element('div', { class: 'buttons' }, put),
     ),
     clear: empty,
+    focus: () => area.focus(),
   };
 }
 

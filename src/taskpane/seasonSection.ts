@@ -55,7 +55,6 @@ export function createSeasonSection(
   const question = createUnitsQuestion((answer) => {
     if (actions.isBusy()) return;
     question.hide();
-    put.focus();
     if (answer !== null) return run(answer);
     fields.find(({ line }) => line.name === unitsField)?.drop();
     showState();
@@ -137,7 +136,7 @@ export function createSeasonSection(
       to !== undefined && !read.computed.has(unitsField) && isOtherUnits(to, read.values[unitsField]);
     const converted = isOther ? await convert(to === 'metric' ? 'metric' : 'us') : null;
     const count = converted === null ? 0 : converted.cells.length;
-    if (answer === null && count > 0) return question.ask(fill(pane.units.ask, { count }));
+    if (answer === null && count > 0) return question.ask(fill(pane.units.ask, { count }), put);
     const along = (answer === 'convert' || count === 0 ? converted : null) ?? undefined;
     const kept = await writeForm(workbook, read, values, pane.undo.season, along);
     const isKept = ({ line }: FormField): boolean => kept.includes(line.name);

@@ -48,7 +48,7 @@ export function createSheetsSection(parts: SheetsParts): SheetsSection {
   const button = element('button', { type: 'button', class: 'main' }, words.fill);
   const goOn = element('button', { type: 'button' }, pane.many.goOn);
   const leave = element('button', { type: 'button' }, pane.many.leave);
-  const asks = createAsks(words.refresh, [goOn, leave]);
+  const asks = createAsks('refresh', [goOn, leave]);
   const progress = createProgress();
   const notice = createNotice(actions);
   all.append(
@@ -76,7 +76,7 @@ export function createSheetsSection(parts: SheetsParts): SheetsSection {
     if (!isSure && findSheet(there, parts.typedNext) !== undefined) {
       const plots = await workbook.readTable(parts.typedNext.tables[0]?.name ?? '');
       const count = plots?.rows.length ?? 0;
-      if (count > manyPlots) return asks.ask(fill(pane.many.refresh, { count }));
+      if (count > manyPlots) return asks.ask(fill(pane.many.refresh, { count }), button);
     }
     const isSeasonThere = findSheet(there, season) !== undefined;
     const form = isSeasonThere ? {} : parts.seasonValues();
@@ -108,14 +108,8 @@ export function createSheetsSection(parts: SheetsParts): SheetsSection {
         .finally(() => progress.stop()),
     );
   button.addEventListener('click', () => start(false));
-  goOn.addEventListener('click', () => {
-    button.focus();
-    start(true);
-  });
-  leave.addEventListener('click', () => {
-    asks.hide();
-    button.focus();
-  });
+  goOn.addEventListener('click', () => start(true));
+  leave.addEventListener('click', asks.hide);
   show([]);
   return { element: all, show };
 }

@@ -7,11 +7,12 @@ import { makeCalendar } from '../templates/makeCalendar';
 import { plotsTemplate } from '../templates/plots';
 import { allTemplates } from '../templates/sheets';
 import { catalogue } from '../texts/catalogue';
+import { element } from './elements';
 import { mountPane, type PaneHandle } from './mountPane';
 import type { PaneTools } from './paneTools';
 import type { PlanFiles } from './planSection';
 
-const { plan, undo } = catalogue.pane;
+const { plan, reading, title, undo } = catalogue.pane;
 
 const sayFound: Readonly<Record<Started['found'], string>> = {
   kept: '',
@@ -44,6 +45,10 @@ export async function showPlans(
     await workbook.settle(settleMs);
     await makeCalendar(workbook, tools.calendarTasks, undo.calendar);
   };
+  root.replaceChildren(
+    element('header', {}, element('h1', {}, title)),
+    element('p', { role: 'status', class: 'hint' }, reading),
+  );
   let handle: PaneHandle | null = null;
   /** @param isReopened what was pressed is gone with the old pane: the focus goes to where the new one begins */
   const show = async (workbook: LiveWorkbook, said: string, isReopened: boolean): Promise<void> => {

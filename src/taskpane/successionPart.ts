@@ -46,17 +46,11 @@ export function createSuccessionPart(desk: PlotDesk, tools: PaneTools): HTMLElem
       // Another plot was chosen since, here or by a change in the sheet.
       if (asked === null || name !== asked.name) return desk.notice.warn(words.askAgain);
       const { dates } = asked;
-      desk.run(async () => {
-        await sowAgain(read, index, name, dates);
-        desk.list.focus();
-      });
+      desk.run(() => sowAgain(read, index, name, dates));
     });
   });
-  const leave = desk.button(words.leave, () => {
-    asks.hide();
-    desk.list.focus();
-  });
-  const asks = createAsks(words.heading, [addThem, leave]);
+  const leave = desk.button(words.leave, () => asks.hide());
+  const asks = createAsks('succession', [addThem, leave]);
   question.element.append(asks.element);
 
   const addOrAsk = (read: LinesRead, index: number, name: string, values: Values): void => {
@@ -72,7 +66,7 @@ export function createSuccessionPart(desk: PlotDesk, tools: PaneTools): HTMLElem
     if ('wrong' in dates) return desk.notice.warn(dates.wrong);
     if (dates.value.length <= mostUnasked) return desk.run(() => sowAgain(read, index, name, dates.value));
     asked = { name, dates: dates.value };
-    asks.ask(fill(words.many, { count: dates.value.length, name }));
+    asks.ask(fill(words.many, { count: dates.value.length, name }), desk.list);
   };
   const sowAgain = async (
     read: LinesRead,

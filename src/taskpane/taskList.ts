@@ -42,7 +42,7 @@ export function createTaskList(reveal: (cell: Area) => void): TaskList {
   const box = element('ul', { class: 'lines tasks' });
   const all = element(
     'fieldset',
-    { class: 'task-list' },
+    {},
     element('legend', {}, words.heading),
     element('p', { class: 'help' }, words.help),
     element('div', { class: 'fields' }, ...choices.map((choice) => choice.element)),

@@ -14,7 +14,7 @@ export function createUnitsQuestion(onAnswer: (answer: UnitsAnswer | null) => vo
     made.addEventListener('click', () => onAnswer(answer));
     return made;
   };
-  return createAsks(words.heading, [
+  return createAsks('units', [
     button(words.convert, 'convert'),
     button(words.leaveNumbers, 'only'),
     button(words.leave, null),

@@ -50,7 +50,7 @@ export function createWeatherSection({ workbook, actions, tools, refresh }: Weat
 
   const replace = element('button', { type: 'button' }, words.record.replace);
   const leave = element('button', { type: 'button' }, words.record.leave);
-  const asks = createAsks(words.record.heading, [replace, leave]);
+  const asks = createAsks('replace-record', [replace, leave]);
   let asked: { readonly record: WeatherRecord; readonly hemisphere: Hemisphere } | null = null;
 
   const put = async (record: WeatherRecord, hemisphere: Hemisphere, there: RecordThere | null) => {
@@ -78,7 +78,8 @@ export function createWeatherSection({ workbook, actions, tools, refresh }: Weat
       if (there === null || there.count === 0) return put(record, hemisphere, there);
       asked = { record, hemisphere };
       const { count, first, last } = there;
-      asks.ask(fill(words.record.replaceAsk, { count, first: sayDay(first), last: sayDay(last) }));
+      const days = { count, first: sayDay(first), last: sayDay(last) };
+      asks.ask(fill(words.record.replaceAsk, days), recordPart);
     },
   });
   replace.addEventListener('click', () => {
@@ -88,7 +89,7 @@ export function createWeatherSection({ workbook, actions, tools, refresh }: Weat
       run(async () => put(given.record, given.hemisphere, await findRecord(workbook)));
     }
   });
-  leave.addEventListener('click', () => asks.hide());
+  leave.addEventListener('click', asks.hide);
   actions.add(replace);
 
   const frosts = createWeatherFrosts(desk);
@@ -98,7 +99,7 @@ export function createWeatherSection({ workbook, actions, tools, refresh }: Weat
     weatherTemplate.form.filter(({ kind, name }) => kind === 'computed' && !isFollowable(name)),
   );
   const pictures = createWeatherPictures({ ...desk, tools });
-  const heats = element('dl', {});
+  const heats = element('dl', { class: 'states' });
   const sowings = element('p', {});
   const found = element(
     'div',

@@ -38,12 +38,14 @@ export const homeworkTemplate: SheetTemplate = {
       heading: '',
       grows: true,
       rows: null,
+      // Answer and Verdict are to be seen beside the pane in a window 1366 px wide.
       columns: [
-        made(headers.position, 8, 'text'),
-        made(headers.problem, 96, 'text'),
-        { ...made(headers.answer, 14, 'general'), kind: 'input' },
+        made(headers.position, 6, 'text'),
+        { ...made(headers.problem, 44, 'text'), wraps: true },
+        { ...made(headers.answer, 12, 'general'), kind: 'input' },
         {
-          ...made(headers.verdict, 70, 'text'),
+          ...made(headers.verdict, 54, 'text'),
+          wraps: true,
           kind: 'computed',
           compute: when(
             isBlank(answer),

@@ -54,6 +54,7 @@ export const looks: Readonly<Record<Role, Look>> = {
   header: { ...plain, bold: true, color: 'FFFFFF', fill: '2F6B3F', wrap: true, centred: true, border: true },
   input: { ...plain, color: '1A3F8B', fill: 'FFF9E5', border: true },
   computed: { ...plain, border: true },
+  prose: { ...plain, border: true, wrap: true },
   unit: { ...plain, italic: true, color: '4A554A', centred: true },
 };
 

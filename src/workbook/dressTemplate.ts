@@ -48,7 +48,7 @@ export function dressTable(table: TableTemplate, place: TablePlace): Dress {
   ];
   const lists: PickList[] = [];
   const notes: Note[] = [];
-  table.columns.forEach(({ kind, runsOn, format, formats = {}, choices, note, dated }, index) => {
+  table.columns.forEach(({ kind, runsOn, wraps, format, formats = {}, choices, note, dated }, index) => {
     const column = place.columnsAt[index] ?? index;
     if (dated !== undefined) {
       const above = { column, rows: 1, columns: 1, role: 'unit' } as const;
@@ -56,7 +56,8 @@ export function dressTable(table: TableTemplate, place: TablePlace): Dress {
       dressings.push({ ...above, row: headerRow - 1, format: 'day' });
     }
     const span = { row: headerRow + 1, column, rows: names.length, columns: 1 };
-    const role = runsOn === true ? 'lead' : kind === 'made' ? 'computed' : kind;
+    const computed = wraps === true ? 'prose' : 'computed';
+    const role = runsOn === true ? 'lead' : kind === 'input' ? kind : computed;
     dressings.push({ ...span, role, format });
     names.forEach((name, row) => {
       const own = formats[String(name)];

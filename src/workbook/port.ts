@@ -127,7 +127,7 @@ export type Format =
 
 /** What a cell is for; the look is in `workbook/appearance`. */
 export type Role =
-  'plain' | 'title' | 'lead' | 'caution' | 'label' | 'header' | 'input' | 'computed' | 'unit';
+  'plain' | 'title' | 'lead' | 'caution' | 'label' | 'header' | 'input' | 'computed' | 'prose' | 'unit';
 
 /** Light to dark, in this order; the look is in `workbook/appearance`. */
 export type Shade = 'pale' | 'middle' | 'deep';

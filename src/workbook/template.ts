@@ -55,6 +55,8 @@ export interface TableColumn {
   readonly shades?: Readonly<Record<string, Shade>>;
   /** Of a last column: its texts run on over the free cells to its right. */
   readonly runsOn?: boolean;
+  /** Of a column that nobody types into: its texts run over as many lines as they need. */
+  readonly wraps?: boolean;
   /**
    * What a change of units makes of the column's numbers, by the name that the converter knows; where rows differ, by
    * what stands in another column of the row. Absent: nothing.

@@ -190,7 +190,7 @@ describe('the pane', () => {
       const { pane } = english;
       const shown = (): string[] =>
         [...root.querySelectorAll('a, button, dd, h2, p')]
-          .filter((one) => one.closest('[hidden]') === null)
+          .filter((one) => one.closest('[hidden], .waiting') === null)
           .map((one) => one.textContent ?? '');
       const unread = shown();
       expect(unread).toContain(pane.reading);

@@ -83,7 +83,7 @@ function putRule(range: Excel.Range, { equals, shade }: ShadeRule): void {
 
 /** A formula entered into a cell of text format would stay a text. */
 function formatOf({ role, format }: Dressing): Format {
-  return role === 'computed' && format === 'text' ? 'general' : format;
+  return (role === 'computed' || role === 'prose') && format === 'text' ? 'general' : format;
 }
 
 /** One code for the whole range: documented under "Update all cells in a range", though not in the types. */

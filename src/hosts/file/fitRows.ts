@@ -10,7 +10,7 @@ const linePt = 15;
 /** Room that the filter button takes from a header, in characters. */
 const buttonCharacters = 3;
 /** Texts in these would be cut off by the next cell; all others may run over empty cells to their right. */
-const boxed: ReadonlySet<Role> = new Set<Role>(['input', 'computed', 'header']);
+const boxed: ReadonlySet<Role> = new Set<Role>(['input', 'computed', 'prose', 'header']);
 
 /**
  * Lets texts that are wider than their column run over several lines, and gives rows the height for it. Not every
