@@ -45,7 +45,10 @@ export interface PageOptions extends WorkbookOptions {
 
 /** The workbook in a page: the grid fills the container. */
 export function openPage(options: PageOptions, container: HTMLElement): PageWorkbook {
-  const engine = startEngine(options, pageShell(container, pageLocales(options.gridLanguage, options.gridTexts)));
+  const engine = startEngine(
+    options,
+    pageShell(container, pageLocales(options.gridLanguage, options.gridTexts)),
+  );
   describeFunctions(engine, options.help);
   // What scrolls is there only when the grid has been drawn once.
   const drawn = engine.accessor.get(LifecycleService).onStage(LifecycleStages.Rendered);
