@@ -111,7 +111,7 @@ const measure = (converts: string, us: string, metric: string): Measured => ({
   unit: { compute: when(operate(units, '=', 'metric'), metric, us) },
   converts,
 });
-const days: Measured = { unit: 'days' };
+const days: Measured = { unit: catalogue.units.days };
 const feet = measure('ft', 'ft', 'm');
 const inches = measure('in', 'in', 'cm');
 
@@ -670,9 +670,9 @@ export const plotsTemplate: SheetTemplate = {
           ),
           'whole',
           11,
-          { unit: 'plants' },
+          { unit: catalogue.units.plants },
         ),
-        computed('area', area, 'whole', 9, measure('sqFt', 'sq ft', 'sq m')),
+        computed('area', area, 'whole', 9, measure('sqFt', catalogue.units.sqFt, catalogue.units.sqM)),
         computed('rows', rows, 'whole', 8),
         computed('rowLength', rowLength, 'whole', 9, feet),
         computed('posts', posts, 'whole', 8),
@@ -713,7 +713,10 @@ export const plotsTemplate: SheetTemplate = {
           limits: limits.orNone,
           quantity: quantities.yield_per_100,
         }),
-        asked('price', 'price', 9, { ...measure('perLb', 'per lb', 'per kg'), limits: limits.orNone }),
+        asked('price', 'price', 9, {
+          ...measure('perLb', catalogue.units.perLb, catalogue.units.perKg),
+          limits: limits.orNone,
+        }),
         asked('startsOn', 'date', 12),
         asked('lastCucurbits', 'general', 11, { limits: limits.pastYear }),
         // Sentences come last: the grid loses sight of what stands beyond a wide column.

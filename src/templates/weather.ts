@@ -381,7 +381,7 @@ const heatByCrop: TableTemplate = {
     tableColumn(byCrop.method, 14, 'general'),
     tableColumn(byCrop.base, 16, 'tenth', degrees),
     tableColumn(byCrop.ceiling, 10, 'tenth', degrees),
-    tableColumn(byCrop.days, 10, 'general', 'days'),
+    tableColumn(byCrop.days, 10, 'general', catalogue.units.days),
     tableColumn(byCrop.heat, 12, 'whole', degreeDays),
     tableColumn(byCrop.source, 50, 'text'),
   ],
@@ -431,7 +431,7 @@ const lists: readonly SpillingList[] = [
       listColumn(words.frostYears.year, 'FROST_YEARS', 10, 'general'),
       listColumn(words.frostYears.lastFrost, 'LAST_FROSTS', 14, 'date'),
       listColumn(words.frostYears.firstFrost, 'FIRST_FROSTS', 14, 'date'),
-      listColumn(words.frostYears.freeDays, 'FREE_DAYS_OF_YEARS', 16, 'whole', 'days'),
+      listColumn(words.frostYears.freeDays, 'FREE_DAYS_OF_YEARS', 16, 'whole', catalogue.units.days),
     ],
   },
   {
@@ -454,7 +454,7 @@ const lists: readonly SpillingList[] = [
     columns: [
       listColumn(words.picks.year, 'PICK_YEARS', 10, 'general'),
       listColumn(words.picks.date, '', 12, 'date'),
-      listColumn(words.picks.days, 'DAYS_TO_HEAT', 8, 'whole', 'days'),
+      listColumn(words.picks.days, 'DAYS_TO_HEAT', 8, 'whole', catalogue.units.days),
     ],
   },
   {

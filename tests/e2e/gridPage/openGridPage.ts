@@ -37,12 +37,14 @@ const bareGrid: PageSource = {
   frame: join(import.meta.dirname, 'page.html'),
 };
 
-export async function openGridPage(source = bareGrid): Promise<GridPage> {
+/** @param locale of the browser */
+export async function openGridPage(source = bareGrid, locale = 'en-US'): Promise<GridPage> {
   const folder = await mkdtemp(join(tmpdir(), 'grid-page-'));
   await build(folder, source);
   const server = await serve(folder);
   const opened = await openBrowser();
   const context = await opened.browser.newContext({
+    locale,
     viewport: { width: 1200, height: 700 },
     permissions: ['clipboard-read', 'clipboard-write'],
   });

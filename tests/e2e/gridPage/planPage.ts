@@ -56,15 +56,23 @@ export interface PlanPage extends GridPage {
   readonly plots: PlotsShown;
 }
 
-/** The page as it is at first: the invented garden, read and calculated. */
-export async function openPlanPage(): Promise<PlanPage> {
-  const open = await openGridPage({
-    script: join(entries, 'browser.ts'),
-    frame: join(entries, 'browser.html'),
-  });
+/**
+ * The page as it is at first: the invented garden, read and calculated.
+ *
+ * @param locale of the browser
+ * @param calculated what the pane says by then
+ */
+export async function openPlanPage(
+  locale = 'en-US',
+  calculated: string | RegExp = /To look at \(\d+\)/,
+): Promise<PlanPage> {
+  const open = await openGridPage(
+    { script: join(entries, 'browser.ts'), frame: join(entries, 'browser.html') },
+    locale,
+  );
   const hands = gridHands(open.page);
   const pane = paneHands(open.page);
-  await pane.says(/To look at \(\d+\)/);
+  await pane.says(calculated);
   return { ...open, hands, pane, plots: plotsShown(hands) };
 }
 

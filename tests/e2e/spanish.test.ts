@@ -1,0 +1,81 @@
+/** The product's own page in Spanish: how it begins, what it says, and the way to English and back. */
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { english } from '../../src/texts/english';
+import { spanish } from '../../src/texts/spanish';
+import { openPlanPage, type PlanPage } from './gridPage/planPage';
+
+type Tree = string | readonly Tree[] | { readonly [key: string]: Tree };
+const sentencesOf = (tree: Tree): string[] =>
+  typeof tree === 'string' ? [tree] : Object.values(tree).flatMap(sentencesOf);
+
+/** What only English says, as far as nothing is filled in. */
+const englishOnly = (): ReadonlySet<string> => {
+  const inSpanish = new Set(sentencesOf(spanish as Tree));
+  return new Set(
+    sentencesOf(english as Tree).filter(
+      (sentence) => sentence.length > 3 && !sentence.includes('{') && !inSpanish.has(sentence),
+    ),
+  );
+};
+/** They stay as the functions take them. */
+const wordsOfFunctions: ReadonlySet<string> = new Set(['rows', 'hills', 'beds', 'north', 'south']);
+const { pane: words, sheets } = spanish;
+
+describe('the page of a browser in Spanish', { timeout: 240_000 }, () => {
+  let open: PlanPage;
+  beforeAll(async () => {
+    open = await openPlanPage('es-MX', /Para revisar \(\d+\)/);
+  }, 240_000);
+  afterAll(() => open.close());
+
+  const season = () => open.pane.section(sheets.season.title);
+  const language = () => open.page.evaluate(() => document.documentElement.lang);
+
+  test('begins with the garden in Spanish, the days too', async () => {
+    expect(await language()).toBe('es');
+    expect(await open.page.title()).toBe(words.title);
+    expect((await open.plots.headers()).slice(0, 3)).toEqual(['Parcela', 'Cultivo', 'Disposición']);
+    // Two weeks after the last frost, on 2 May.
+    await open.pane.says('16 may 2027');
+    expect(open.troubles).toEqual([]);
+  });
+
+  test('has no English left in the pane, all opened, nor in the sheet in front', async () => {
+    await open.page.evaluate(() => {
+      for (const part of document.querySelectorAll<HTMLDetailsElement>('#pane details')) part.open = true;
+    });
+    const said = await open.pane.root.evaluate((root) => {
+      const walker = document.createTreeWalker(root, NodeFilter.SHOW_TEXT);
+      const texts: string[] = [];
+      while (walker.nextNode() !== null) texts.push(walker.currentNode.textContent?.trim() ?? '');
+      return texts;
+    });
+    const cells = (await open.hands.shown('A1:AZ30')).flat();
+    const never = englishOnly();
+    expect(never.size).toBeGreaterThan(500);
+    const left = [...said, ...cells].filter((text) => never.has(text) && !wordsOfFunctions.has(text));
+    expect(left).toEqual([]);
+    expect(said.length).toBeGreaterThan(300);
+  });
+
+  test('refuses a wrong figure and takes a right one in Spanish', async () => {
+    const risk = season().getByLabel(sheets.season.lines.frostRisk.label);
+    await risk.fill('mitad');
+    await open.pane.press(words.season.put);
+    await open.pane.says(/mitad/);
+    await risk.fill('20');
+    await open.pane.press(words.season.put);
+    await open.pane.says(new RegExp(`: .*${sheets.season.lines.frostRisk.label}`));
+  });
+
+  test('leads to English, which says that the sheets are in Spanish, and back to the same plan', async () => {
+    await open.pane.press(words.language.other);
+    await open.pane.says(english.pane.language.sheetsInOther);
+    expect(await language()).toBe('en');
+    expect(await open.pane.root.getByRole('button', { name: english.pane.sheets.fill }).count()).toBe(0);
+    await open.pane.press(english.pane.language.other);
+    await open.pane.says(/Para revisar \(\d+\)/);
+    expect(await season().getByLabel(sheets.season.lines.frostRisk.label).inputValue()).toBe('20');
+    expect(await language()).toBe('es');
+  });
+});
