@@ -74,16 +74,15 @@ export function nthTemplate(template: SheetTemplate, nth: number): SheetTemplate
   return { ...template, id: `${template.id}${suffix}`, tables };
 }
 
-const laterHomework = new RegExp(`^${homeworkTemplate.id}(\\d+)$`);
-
 /** The templates, and one for each homework after the first that is there. */
 export function withLaterHomework(
   templates: readonly SheetTemplate[],
   sheets: readonly Pick<SheetInfo, 'mark'>[],
 ): readonly SheetTemplate[] {
+  const { id } = homeworkTemplate;
   const later = sheets.flatMap(({ mark }) => {
-    const [, nth] = laterHomework.exec(mark?.template ?? '') ?? [];
-    return nth === undefined ? [] : nthTemplate(homeworkTemplate, Number(nth));
+    const nth = mark?.template.startsWith(id) === true ? Number(mark.template.slice(id.length)) : NaN;
+    return nth > 1 ? [nthTemplate(homeworkTemplate, nth)] : [];
   });
   return [...templates, ...later];
 }

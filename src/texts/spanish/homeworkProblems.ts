@@ -96,11 +96,11 @@ export const homeworkProblemTexts: WithOtherWords<typeof english> = {
   'FLOWER.HIVES':
     '¿Cuántas colmenas necesita un campo de {area} {area_unit} con {hives_per_acre} por {land_unit}?',
   'HARVEST.YIELD':
-    '100 {length_unit} dan {yield_per_100} {mass_unit}, se puede vender {marketable}: ¿{mass_unit} que se pueden vender de {row_length} {length_unit}?',
+    '100 {length_unit} dan {yield_per_100} {mass_unit}, se puede vender {marketable}: ¿cuánto se vende de {row_length} {length_unit}, en {mass_unit}?',
   'HARVEST.PICKS':
     'Primer corte {first_pick}, luego cada {every_days} días, a más tardar el {last_pick}: ¿cuántas veces corta?',
   'HARVEST.FORECAST':
-    '{fruit_per_plant} frutos por planta, {plants} plantas, {fruit_weight} {mass_unit} por fruto: ¿{mass_unit} que cuelgan?',
+    '{fruit_per_plant} frutos por planta, {plants} plantas, {fruit_weight} {mass_unit} por fruto: ¿cuánto cuelga, en {mass_unit}?',
   'HARVEST.BUSHELS': 'Un bushel de pepinos pesa 48 lb. ¿Cuántos bushels son {pounds} lb?',
   'PICKLE.JARS':
     '14 lb de pepinos llenan 7 frascos de un cuarto (quart). ¿Cuántos enteros llenan {pounds} lb?',
@@ -115,7 +115,7 @@ export const homeworkProblemTexts: WithOtherWords<typeof english> = {
   'SUPPLY.HILLSOIL':
     '{hills} montículos, cada uno un casquete de esfera de {diameter} {spacing_unit} de ancho y {height} {spacing_unit} de alto: ¿cuántos {mix_unit} de tierra?',
   'SUPPLY.FERTILIZER':
-    '{rate} {mass_unit} de N por {land_unit}, un saco con {grade} de N: ¿{mass_unit} de él para {area} {area_unit}?',
+    '{rate} {mass_unit} de N por {land_unit}, un saco con {grade} de N: ¿cuánto de él para {area} {area_unit}, en {mass_unit}?',
   'SUPPLY.WATER': '¿Cuántos galones (de 231 in³) ponen {depth} in de agua en {area} ft²?',
   'SUPPLY.WATER metric': '¿Cuántos litros ponen {depth} mm de agua en {area} m²?',
   'SUPPLY.WATERNEED':
