@@ -104,6 +104,7 @@ export function sayText({ kind, text, area }: Finding): string {
 
 /** An error that says nothing itself is told with what can be done about it. */
 export function sayError(text: string): string {
+  if (text === '#CYCLE!') return words.circle;
   return isBareError(text) ? fill(words.noMessage, { error: text }) : text;
 }
 

@@ -92,6 +92,18 @@ describe('the grid in a page', () => {
     expect(await table()).toEqual(before);
   });
 
+  test('text that is pasted into cells stays as it is, tags and all', async () => {
+    const text = '<b>Creek</b> & <i>x\t1 < 2\n<script>one\t&amp; &lt; two';
+    await grid.page.evaluate((given) => navigator.clipboard.writeText(given), text);
+    await select(cell(19, 6));
+    await press('Control+v');
+    const pasted = { ...cell(19, 6), rows: 2, columns: 2 };
+    await expect
+      .poll(async () => (await read(pasted)).values, patience)
+      .toEqual(text.split('\n').map((line) => line.split('\t')));
+    await press('Control+z');
+  });
+
   test('erasing a cell leaves nothing in it', async () => {
     await select(cell(3, 1));
     await press('Delete');

@@ -3,6 +3,7 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { crops } from '../../src/reference/crops';
 import type { BrowserWorkbook } from '../../src/hosts/browser/openWorkbook';
+import { cellAddress } from '../../src/workbook/cellAddress';
 import type { ReadValue } from '../../src/workbook/port';
 import { run } from '../functions/run';
 import { openGridPane, type GridPane } from './openGridPane';
@@ -71,6 +72,19 @@ it('names the functions near one that there is not, as the command does', async 
   await workbook.settle(20_000);
   await workbook.reveal({ ...area, sheet: 'Scratch', row: 0, column: 0, rows: 1, columns: 1 });
   await until(() => expect(pane.spoken()).toContain(`Selected cell A1: ${near}`));
+});
+
+it('says of a formula that reads itself where the circle is, as Excel warns', async () => {
+  const said = 'This formula, or one that it reads, leads back to its own cell, so it has no result.';
+  // Plants of Creek read its Length.
+  const plants = cellAddress(firstRow, await columnIndex('Plants'));
+  await type(0, await columnIndex('Length'), { f: `=${plants}` });
+  await until(() => expect(pane.section('To look at').textContent).toContain(`Length: ${said}`));
+  await pane.type('Scratch', 3, 0, { f: '=B4*2' });
+  await pane.type('Scratch', 3, 1, { f: '=A4*2+1' });
+  await workbook.settle(20_000);
+  await workbook.reveal({ sheet: 'Scratch', row: 3, column: 0, rows: 1, columns: 1 });
+  await until(() => expect(pane.spoken()).toContain(`Selected cell A4: ${said}`));
 });
 
 describe('what stands in for a blank', () => {

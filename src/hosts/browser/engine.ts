@@ -31,6 +31,7 @@ import { formatSpilled } from './formatSpilled';
 import { noteRangesOnce } from './formulaLinks';
 import { JoiningUndoService } from './joiningUndoService';
 import { keepReadings } from './keptReadings';
+import { dropLateChecks } from './lateChecks';
 import { makeTextsOnce } from './literalTexts';
 import { recalculateSpilled } from './recalculateSpilled';
 import { asUnit, readSnapshot } from './snapshot';
@@ -136,6 +137,7 @@ export function startEngine(options: WorkbookOptions, shell: EngineShell | null)
   formatSpilled(injector);
   recalculateSpilled(injector, unitId);
   forgetOldMessages(injector);
+  dropLateChecks(injector);
   // Without a focused unit undo does nothing.
   injector.get(IUniverInstanceService).focusUnit(unitId);
   return {

@@ -17,6 +17,7 @@ import {
   type IOtherFormulaData,
   type IUnitData,
 } from '@univerjs/engine-formula';
+import { breakCircles } from './circles';
 import { RunList, type Formula } from './runList';
 
 /** Kinds of nodes in a parsed formula, by the engine's numbers: it exports no names for them. */
@@ -139,6 +140,11 @@ abstract class KeptReadings extends FormulaDependencyGenerator {
   protected override _calculateRunList(trees: IFormulaDependencyTree[]): Formula[] {
     const due = new Set(trees.map(({ treeId }) => treeId));
     const formulas = super._calculateRunList(trees);
+    if (super._checkIsCycleDependency(formulas)) {
+      return breakCircles(formulas, (tree) =>
+        this._dependencyManagerService.searchDependency(tree.toRTreeItem()),
+      );
+    }
     const isAllDue = formulas.length === due.size;
     const hasSpilled = this._currentConfigService.getExcludedRange() != null;
     const isOfCells = formulas.every(({ formulaId, featureId }) => formulaId == null && featureId == null);
@@ -160,12 +166,17 @@ abstract class KeptReadings extends FormulaDependencyGenerator {
     return list as unknown as Formula[];
   }
 
+  /** None is left in the list that it is asked of. */
+  protected override _checkIsCycleDependency(): boolean {
+    return false;
+  }
+
   /** Its result against what stands in its cell. */
   private hasChanged({ unitId, subUnitId, row, column, isDirty }: Formula): boolean {
     const config = this._currentConfigService;
     const runtime = this._runtimeService;
-    // What was written anew may look otherwise, and in a circle nothing is settled.
-    if (isDirty || runtime.isCycleDependency()) return true;
+    // What was written anew may look otherwise.
+    if (isDirty) return true;
     const spills = [runtime.getUnitArrayFormula(), config.getArrayFormulaRange()];
     if (spills.some((ranges) => ranges[unitId]?.[subUnitId]?.[row]?.[column] != null)) return true;
     const now = runtime.getUnitData()[unitId]?.[subUnitId]?.getValue(row, column);

@@ -10,7 +10,7 @@ import { UniverSheetsDrawingUIPlugin } from '@univerjs/sheets-drawing-ui';
 import { UniverSheetsFormulaUIPlugin } from '@univerjs/sheets-formula-ui';
 import { UniverSheetsNoteUIPlugin } from '@univerjs/sheets-note-ui';
 import { UniverSheetsNumfmtUIPlugin } from '@univerjs/sheets-numfmt-ui';
-import { IEditorBridgeService, UniverSheetsUIPlugin } from '@univerjs/sheets-ui';
+import { IEditorBridgeService, ISheetClipboardService, UniverSheetsUIPlugin } from '@univerjs/sheets-ui';
 import { ILayoutService, UniverUIPlugin } from '@univerjs/ui';
 import '@univerjs/design/lib/index.css';
 import '@univerjs/ui/lib/index.css';
@@ -28,6 +28,7 @@ import { describeFunctions } from './describeFunctions';
 import { startEngine, type EngineShell, type WorkbookOptions } from './engine';
 import { openWorkbook, type BrowserWorkbook } from './openWorkbook';
 import { pageLocales, type GridLanguage } from './pageLocales';
+import { PlainPaste } from './plainPaste';
 import { scrollIntoSight } from './scrollIntoSight';
 import { TypingBridge } from './typingBridge';
 
@@ -71,7 +72,10 @@ function pageShell(container: HTMLElement, locales: ILocales): EngineShell {
     },
     registerAfter(univer) {
       univer.registerPlugin(UniverSheetsUIPlugin, {
-        override: [[IEditorBridgeService, { useClass: TypingBridge }]],
+        override: [
+          [IEditorBridgeService, { useClass: TypingBridge }],
+          [ISheetClipboardService, { useClass: PlainPaste }],
+        ],
       });
       univer.registerPlugin(UniverSheetsFormulaUIPlugin);
       univer.registerPlugin(UniverSheetsNumfmtUIPlugin);

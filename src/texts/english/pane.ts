@@ -268,6 +268,8 @@ export const pane = {
     heading: 'To look at',
     headingCount: 'To look at ({count})',
     selected: 'Selected cell {cell}: {message}',
+    circle:
+      'This formula, or one that it reads, leads back to its own cell, so it has no result. Let one of them read other cells.',
     noMessage:
       '{error}. If the program says no more at the cell, a cell that it reads is in error, or its formula was changed.',
     stray:

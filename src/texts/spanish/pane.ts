@@ -278,6 +278,8 @@ export const pane: Translated['pane'] = {
     heading: 'Para revisar',
     headingCount: 'Para revisar ({count})',
     selected: 'Celda elegida {cell}: {message}',
+    circle:
+      'Esta fórmula, o una que ella lee, vuelve a su propia celda, así que no tiene resultado. Haga que una de ellas lea otras celdas.',
     noMessage:
       '{error}. Si el programa no dice más en la celda, una celda que ella lee tiene error, o se cambió su fórmula.',
     stray:

@@ -1,4 +1,5 @@
 import { DataValidationModel } from '@univerjs/data-validation';
+import { SheetsDataValidationValidatorService } from '@univerjs/sheets-data-validation';
 import { InsertRowCommand, MoveRangeCommand, RemoveRowCommand } from '@univerjs/sheets';
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import {
@@ -182,6 +183,16 @@ describe('a growing table', () => {
     expect(lists()).toEqual([4]);
     await typed.workbook.redo();
     expect(lists()).toEqual([5]);
+  });
+
+  test('has no pick list held to when its workbook was put away meanwhile', async () => {
+    const { accessor, unitId } = typed.engine;
+    const validator = accessor.get(SheetsDataValidationValidatorService);
+    const sheetId = typed.idOf('Plots');
+    const column = [{ startRow: 3, endRow: 4, startColumn: 0, endColumn: 0 }];
+    expect((await validator.validatorRanges(unitId, sheetId, column)).flat().length).toBeGreaterThan(0);
+    typed.workbook.dispose();
+    expect(await validator.validatorRanges(unitId, sheetId, column)).toEqual([]);
   });
 
   test('fills the formulas of a row inserted into it when the row gets its first value', async () => {
