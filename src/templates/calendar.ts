@@ -186,5 +186,5 @@ export const weeksTemplate: SheetTemplate = {
   cautions: [],
   form: [],
   tables: [weeksTable],
-  page: { landscape: true, pagesWide: 1, repeatFirstColumn: false },
+  page: { landscape: true, pagesWide: 1, repeatFirstColumn: true },
 };

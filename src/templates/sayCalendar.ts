@@ -9,6 +9,9 @@ const { said: words, leftOut: lineWords } = catalogue.calendar;
 /** More are too many to take in at once. */
 const mostNamed = 5;
 
+/** In the line: it must not run out beyond the tables under it, or the whole sheet would print smaller. */
+const mostCharacters = 220;
+
 export function sayCalendar({ tasks, plots, leftOut, kept }: CalendarMade): string[] {
   return [
     fill(words.made, { tasks, plots }),
@@ -30,16 +33,20 @@ export function sayLeftOut(leftOut: readonly LeftOut[]): string[] {
 /** The same in the one line of a sheet, which has no room for sentences. */
 export function sayInLine(leftOut: readonly LeftOut[]): string {
   if (leftOut.length === 0) return lineWords.none;
-  return fill(lineWords.line, {
-    plots: listed(leftOut, ({ kind, plot, lacks }) => fill(lineWords.kinds[kind], { plot, lacks })),
-  });
+  const all = leftOut.map(({ kind, plot, lacks }) => fill(lineWords.kinds[kind], { plot, lacks }));
+  let count = Math.min(all.length, mostNamed);
+  while (count > 1 && all.slice(0, count).join('; ').length > mostCharacters) count -= 1;
+  return fill(lineWords.line, { plots: listed(all, count) });
 }
 
 const name = (sentence: string, all: readonly object[]): string =>
-  listed(all, (one) => fill(sentence, { ...one }));
+  listed(
+    all.map((one) => fill(sentence, { ...one })),
+    mostNamed,
+  );
 
-function listed<One>(all: readonly One[], say: (one: One) => string): string {
-  const named = all.slice(0, mostNamed).map(say);
+function listed(all: readonly string[], most: number): string {
+  const named = all.slice(0, most);
   const more = all.length - named.length;
   return [...named, ...(more > 0 ? [fill(words.more, { more })] : [])].join('; ');
 }

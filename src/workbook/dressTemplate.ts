@@ -73,7 +73,10 @@ export function dressTable(table: TableTemplate, place: TablePlace): Dress {
 const shadedRows = 2000;
 
 /** Columns of the same shades beside one another have their rules together. */
-function shadeTable({ columns }: TableTemplate, { headerRow, columnsAt }: TablePlace): ShadeRule[] {
+export function shadeTable(
+  { columns }: TableTemplate,
+  { headerRow, columnsAt }: Pick<TablePlace, 'headerRow' | 'columnsAt'>,
+): ShadeRule[] {
   const runs: { shades: NonNullable<TableColumn['shades']>; column: number; columns: number }[] = [];
   columns.forEach(({ shades }, index) => {
     if (shades === undefined) return;

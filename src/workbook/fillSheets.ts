@@ -2,6 +2,7 @@
  * Fills template sheets, or refreshes those that are there. Nobody's cells are overwritten: a sheet name in use is
  * passed over for a free one, and a value typed over one of our formulas stays and is counted.
  */
+import { shadeTable } from './dressTemplate';
 import { layOut, listContent, markOf, tableRow } from './layOut';
 import {
   HostError,
@@ -11,6 +12,7 @@ import {
   type NewSheet,
   type Progress,
   type ReadValue,
+  type ShadeRule,
   type SheetInfo,
   type WorkbookPort,
 } from './port';
@@ -55,6 +57,7 @@ export async function fillSheets(
   const cells: PlacedBlock[] = [];
   const expect: Change['expect'][number][] = [];
   const marks: Change['marks'][number][] = [];
+  const rules: (ShadeRule & { readonly sheet: string })[] = [];
   const refreshed: string[] = [];
   const gone: GoneRow[] = [];
   let kept = 0;
@@ -68,12 +71,13 @@ export async function fillSheets(
       cells.push(...formulas.blocks);
       kept += formulas.kept;
       gone.push(...formulas.gone.map((row) => ({ sheet: ours.name, row })));
+      rules.push(...formulas.rules.map((rule) => ({ sheet: ours.name, ...rule })));
       if ((ours.mark?.version ?? 0) < template.version)
         marks.push({ sheet: ours.name, mark: markOf(template) });
       refreshed.push(ours.name);
     }
   }
-  await port.apply({ title, expect, newSheets, cells, tableRows: [], pictures: [], marks }, progress);
+  await port.apply({ title, expect, newSheets, cells, tableRows: [], pictures: [], rules, marks }, progress);
   return { made: newSheets.map((sheet) => sheet.name), refreshed, kept, gone };
 }
 
@@ -111,12 +115,14 @@ interface Computed {
   readonly blocks: PlacedBlock[];
   readonly kept: number;
   readonly gone: readonly string[];
+  readonly rules: readonly ShadeRule[];
 }
 
-/** The cells of a sheet that hold our formulas, written afresh. */
+/** The cells of a sheet that hold our formulas, written afresh, and the rules of its tables. */
 async function computedCells(port: WorkbookPort, sheet: string, template: SheetTemplate): Promise<Computed> {
   const blocks: PlacedBlock[] = [];
   const gone: string[] = [];
+  const rules: ShadeRule[] = [];
   let kept = 0;
   const standing = await Promise.all(template.form.map((line) => readLine(port, sheet, line)));
   for (const [i, { content, kind }] of template.form.entries()) {
@@ -139,8 +145,9 @@ async function computedCells(port: WorkbookPort, sheet: string, template: SheetT
     blocks.push(...part.blocks);
     kept += part.kept;
     gone.push(...part.gone);
+    rules.push(...part.rules);
   }
-  return { blocks, kept, gone };
+  return { blocks, kept, gone, rules };
 }
 
 async function computedColumns(port: WorkbookPort, sheet: string, table: TableTemplate): Promise<Computed> {
@@ -181,7 +188,13 @@ async function computedColumns(port: WorkbookPort, sheet: string, table: TableTe
     flush(area.row + area.rows);
   }
   const gone = (table.rows ?? []).filter((row) => !rows.includes(row));
-  return { blocks, kept, gone: gone.map((row) => nameOf(row).join(', ')) };
+  const columnsAt = table.columns.map(({ header }) => area.column + there.headers.indexOf(header));
+  return {
+    blocks,
+    kept,
+    gone: gone.map((row) => nameOf(row).join(', ')),
+    rules: shadeTable(table, { headerRow: area.row, columnsAt }),
+  };
 }
 
 /** What the template has in that row of the sheet, wherever somebody moved it; nothing in a row that is not ours. */

@@ -17,6 +17,7 @@ import type { InputRow, SheetTemplate, SpillingList, TableTemplate } from './tem
 
 const formValueColumn = 1;
 const formWidths = [34, 16, 70];
+const widestFormValue = 40;
 const firstLineRow = 1;
 /** A free column between two lists. */
 const gapWidth = 3;
@@ -178,6 +179,12 @@ export function columnWidths(template: SheetTemplate): number[] {
   const demand = (index: number, width: number): void => {
     widths[index] = Math.max(widths[index] ?? 0, width);
   };
+  // The remark beside a text would cut it off.
+  if (isFormAlone) {
+    for (const { content } of template.form) {
+      if (typeof content === 'string') demand(formValueColumn, Math.min(content.length + 2, widestFormValue));
+    }
+  }
   for (const table of template.tables) table.columns.forEach(({ width }, index) => demand(index, width));
   for (const [list, first] of lists) {
     if (first > 0) demand(first - 1, gapWidth);

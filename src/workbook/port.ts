@@ -244,6 +244,11 @@ export interface Change {
     readonly rows: readonly (readonly (CellContent | Carried)[])[];
   }[];
   readonly pictures: readonly Picture[];
+  /**
+   * Rules that sheets which exist are to have; absent: none. Each comes after the rules that are there, and not where
+   * a rule on that text holds for its first cell already, ours or somebody's own.
+   */
+  readonly rules?: readonly (ShadeRule & { readonly sheet: string })[];
   /** New marks of sheets of ours that exist: another version of their template has been written into them. */
   readonly marks: readonly { readonly sheet: string; readonly mark: Mark }[];
 }

@@ -36,6 +36,16 @@ workbookContract('browser', async () => {
         Object.values(sheet.data).map(({ description }) => description),
       );
     },
+    async rules(name) {
+      const { resources, sheets } = JSON.parse(port.snapshot()) as {
+        resources: { name: string; data: string }[];
+        sheets: Record<string, { name: string }>;
+      };
+      const id = Object.keys(sheets).find((each) => sheets[each]?.name === name) ?? '';
+      const kept = resources.find((each) => each.name === 'SHEET_CONDITIONAL_FORMATTING_PLUGIN');
+      const bySheet = JSON.parse(kept?.data ?? '{}') as Record<string, { rule: { value: string } }[]>;
+      return (bySheet[id] ?? []).map(({ rule }) => rule.value);
+    },
     failAt(step) {
       failing = step;
       steps = 0;

@@ -140,6 +140,39 @@ export function changeCases(subject: Subject, makeHost: MakeHost): void {
       }
     });
 
+    test('rules come to a sheet that is there once, after its own, and not where one on that text holds', async () => {
+      await subject.port.apply(change({ newSheets: [plots] }));
+      const span = { sheet: 'plots', row: 3, column: 0, rows: 40, columns: 3, shade: 'pale' } as const;
+      const refreshed = change({
+        title: 'rules',
+        rules: [
+          { ...span, equals: 'say "north"' },
+          { ...span, equals: 'south' },
+          { ...span, column: 2, columns: 1, equals: 'say "north"' },
+        ],
+      });
+      const own = ['say "north"'];
+      const now = async () => (await subject.host.rules('Plots')).map((text) => text.replaceAll('""', '"'));
+      for (let fault = 0; ; fault++) {
+        subject.host.failAt(fault);
+        const failed = await subject.port.apply(refreshed).then(
+          () => false,
+          () => true,
+        );
+        subject.host.failAt(null);
+        if (!failed) break;
+        expect(await now(), `fault ${fault}`).toEqual(own);
+        expect(fault).toBeLessThan(50);
+      }
+      const all = [...own, 'south', 'say "north"'];
+      expect(await now()).toEqual(all);
+      await subject.port.apply(refreshed);
+      expect(await now()).toEqual(all);
+      await expect(
+        subject.port.apply(change({ rules: [{ ...span, sheet: 'Nowhere', equals: 'x' }] })),
+      ).rejects.toMatchObject({ problem: { code: 'noSuchSheet' } });
+    });
+
     test('a change of nothing is none', async () => {
       const before = await readWhole(subject.port);
       await subject.port.apply(change({}));

@@ -28,6 +28,8 @@ export interface HostUnderTest {
   readonly keepsMessages: boolean;
   /** The alternative texts of the pictures on all sheets. */
   pictures(): Promise<readonly string[]>;
+  /** The texts that the sheet's rules are on, the rule that holds first before the others. */
+  rules(sheet: string): Promise<readonly string[]>;
   /** The write step of that number, counted from 0 in each change, fails; null lets all pass. */
   failAt(step: number | null): void;
   dispose(): Promise<void>;

@@ -20,6 +20,11 @@ workbookContract('excel', async () => {
       standIn.book.sheets.flatMap(({ shapes }) =>
         shapes.map(({ properties }) => String(properties['AltTextDescription'])),
       ),
+    rules: async (name) =>
+      (standIn.book.sheets.find((sheet) => sheet.name === name)?.rules ?? []).map(({ properties }) => {
+        const { formula1 } = properties['rule'] as Excel.ConditionalCellValueRule;
+        return formula1.replace(/^="(.*)"$/, '$1');
+      }),
     failAt: (request) => standIn.failAt(request),
     dispose: async () => standIn.close(),
   };

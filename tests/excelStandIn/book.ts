@@ -37,6 +37,7 @@ export interface Shape {
 
 /** A conditional format on what a cell holds, with the colors and the rule that it was given. */
 export interface ConditionalRule {
+  readonly id: string;
   readonly span: Span;
   readonly properties: Record<string, unknown>;
 }
@@ -50,6 +51,7 @@ export interface Sheet {
   readonly settings: Setting[];
   readonly names: Name[];
   readonly notes: { readonly span: Span; readonly text: string }[];
+  /** The first has the highest priority. */
   readonly rules: ConditionalRule[];
   readonly shapes: Shape[];
   readonly page: Record<string, unknown>;

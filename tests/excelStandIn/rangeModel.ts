@@ -7,12 +7,13 @@ import {
   setOnRange,
   settingAt,
   writeCells,
+  type ConditionalRule,
   type Sheet,
 } from './book';
 import type { Cell, Constant } from './enterCell';
 import { refuse } from './excelError';
 import { placeOf, type Model, type Stage } from './model';
-import { checkSpan, printAddress, rectangleOf, type Span } from './span';
+import { checkSpan, overlap, printAddress, rectangleOf, type Span } from './span';
 
 const pointsOfColumn = 48;
 const pointsOfRow = 15;
@@ -78,7 +79,7 @@ export function rangeModel(stage: Stage, sheet: Sheet, given: Span): Model {
     child: {
       Worksheet: () => ({ className: 'Worksheet', get: { Id: () => sheet.id, Name: () => sheet.name } }),
       Format: () => formatModel(stage, sheet, span),
-      ConditionalFormats: () => rulesModel(sheet, span),
+      ConditionalFormats: () => rulesModel(stage, sheet, span),
       DataValidation: () => ({
         className: 'DataValidation',
         put: {
@@ -121,37 +122,60 @@ function formatModel({ book }: Stage, sheet: Sheet, span: Span): Model {
   };
 }
 
-function rulesModel(sheet: Sheet, span: Span): Model {
+/** Those that the range meets, the first of them first. */
+function rulesModel({ book }: Stage, sheet: Sheet, span: Span): Model {
+  const met = (): ConditionalRule[] => sheet.rules.filter((rule) => overlap(rule.span, span));
   return {
     className: 'ConditionalFormatCollection',
+    items: () => met().map((rule) => ruleModel(sheet, rule)),
+    item(id) {
+      const rule = met().find((each) => each.id === id);
+      return rule === undefined ? refuse('ItemNotFound', `rule ${String(id)}`) : ruleModel(sheet, rule);
+    },
     call: {
       Add(type) {
         if (type !== 'CellValue') refuse('InvalidArgument', 'a conditional format of another kind');
-        const properties: Record<string, unknown> = {};
-        sheet.rules.push({ span, properties });
-        const color = (className: string, name: string) => (): Model => ({
-          className,
-          put: { Color: (value) => void (properties[name] = value) },
-        });
-        return {
-          className: 'ConditionalFormat',
-          child: {
-            CellValue: () => ({
-              className: 'CellValueConditionalFormat',
-              put: { Rule: (rule) => void (properties['rule'] = rule) },
-              child: {
-                Format: () => ({
-                  className: 'ConditionalRangeFormat',
-                  child: {
-                    Font: color('ConditionalRangeFont', 'color'),
-                    Fill: color('ConditionalRangeFill', 'fill'),
-                  },
-                }),
-              },
-            }),
-          },
-        } satisfies Model;
+        const rule: ConditionalRule = { id: `{rule ${book.nextId++}}`, span, properties: {} };
+        sheet.rules.unshift(rule);
+        return ruleModel(sheet, rule);
       },
+    },
+  };
+}
+
+function ruleModel(sheet: Sheet, rule: ConditionalRule): Model {
+  const { properties } = rule;
+  const takeOut = (): void => void sheet.rules.splice(sheet.rules.indexOf(rule), 1);
+  const color = (className: string, name: string) => (): Model => ({
+    className,
+    put: { Color: (value) => void (properties[name] = value) },
+  });
+  return {
+    className: 'ConditionalFormat',
+    get: { Id: () => rule.id, Type: () => 'CellValue' },
+    put: {
+      Priority(priority) {
+        if (priority !== -1) refuse('InvalidArgument', 'another priority than the last');
+        takeOut();
+        sheet.rules.push(rule);
+      },
+    },
+    call: { Delete: takeOut },
+    child: {
+      CellValue: () => ({
+        className: 'CellValueConditionalFormat',
+        get: { Rule: () => properties['rule'] },
+        put: { Rule: (value) => void (properties['rule'] = value) },
+        child: {
+          Format: () => ({
+            className: 'ConditionalRangeFormat',
+            child: {
+              Font: color('ConditionalRangeFont', 'color'),
+              Fill: color('ConditionalRangeFill', 'fill'),
+            },
+          }),
+        },
+      }),
     },
   };
 }

@@ -16,7 +16,7 @@ export function snapshotBook(book: Book): unknown {
       visibility: sheet.visibility,
       names: names(sheet.names),
       notes: sheet.notes,
-      rules: sheet.rules,
+      rules: sheet.rules.map(({ span, properties }) => ({ span, properties })),
       shapes: sheet.shapes.length,
       cells: [...sheet.cells]
         .flatMap(([row, cells]) => [...cells].map(([column, cell]) => [row, column, cell] as const))

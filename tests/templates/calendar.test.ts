@@ -300,6 +300,17 @@ describe('a plot that frost takes', () => {
     );
   });
 
+  test('more plots than a line of the sheet has room for are counted', async () => {
+    const port = file();
+    const plots = Array.from({ length: 6 }, (_, i) => ({ ...late, Plot: `late number ${i + 1}` }));
+    await fill(port, [...plots, inTime]);
+    await make(port);
+    const line = String(await reportOf(port, 'WEEKS_WITHOUT'));
+    expect(line).toMatch(/: late number 1 \(.*\); late number 2 \(.*\); and 4 more\.$/);
+    // What is as wide in print as the 40 weeks and the columns before them: measured in LibreOffice 7.4.
+    expect(line.length).toBeLessThan(255);
+  });
+
   test('what people noted at work that does not come stays', async () => {
     const port = file();
     await fill(port, [{ ...late, 'Sow or set out on': null }]);

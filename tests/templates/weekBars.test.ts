@@ -187,3 +187,31 @@ test.each(Object.entries(hosts))(
   },
   8 * settleMs,
 );
+
+test.each(Object.entries(hosts))(
+  'in the %s host a sheet that was made without the rules has them after a refresh',
+  async (_, openHost) => {
+    const host = openHost();
+    const withoutRules: WorkbookPort = {
+      ...host.port,
+      apply: (asked, progress) =>
+        host.port.apply(
+          { ...asked, newSheets: asked.newSheets.map((sheet) => ({ ...sheet, rules: [] })) },
+          progress,
+        ),
+    };
+    const requests = allTemplates.map((template) => ({
+      template,
+      inputs: template === plotsTemplate ? demoPlots.slice(0, 2) : [],
+      form: demoSeason,
+    }));
+    await fillSheets(withoutRules, requests, 'fill');
+    expect(await host.port.settle(settleMs)).toEqual([]);
+    await fillSheets(host.port, requests, 'refresh');
+    await fillSheets(host.port, requests, 'refresh again');
+    expect(await host.port.settle(settleMs)).toEqual([]);
+    const counts = await checkBars(host);
+    for (const count of Object.values(counts)) expect(count).toBeGreaterThan(0);
+  },
+  8 * settleMs,
+);

@@ -10,6 +10,7 @@ import { markSteps } from './markSteps';
 import { addPicture, removePictures } from './pictureSteps';
 import { demandSheet } from './readWorkbook';
 import { isInside } from './sheetSnapshot';
+import { addMissingRule } from './ruleSteps';
 import { addSheet } from './sheetSteps';
 import { allTables, findTable, spanOf } from './tables';
 import { lengthenTable } from './tableSteps';
@@ -32,6 +33,7 @@ function planSteps(engine: Engine, change: Change): WriteStep[] {
   return [
     ...cellSteps(engine, change),
     ...tableRowSteps(engine, change),
+    ...(change.rules ?? []).flatMap((rule) => addMissingRule(engine, rule)),
     ...markSteps(engine, change.marks),
     ...change.newSheets.flatMap((sheet, i) => addSheet(engine, sheet, sheetIds[i] ?? generateRandomId())),
     ...change.pictures.flatMap((picture) => [

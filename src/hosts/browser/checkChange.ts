@@ -16,7 +16,8 @@ export function checkChange(engine: Engine, change: Change): void {
     }
   }
   checkNewSheets(engine, change);
-  for (const { sheet } of [...change.cells, ...change.marks]) demandOpenSheet(engine, sheet);
+  for (const { sheet } of [...change.cells, ...(change.rules ?? []), ...change.marks])
+    demandOpenSheet(engine, sheet);
   for (const [table, rows] of groupRows(change)) checkTableRows(engine, table, rows.length);
   for (const { sheet } of change.pictures) {
     if (!change.newSheets.some((each) => isSameName(each.name, sheet))) demandOpenSheet(engine, sheet);

@@ -4,26 +4,18 @@ import {
   DataValidationRenderMode,
   DataValidationType,
   generateRandomId,
-  type IRange,
   type ISheetDataValidationRule,
 } from '@univerjs/core';
 import { AddDataValidationMutation, RemoveDataValidationMutation } from '@univerjs/data-validation';
 import { RemoveDefinedNameMutation, SetDefinedNameMutation } from '@univerjs/engine-formula';
 import { InsertSheetMutation, RemoveSheetMutation, serializeListOptions } from '@univerjs/sheets';
-import {
-  AddConditionalRuleMutation,
-  CFRuleType,
-  CFSubRuleType,
-  CFTextOperator,
-  DeleteConditionalRuleMutation,
-  type IConditionFormattingRule,
-} from '@univerjs/sheets-conditional-formatting';
 import { RemoveNoteMutation, UpdateNoteMutation } from '@univerjs/sheets-note';
 import { absoluteAddress } from '../../workbook/cellAddress';
-import { shades } from '../../workbook/appearance';
-import type { NamedPlace, NewSheet, Note, PickList, ShadeRule, Span } from '../../workbook/port';
+import type { NamedPlace, NewSheet, Note, PickList } from '../../workbook/port';
 import { findName } from './definedNames';
 import type { Engine } from './engine';
+import { addRule } from './ruleSteps';
+import { rangeOf } from './rangeOf';
 import { takeSnapshot } from './sheetSnapshot';
 import { addTable } from './tableSteps';
 import type { WriteStep } from './writeSteps';
@@ -114,34 +106,6 @@ const mostOffered = 12;
 function offered(values: readonly string[]): string {
   const more = values.length > mostOffered ? ', …' : '';
   return `${values.slice(0, mostOffered).join(', ')}${more}`;
-}
-
-function rangeOf({ row, column, rows, columns }: Span): IRange {
-  return { startRow: row, endRow: row + rows - 1, startColumn: column, endColumn: column + columns - 1 };
-}
-
-function addRule(engine: Engine, sheetId: string, { equals, shade, ...span }: ShadeRule): WriteStep {
-  const { color, fill } = shades[shade];
-  const rule: IConditionFormattingRule = {
-    cfId: generateRandomId(),
-    ranges: [rangeOf(span)],
-    stopIfTrue: false,
-    rule: {
-      type: CFRuleType.highlightCell,
-      subType: CFSubRuleType.text,
-      operator: CFTextOperator.equal,
-      value: equals,
-      style: { cl: { rgb: `#${color}` }, bg: { rgb: `#${fill}` } },
-    },
-  };
-  const place = { unitId: engine.unitId, subUnitId: sheetId };
-  return {
-    name: 'rule',
-    mutations: () => ({
-      redo: { id: AddConditionalRuleMutation.id, params: { ...place, rule } },
-      undo: { id: DeleteConditionalRuleMutation.id, params: { ...place, cfId: rule.cfId } },
-    }),
-  };
 }
 
 const noteWidthPx = 240;

@@ -25,8 +25,8 @@ export async function applyChange(
   progress(1);
 }
 
-function isEmpty({ newSheets, cells, tableRows, pictures, marks, expect }: Change): boolean {
-  return [newSheets, cells, tableRows, pictures, marks, expect].every((part) => part.length === 0);
+function isEmpty({ newSheets, cells, tableRows, pictures, rules = [], marks, expect }: Change): boolean {
+  return [newSheets, cells, tableRows, pictures, rules, marks, expect].every((part) => part.length === 0);
 }
 
 async function plan(excel: typeof Excel, options: PlanOptions, change: Change): Promise<Plan> {

@@ -3,6 +3,7 @@ import { HostError, isCarried, type Area, type Change, type HostProblem } from '
 import type { RawCells } from './cellContents';
 import type { ExcelFeature } from './excelFeatures';
 import { readCells } from './readCells';
+import { findRules } from './ruleSteps';
 import { stampOf } from './readWorkbook';
 import { demandSheet, isSameName, type SheetSurvey, type Survey, type TableSurvey } from './surveyWorkbook';
 
@@ -18,6 +19,8 @@ export interface Checked {
   /** What stands in the areas of `change.cells`, in their order. */
   readonly standing: readonly RawCells[];
   readonly growths: readonly Growth[];
+  /** Those that are not there. */
+  readonly rules: NonNullable<Change['rules']>;
   /** What stands where cells are carried from. */
   readonly carried: readonly { readonly area: Area; readonly cells: RawCells }[];
 }
@@ -45,6 +48,10 @@ export async function checkChange(
   for (const { sheet } of change.marks) {
     if (demandOpenSheet(survey, sheet).mark === null) throw new RangeError(`${sheet} has no mark`);
   }
+  const rules = (change.rules ?? []).map((rule) => ({
+    ...rule,
+    sheet: demandOpenSheet(survey, rule.sheet).name,
+  }));
   const growths = groupGrowths(survey, change);
   for (const { sheet } of change.pictures) {
     if (!change.newSheets.some((each) => isSameName(each.name, sheet))) demandOpenSheet(survey, sheet);
@@ -66,7 +73,13 @@ export async function checkChange(
   });
   cells.splice(0, growths.length).forEach((free, i) => checkFree(survey, growths[i] as Growth, free));
   const standing = cells.splice(0, areas.length);
-  return { standing, growths, carried: origins.map((area, i) => ({ area, cells: cells[i] as RawCells })) };
+  const there = await findRules(excel, rules);
+  return {
+    standing,
+    growths,
+    rules: rules.filter((_, i) => there[i]?.length === 0),
+    carried: origins.map((area, i) => ({ area, cells: cells[i] as RawCells })),
+  };
 }
 
 /** The rows, in the columns of the area, that its cells are carried from; null where none is. */

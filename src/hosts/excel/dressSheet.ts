@@ -1,12 +1,12 @@
 /// <reference types="office-js" />
 
 /** Looks, widths, lists, notes and print set-up of a new sheet. */
-import { borderColor, formatCodes, looks, shades } from '../../workbook/appearance';
-import type { Area, Dressing, Format, NewSheet, PickList, ShadeRule, TableShape } from '../../workbook/port';
+import { borderColor, formatCodes, looks } from '../../workbook/appearance';
+import type { Area, Dressing, Format, NewSheet, PickList, TableShape } from '../../workbook/port';
 import { cellAddress, columnLetters } from '../../workbook/cellAddress';
-import { printText } from '../../workbook/printFormula';
 import type { ExcelFeature } from './excelFeatures';
 import { rangeOf } from './readCells';
+import { putRule } from './ruleSteps';
 import { step, type WriteStep } from './writeSteps';
 
 const pointsPerPixel = 0.75;
@@ -72,13 +72,6 @@ function sidesOf({ rows, columns }: Dressing) {
     ...(rows > 1 ? (['InsideHorizontal'] as const) : []),
     ...(columns > 1 ? (['InsideVertical'] as const) : []),
   ];
-}
-
-function putRule(range: Excel.Range, { equals, shade }: ShadeRule): void {
-  const { cellValue } = range.conditionalFormats.add('CellValue');
-  cellValue.format.font.color = `#${shades[shade].color}`;
-  cellValue.format.fill.color = `#${shades[shade].fill}`;
-  cellValue.rule = { formula1: `=${printText(equals)}`, operator: 'EqualTo' };
 }
 
 /** A formula entered into a cell of text format would stay a text. */

@@ -23,6 +23,13 @@ export interface Journal {
   })[];
   /** Tables made longer, as they were. */
   readonly tables: readonly (Span & { readonly table: string; readonly added: number })[];
+  /** Rules that were not there. */
+  readonly rules: readonly {
+    readonly sheet: number;
+    readonly row: number;
+    readonly column: number;
+    readonly equals: string;
+  }[];
   /** The marks of sheets that get another one. */
   readonly marks: readonly { readonly sheet: number; readonly mark: Mark }[];
   /** Pictures put on sheets that were there, by their names until the change is whole and from then on. */

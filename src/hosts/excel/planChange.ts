@@ -17,6 +17,7 @@ import type { ExcelFeature } from './excelFeatures';
 import { stateSteps, type Journal } from './journal';
 import { nameSheet, newSheetSteps, type StagedSheet } from './newSheetSteps';
 import { rangeOf } from './readCells';
+import { addRule } from './ruleSteps';
 import { partName, printPart } from './sheetPart';
 import { demandSheet, isSameName, type Survey } from './surveyWorkbook';
 import { cellSteps, step, type WriteStep } from './writeSteps';
@@ -85,6 +86,12 @@ export function planChange(survey: Survey, change: Change, checked: Checked, opt
         ...table.span,
         added: rows.length,
       })),
+      rules: checked.rules.map(({ sheet, row, column, equals }) => ({
+        sheet: numberOf(sheet),
+        row,
+        column,
+        equals,
+      })),
       marks: marks.flatMap(({ sheet }) => {
         const { mark } = demandSheet(survey, sheet);
         return mark === null ? [] : [{ sheet: numberOf(sheet), mark }];
@@ -101,6 +108,7 @@ export function planChange(survey: Survey, change: Change, checked: Checked, opt
       ...staging.steps,
       ...cellsOfSheets(survey, change, checked, namespace),
       ...rowSteps(checked, namespace),
+      ...checked.rules.map(({ sheet, ...rule }) => addRule({ sheet, ...rule }, rule)),
       ...marks.map(({ sheet, mark }) => markSheet(sheet, mark)),
     ],
     pictures,
@@ -168,11 +176,12 @@ function nameSheets(survey: Survey, change: Change): (wanted: string) => string 
   };
 }
 
-function touchedSheets(survey: Survey, change: Change, { growths }: Checked): string[] {
+function touchedSheets(survey: Survey, change: Change, { growths, rules }: Checked): string[] {
   const isNew = (sheet: string): boolean => change.newSheets.some(({ name }) => isSameName(name, sheet));
   const named = [
     ...change.cells.map(({ sheet }) => sheet),
     ...change.marks.map(({ sheet }) => sheet),
+    ...rules.map(({ sheet }) => sheet),
     ...growths.map(({ table }) => table.sheet),
     ...change.pictures.map(({ sheet }) => sheet).filter((sheet) => !isNew(sheet)),
   ];

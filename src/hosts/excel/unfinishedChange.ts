@@ -7,6 +7,7 @@ import { readJournal, type Journal } from './journal';
 import { markSheet, removeSheet, tidyingSteps } from './planChange';
 import { findPictures, namingSteps, removePicture, type PlacedPicture } from './putPictures';
 import { rangeOf } from './readCells';
+import { findRules, removeRule } from './ruleSteps';
 import { partName } from './sheetPart';
 import { isSameName, surveyWorkbook, type SheetSurvey, type Survey } from './surveyWorkbook';
 import { cellSteps, sendSteps, step, type WriteStep } from './writeSteps';
@@ -106,9 +107,19 @@ async function puttingBack(excel: typeof Excel, survey: Survey, journal: Journal
     const at = sheetOf(sheet)?.name;
     return at === undefined ? [] : [markSheet(at, mark)];
   });
+  const rules = await takingOffRules(excel, survey, journal);
   const pictures = await findPictures(excel, placedPictures(survey, journal));
   const takingOff = pictures.map(({ at, name }) => removePicture(at, name));
-  return [...tables, ...cells, ...marks, ...takingOff];
+  return [...tables, ...cells, ...rules, ...marks, ...takingOff];
+}
+
+async function takingOffRules(excel: typeof Excel, survey: Survey, journal: Journal): Promise<WriteStep[]> {
+  const places = journal.rules.flatMap(({ sheet, ...rule }) => {
+    const at = touchedSheet(survey, sheet)?.name;
+    return at === undefined ? [] : [{ ...rule, sheet: at }];
+  });
+  const found = await findRules(excel, places);
+  return places.flatMap((place, i) => (found[i] ?? []).map((id) => removeRule(place, id)));
 }
 
 function touchedSheet({ sheets }: Survey, number: number): SheetSurvey | undefined {

@@ -3,6 +3,7 @@ import type { FilledChange } from './carryCells';
 import { checkBlock, demandSheet } from './checkChange';
 import {
   findTableState,
+  holdsCell,
   isSameName,
   tableAround,
   type BookState,
@@ -26,6 +27,14 @@ export function buildNextBook(book: BookState, change: FilledChange, beforeStep:
   for (const { table, rows } of change.tableRows) {
     beforeStep('tableRows');
     next = addRows(next, table, rows);
+  }
+  for (const { sheet: name, ...rule } of change.rules ?? []) {
+    beforeStep('rules');
+    const sheet = demandSheet(next, name);
+    const isThere = sheet.rules.some(
+      (other) => other.equals === rule.equals && holdsCell(other, rule.row, rule.column),
+    );
+    if (!isThere) next = replaceSheet(next, { ...sheet, rules: [...sheet.rules, rule] });
   }
   for (const { sheet, mark } of change.marks) {
     beforeStep('marks');

@@ -29,7 +29,7 @@ export function checkChange(
     const sheet = demandSheet(book, block.sheet);
     checkBlock(block, change.title, (row, column) => tableAround(sheet, row, column));
   }
-  for (const { sheet } of change.marks) demandSheet(book, sheet);
+  for (const { sheet } of [...change.marks, ...(change.rules ?? [])]) demandSheet(book, sheet);
   const added = new Map<TableState, number>();
   for (const { table: name, rows } of change.tableRows) {
     const table = findTableState(book, name);

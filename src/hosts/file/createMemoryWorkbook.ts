@@ -64,7 +64,12 @@ export function createMemoryWorkbook(options: MemoryWorkbookOptions): MemoryWork
     checkChange(book, change, stampOf);
     let steps = 0;
     const stepCount =
-      change.cells.length + change.tableRows.length + change.newSheets.length + change.pictures.length + 1;
+      change.cells.length +
+      change.tableRows.length +
+      (change.rules?.length ?? 0) +
+      change.newSheets.length +
+      change.pictures.length +
+      1;
     const nextStep = (step: string): void => {
       beforeStep(step);
       progress(steps++ / stepCount);

@@ -39,6 +39,7 @@ test('notes, lists, rules, panes and print set-up', async () => {
   ]);
   expect(sheet.rules).toEqual([
     {
+      id: expect.any(String) as string,
       span: { row: 3, column: 0, rows: 20, columns: 2 },
       properties: {
         color: `#${shades.deep.color}`,

@@ -52,6 +52,7 @@ const refresh: Change = change({
     { sheet: 'Plots', row: 4, column: 2, contents: [[{ compute: { column: 'Length' } }]] },
   ],
   tableRows: [{ table: 'Plots', rows: [plotRow('c', 5), plotRow('007', null)] }],
+  rules: [{ sheet: 'Plots', row: 3, column: 0, rows: 20, columns: 2, equals: 'south', shade: 'pale' }],
   marks: [{ sheet: 'Plots', mark: { template: 'plots', version: 2 } }],
   pictures: [
     { name: 'sketch', sheet: 'Plots', row: 12, column: 0, png, widthPx: 40, heightPx: 30, altText: 'a dot' },
