@@ -270,7 +270,7 @@ const ratesTable: TableTemplate = {
       converts: convertsBy(headers.rate, words.rates, rated),
     }),
     columnOf(headers.used, numberWidth, rateFormats),
-    columnOf(headers.comesTo, numberWidth),
+    columnOf(headers.comesTo, numberWidth, { formats: { [words.rates.waterDepth[0]]: 'whole' } }),
     columnOf(headers.of, numberWidth),
     toMend,
   ],
