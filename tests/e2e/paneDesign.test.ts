@@ -96,6 +96,7 @@ describe('the pane as a whole', { timeout: 240_000 }, () => {
 
   describe('with everything opened, asked and mistyped', () => {
     beforeAll(async () => {
+      await pane.root.getByRole('radio').first().check();
       await pane.press('Change');
       await pane.press('Remove');
       await pane.root.evaluate((root) => {
