@@ -40,7 +40,7 @@ export const homeworkTemplate: SheetTemplate = {
       rows: null,
       // Answer and Verdict are to be seen beside the pane in a window 1366 px wide.
       columns: [
-        made(headers.position, 6, 'text'),
+        made(headers.position, 9, 'text'),
         { ...made(headers.problem, 44, 'text'), wraps: true },
         { ...made(headers.answer, 12, 'general'), kind: 'input' },
         {

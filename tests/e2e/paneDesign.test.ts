@@ -1,0 +1,193 @@
+/**
+ * The whole pane in a browser, with everything in it opened and with mistakes in its fields: axe-core finds nothing in
+ * light, dark and a contrast theme, nothing sticks out, nothing moves by itself, and the keyboard goes through it in
+ * order. What there is to open is taken from the page, so that a new section is looked at as well.
+ */
+import axe from 'axe-core';
+import type { Locator } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import type { GridPage } from './gridPage/openGridPage';
+import { openPlanPage, paneHands, type PaneHands } from './gridPage/planPage';
+
+/** After a press the browser takes for half a second what moves to be wanted. */
+const unwantedMs = 500;
+const narrow = { width: 320, height: 900 };
+const wide = { width: 600, height: 900 };
+
+describe('the pane as a whole', { timeout: 240_000 }, () => {
+  let open: GridPage;
+  let pane: PaneHands;
+  beforeAll(async () => {
+    open = await openPlanPage();
+    pane = paneHands(open.page);
+  }, 240_000);
+  afterAll(() => open.close());
+
+  /** What moved in the pane although nobody had pressed anything, since the page was opened or since the last call. */
+  let seenUntil = -1;
+  const moved = async (): Promise<string[]> => {
+    await open.page.waitForTimeout(3 * unwantedMs);
+    const shifts = await open.page.evaluate(
+      (after) =>
+        new Promise<{ at: number; moved: string[] }[]>((resolve) => {
+          const observer = new PerformanceObserver((list) => {
+            observer.disconnect();
+            const root = document.querySelector('#pane');
+            const entries = list.getEntries() as (PerformanceEntry & {
+              readonly hadRecentInput: boolean;
+              readonly sources: readonly { readonly node: Node | null }[];
+            })[];
+            resolve(
+              entries
+                .filter(({ startTime, hadRecentInput }) => startTime > after && !hadRecentInput)
+                .map(({ startTime, sources }) => ({
+                  at: startTime,
+                  // The grid's own toolbar arranges itself; what is asked here is the pane.
+                  moved: sources.flatMap(({ node }) =>
+                    node !== null && root?.contains(node) ? [node.textContent?.slice(0, 60) ?? ''] : [],
+                  ),
+                })),
+            );
+          });
+          observer.observe({ type: 'layout-shift', buffered: true });
+          // Without an entry the observer is silent.
+          setTimeout(() => resolve([]), 1000);
+        }),
+      seenUntil,
+    );
+    seenUntil = Math.max(seenUntil, ...shifts.map(({ at }) => at));
+    return shifts.flatMap((shift) => shift.moved);
+  };
+  const pressed = async (one: Locator, what: string): Promise<void> => {
+    await one.click();
+    expect(await moved(), what).toEqual([]);
+  };
+
+  test('nothing in it moves by itself while the page opens', async () => {
+    expect(await moved()).toEqual([]);
+  });
+
+  test('nothing moves by itself when a section is opened', async () => {
+    const sections = await pane.root.locator('section').all();
+    expect(sections.length).toBeGreaterThan(10);
+    for (const section of sections) {
+      const name = (await section.locator('h2').first().textContent()) ?? '';
+      for (const summary of await section.locator('summary:visible').all()) await pressed(summary, name);
+      // A section with one button and nothing else is fetched when it is pressed.
+      const controls = section.locator(':is(button, input, select, textarea, summary):visible');
+      if ((await controls.count()) === 1 && (await section.locator('button:visible').count()) === 1) {
+        await pressed(section.locator('button:visible'), name);
+        await expect.poll(() => controls.count(), { timeout: 60_000 }).toBeGreaterThan(1);
+        expect(await moved(), name).toEqual([]);
+      }
+    }
+  });
+
+  test('a question is left by Escape, and the keyboard goes back to where it was asked', async () => {
+    await pane.root.getByRole('radio').first().check();
+    await pane.press('Remove');
+    const removeIt = pane.root.getByRole('button', { name: 'Remove it' });
+    await expect.poll(() => removeIt.evaluate((one) => one === document.activeElement)).toBe(true);
+    await open.page.keyboard.press('Escape');
+    expect(await removeIt.isVisible()).toBe(false);
+    const radio = pane.root.getByRole('radio').first();
+    expect(await radio.evaluate((one) => one === document.activeElement)).toBe(true);
+  });
+
+  describe('with everything opened, asked and mistyped', () => {
+    beforeAll(async () => {
+      await pane.root.getByRole('radio').first().check();
+      await pane.press('Change');
+      await pane.press('Remove');
+      await pane.root.evaluate((root) => {
+        for (const details of root.querySelectorAll('details')) details.open = true;
+        for (const form of root.querySelectorAll('form')) {
+          for (const field of form.querySelectorAll<HTMLInputElement>('input.number')) {
+            field.value = 'x';
+            field.dispatchEvent(new Event('input', { bubbles: true }));
+          }
+          form.requestSubmit();
+        }
+      });
+      await pane.says(/"x" is not a number/);
+    });
+
+    for (const size of [narrow, wide]) {
+      test(`nothing sticks out at ${size.width} px`, async () => {
+        await open.page.setViewportSize(size);
+        const beyond = (): Promise<string[]> =>
+          pane.root.evaluate((root) =>
+            [root, ...root.querySelectorAll('header, section')]
+              .filter((one) => one.scrollWidth > one.clientWidth)
+              .map((one) => `${one.id} ${one.textContent?.slice(0, 60)}`),
+          );
+        await expect.poll(beyond, { timeout: 20_000 }).toEqual([]);
+      });
+
+      for (const look of ['light', 'dark', 'contrast'] as const) {
+        test(`axe-core finds nothing at ${size.width} px, ${look}`, async () => {
+          await open.page.setViewportSize(size);
+          await open.page.emulateMedia({
+            colorScheme: look === 'light' ? 'light' : 'dark',
+            forcedColors: look === 'contrast' ? 'active' : 'none',
+          });
+          await open.page.evaluate(axe.source);
+          const { passes, violations } = await open.page.evaluate(async () => {
+            const { axe: there } = window as unknown as { axe: typeof axe };
+            const found = await there.run('#pane', {
+              resultTypes: ['violations'],
+              rules: { 'target-size': { enabled: true } },
+            });
+            return {
+              passes: found.passes.length,
+              violations: found.violations.map(
+                ({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 120)).join(' ')}`,
+              ),
+            };
+          });
+          expect(violations).toEqual([]);
+          expect(passes).toBeGreaterThan(10);
+        });
+      }
+    }
+
+    test('Tab goes through all of it from top to bottom, always seen', async () => {
+      await open.page.emulateMedia({ colorScheme: 'light', forcedColors: 'none' });
+      await pane.root.evaluate((root) => {
+        const stops = ':is(a, button, input, select, textarea, summary, [tabindex="0"])';
+        const all = [...root.querySelectorAll<HTMLElement>(stops)].filter((one) => one.checkVisibility());
+        // Of radio buttons the chosen one is the stop.
+        const isStop = (one: HTMLElement): boolean =>
+          !(one instanceof HTMLInputElement && one.type === 'radio') || one.checked;
+        const wanted = all.filter(isStop);
+        Object.assign(window, { wanted });
+        wanted[0]?.focus();
+      });
+      const count = await open.page.evaluate(
+        () => (window as unknown as { wanted: unknown[] }).wanted.length,
+      );
+      expect(count).toBeGreaterThan(60);
+      let at = 0;
+      // A date has three stops in it and its button.
+      for (let step = 0; step < 5 * count && at < count - 1; step++) {
+        await open.page.keyboard.press('Tab');
+        const now = await open.page.evaluate(() => {
+          const { activeElement } = document;
+          const { wanted } = window as unknown as { wanted: readonly Element[] };
+          const box = activeElement?.getBoundingClientRect();
+          return {
+            at: activeElement === null ? -1 : wanted.indexOf(activeElement),
+            isMarked: activeElement !== null && getComputedStyle(activeElement).outlineStyle !== 'none',
+            isInSight: box !== undefined && box.bottom > 0 && box.top < innerHeight,
+            what: activeElement?.outerHTML.slice(0, 120),
+          };
+        });
+        expect(now, now.what).toMatchObject({ isMarked: true, isInSight: true });
+        expect([at, at + 1], now.what).toContain(now.at);
+        at = now.at;
+      }
+      expect(at).toBe(count - 1);
+      expect(open.troubles).toEqual([]);
+    });
+  });
+});
