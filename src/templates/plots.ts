@@ -409,12 +409,7 @@ const isPriceFit = when(
   operate(cell('price'), '>=', 0),
   surely(isBlank(cell('price'))),
 );
-/** An error where there is none: of that no remark is made. */
-const priceInPrices = operate(
-  lookUp(cell('takenAs'), 'CropPrices', priceHeaders.crop, priceHeaders.firstByWeight),
-  '+',
-  0,
-);
+const priceInPrices = lookUp(cell('takenAs'), 'CropPrices', priceHeaders.crop, priceHeaders.firstByWeight);
 
 /** Days; what keeps longer wants a room of its own. Judgement. */
 const longStorage = 30;
@@ -478,7 +473,13 @@ const notes = join([
   ),
   when(isPriceFit, '', `${remarks.priceUnfit} `),
   remark(
-    native('AND', native('ISNUMBER', cell('price')), operate(cell('price'), '<>', priceInPrices)),
+    native(
+      'AND',
+      native('ISNUMBER', cell('price')),
+      // In the browser's engine a number differs from an error, too.
+      native('ISNUMBER', priceInPrices),
+      operate(cell('price'), '<>', priceInPrices),
+    ),
     remarks.priceElsewhere,
   ),
   rotation,

@@ -759,7 +759,7 @@ describe('what goes wrong is said, and led to', () => {
     const notes = async () =>
       [...(await rowsOf(port, 'Plots')).values()].map(({ Notes }) => [
         /Price: give 0 or more/.test(String(Notes)),
-        /Budget takes the price of this crop in Prices/.test(String(Notes)),
+        /Budget takes the price of Prices, not this one/.test(String(Notes)),
       ]);
     const unfit = [
       [true, false],

@@ -69,7 +69,7 @@ test('the figures that Plots computes on are exact, in columns that show them sh
     expect(formatCodes[formats.get(header) ?? 'general'], header).toMatch(/^(#,##0|0%)/);
 });
 
-test('shares of the Prices sheet are shown per cent with a decimal, what a rate comes to as it is', async () => {
+test('shares of the Prices sheet are shown per cent with a decimal, prices with two to four, what a rate comes to as it is', async () => {
   const workbook = createMemoryWorkbook({ functions: [...functions.values()] });
   await fillSheets(workbook, demoFilling, 'test');
   const file = new exceljs.Workbook();
@@ -86,11 +86,11 @@ test('shares of the Prices sheet are shown per cent with a decimal, what a rate 
       ]),
     );
   };
-  const [percent, plain] = ['0.0%', 'General'];
+  const [percent, money, plain] = ['0.0%', '#,##0.00##', 'General'];
   const prices = await shown('Prices');
   for (const share of ['Selling', 'Interest', 'Yield'])
     expect(prices.get(share)).toEqual([percent, percent, percent, percent]);
-  expect(prices.get('Wages')).toEqual([plain, plain, plain, plain]);
+  expect(prices.get('Wages')).toEqual([money, money, money, money]);
   const rates = await shown('Rates');
   expect(rates.get('Nitrogen in the bag')).toEqual([percent, percent, plain, plain]);
   expect(rates.get('Volume of a cell')).toEqual([plain, plain, plain, plain]);

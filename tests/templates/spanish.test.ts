@@ -44,6 +44,34 @@ test.each(['en', 'es'])('no header is broken within a word (%s)', async (languag
   expect(await brokenHeadersIn(language)).toEqual([]);
 });
 
+/** The longest formula of each table, printed as Excel gets it. */
+async function longestFormulasIn(language: string): Promise<[table: string, length: number][]> {
+  globalThis.cucurbitLanguage = language;
+  vi.resetModules();
+  const { functionNamespace, knownTemplates } = await import('../../src/templates/sheets');
+  const { printFormula } = await import('../../src/workbook/printFormula');
+  return knownTemplates
+    .flatMap(({ tables }) => tables)
+    .map(({ name, columns, rows }) => {
+      const contents = rows?.flat() ?? columns.map(({ compute }) => compute && { compute });
+      const lengths = contents.map((content) =>
+        typeof content === 'object' && content !== null
+          ? printFormula(content.compute, { namespace: functionNamespace, table: name }).length
+          : 0,
+      );
+      return [name, Math.max(0, ...lengths)];
+    });
+}
+
+/** Of a formula: Excel specifications and limits, by its vendor; from memory. */
+const longestFormula = 8192;
+
+test.each(['en', 'es'])('no formula is longer than Excel takes (%s)', async (language) => {
+  const lengths = await longestFormulasIn(language);
+  expect(lengths.length).toBeGreaterThan(15);
+  expect(lengths.filter(([, length]) => length > longestFormula)).toEqual([]);
+});
+
 /** What does not hang on the language: a number, yes or no, that there is a text, the code of an error. */
 const figureOf = (value: ReadValue): ReadValue => {
   if (typeof value === 'string') return value === '' ? '' : 'text';

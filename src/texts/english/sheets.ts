@@ -277,8 +277,8 @@ export const sheets = {
         'Seed to sow counts the pollenizers too: for their share order seed of a seeded watermelon.',
       pollenizerYield: 'Yield is that of the whole row: the pollenizers’ share of it is seeded melons.',
       wideYield: 'Published yields differ more than threefold and the low end is used: put in your own.',
-      priceUnfit: 'Price: give 0 or more, in digits alone, decimals after a point, such as 1.20.',
-      priceElsewhere: 'Budget takes the price of this crop in Prices, not the one here.',
+      priceUnfit: 'Price: give 0 or more, in digits alone, such as 1.20.',
+      priceElsewhere: 'Budget takes the price of Prices, not this one.',
       noYield: 'A yield of 0 counts as none: leave Yield per 100 blank to have the published one.',
       /** Before the number of them. */
       seasonsBetween: 'Full seasons since the last cucurbits, where {low} to {high} are advised: ',

@@ -281,8 +281,8 @@ export const sheets: Translated['sheets'] = {
         'El rendimiento es de todo el surco: la parte de las polinizadoras son sandías con semilla.',
       wideYield:
         'Los rendimientos publicados difieren a más del triple y se usa el extremo bajo: ponga el suyo.',
-      priceUnfit: 'Precio: dé 0 o más, solo con cifras, decimales con punto, como 1.20.',
-      priceElsewhere: 'Presupuesto toma el precio de este cultivo en Precios, no el de aquí.',
+      priceUnfit: 'Precio: dé 0 o más, solo con cifras, como 1.20.',
+      priceElsewhere: 'Presupuesto toma el precio de Precios, no este.',
       noYield:
         'Un rendimiento de 0 cuenta como ninguno: deje Rendimiento por 100 en blanco para el publicado.',
       seasonsBetween:
