@@ -44,6 +44,33 @@ test.each(['en', 'es'])('no header is broken within a word (%s)', async (languag
   expect(await brokenHeadersIn(language)).toEqual([]);
 });
 
+/** The formulas that a table or list of ours has, as Excel gets them. */
+async function formulasIn(language: string): Promise<string[]> {
+  globalThis.cucurbitLanguage = language;
+  vi.resetModules();
+  const { functionNamespace, knownTemplates } = await import('../../src/templates/sheets');
+  const { printFormula } = await import('../../src/workbook/printFormula');
+  return knownTemplates
+    .flatMap(({ tables }) => tables)
+    .flatMap(({ name, columns }) =>
+      columns.flatMap(({ compute }) =>
+        compute === null
+          ? []
+          : [printFormula(compute, { namespace: functionNamespace, table: name, isStored: true })],
+      ),
+    );
+}
+
+// Microsoft's "Excel specifications and limits" has 8,192 characters as the length of a formula's contents; from memory.
+test.each(['en', 'es'])(
+  'no formula is longer than Excel takes, with room to spare (%s)',
+  async (language) => {
+    const lengths = (await formulasIn(language)).map(({ length }) => length);
+    expect(lengths.length).toBeGreaterThan(60);
+    expect(Math.max(...lengths)).toBeLessThan(8192 - 100);
+  },
+);
+
 /** What does not hang on the language: a number, yes or no, that there is a text, the code of an error. */
 const figureOf = (value: ReadValue): ReadValue => {
   if (typeof value === 'string') return value === '' ? '' : 'text';
