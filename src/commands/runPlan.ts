@@ -1,7 +1,8 @@
 /** The main job without a screen: a list of plots in, a workbook out, the Plots table on the screen. */
 import type { CalendarTasks } from '../templates/drawUpCalendar';
 import { makeCalendar, type CalendarMade } from '../templates/makeCalendar';
-import { causesInPlots, plotsTable, plotsTemplate } from '../templates/plots';
+import { findInPlots } from '../templates/findInPlots';
+import { plotsTable, plotsTemplate } from '../templates/plots';
 import {
   putWeatherPictures,
   readWeatherToDraw,
@@ -11,7 +12,6 @@ import {
 import { sayCalendar } from '../templates/sayCalendar';
 import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
-import { findFindings } from '../workbook/findFindings';
 import { fillSheets, type FillRequest } from '../workbook/fillSheets';
 import { HostError, type ReadValue, type TableRead, type WorkbookPort } from '../workbook/port';
 import type { NearestNames } from '../templates/sayListProblem';
@@ -29,7 +29,6 @@ import { UsageError } from './usageError';
 
 const words = catalogue.commands.plan;
 const { notes, assumed, keepApart, sameName } = catalogue.sheets.plots.columns;
-const notesHeader = notes.header;
 /** What Notes says at length, and sentences. */
 const unprinted = [notes, assumed, keepApart, sameName].map(({ header }) => header);
 
@@ -85,12 +84,10 @@ async function planList(options: PlanOptions, tools: PlanTools): Promise<0 | 1> 
   refuseTaken(options, tools);
   const { workbook, plots, units, calendar } = await writeWorkbook(options, read, frosts, lists, tools);
   tools.say(printTable(plots, plotsTable, { units, without: unprinted }));
-  const found = (await findFindings(workbook, plotsTable, notesHeader, causesInPlots)).map(
-    (finding): FindingOfLine => {
-      const row = finding.area.row - plots.area.row - 1;
-      return { ...finding, line: read.lines[row] ?? 0 };
-    },
-  );
+  const found = (await findInPlots(workbook)).map((finding): FindingOfLine => {
+    const row = finding.area.row - plots.area.row - 1;
+    return { ...finding, line: read.lines[row] ?? 0 };
+  });
   const ofKind = (kind: FindingOfLine['kind']): FindingOfLine[] => found.filter((one) => one.kind === kind);
   const remarks = listRemarks(file, ofKind('remark'));
   if (remarks.length > 0) tools.say(`\n${words.findings}`);

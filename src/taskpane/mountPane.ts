@@ -1,12 +1,12 @@
 /** The task pane over a workbook: put together here, read anew whenever the workbook changes. */
 import { convertCells } from '../workbook/convertCells';
-import { findFindings } from '../workbook/findFindings';
 import type { LiveWorkbook } from '../workbook/port';
 import { readForm } from '../workbook/readForm';
+import { findInPlots } from '../templates/findInPlots';
 import { findInPrices } from '../templates/findInPrices';
 import { findInSeedOrder } from '../templates/findInSeedOrder';
 import { readPlotPictures } from '../templates/plotPictures';
-import { causesInPlots, plotsTable, plotsTemplate } from '../templates/plots';
+import { plotsTable, plotsTemplate } from '../templates/plots';
 import { seasonTemplate } from '../templates/season';
 import { allTemplates, areInOtherLanguage, knownTemplates } from '../templates/sheets';
 import { weatherTemplate } from '../templates/weather';
@@ -47,7 +47,6 @@ export interface PaneHandle {
 
 const pauseAfterChangeMs = 250;
 const settleMs = 15000;
-const notesHeader = catalogue.sheets.plots.columns.notes.header;
 
 /**
  * Resolves when the workbook has been read once. Whatever goes wrong is said in the pane.
@@ -179,11 +178,7 @@ export async function mountPane(
     const drawn = await attempt(() => readPlotPictures(workbook));
     const sky = await attempt(() => readWeatherSheet(workbook));
     const found = await attempt(async () =>
-      explainFindings(
-        workbook,
-        await findFindings(workbook, plotsTable, notesHeader, causesInPlots),
-        tools.nearestNames,
-      ),
+      explainFindings(workbook, await findInPlots(workbook), tools.nearestNames),
     );
     const inPrices = await attempt(() => findInPrices(workbook));
     // Of plots that are still calculated it would say that they changed.

@@ -55,9 +55,9 @@ const mayLack = (trait: Trait): boolean => crops.some(({ figures }) => figures[t
 const givenOrCrop = (key: ColumnKey, trait: Trait): Expression =>
   givenOr(cell(key), mayLack(trait) ? when(isLacking(trait), '', cropFigure(trait)) : cropFigure(trait));
 
-/** Left blank, and the crop has no figure to stand in. */
+/** Left blank, and the crop has no figure to stand in: in one comparison, for Notes is near a formula's longest. */
 const isWanting = (key: ColumnKey, trait: Trait): Expression =>
-  native('AND', isBlank(cell(key)), isLacking(trait));
+  operate(operate(cell(key), '&', cropFigure(trait)), '=', catalogue.sheets.crops.noFigure);
 
 /** Where the look-up finds nothing, our function says why and names what is near. */
 const takenAs = native('IFERROR', cropOfName(cell('crop')), call('CROP.NAME', cell('crop')));
@@ -83,13 +83,8 @@ const firstFrost = when(
 
 /** On it or after it no fruit is left to pick, as DATE.LASTPICK has it. */
 export const firstFrostDay = native('INT', firstFrost);
-/** In the browser's engine an error, too, counts as more than a date. */
-const isTakenByFrost = native(
-  'AND',
-  native('ISNUMBER', cell('firstPick')),
-  native('ISNUMBER', firstFrostDay),
-  operate(cell('firstPick'), '>=', firstFrostDay),
-);
+/** By the difference, which an error makes an error: in the browser's engine one counts as more than a date. */
+const isTakenByFrost = operate(operate(cell('firstPick'), '-', firstFrostDay), '>=', 0);
 
 const gynoeciousShare = givenOr(cell('pollenizerShare'), practice.gynoeciousPollenizers.value);
 
@@ -306,6 +301,13 @@ export const plotStandIns: readonly StandIn[] = standIns.map(({ key, trait, layo
 
 const lackable = standIns.filter(({ trait }) => mayLack(trait));
 
+/** The plot asks for it, and neither the line nor the crop has it. */
+const lacks = (standIn: StandInOf): Expression => {
+  const wanting = isWanting(standIn.key, standIn.trait);
+  const asked = askedFor(standIn);
+  return asked.length === 0 ? wanting : native('AND', wanting, ...asked);
+};
+
 const sayWanting = ({ key, trait }: StandInOf): string =>
   fill(remarks.noFigure, { figure: catalogue.sheets.crops.traits[trait], header: headers[key].header });
 
@@ -379,26 +381,26 @@ const rotation = native(
     isBlank(lastCucurbits),
     '',
     when(
-      native('ISNUMBER', lastCucurbits),
       when(
+        native('ISNUMBER', lastCucurbits),
         native(
           'OR',
           operate(lastCucurbits, '<', limits.pastYear.atLeast),
           operate(seasonsBetween, '<', 0),
           operate(native('INT', lastCucurbits), '<>', lastCucurbits),
         ),
-        `${remarks.lastCucurbitsUnfit} `,
-        when(
-          operate(seasonsBetween, '<', practice.seasonsFree.high),
-          join([
-            { value: fill(remarks.seasonsBetween, practice.seasonsFree) },
-            seasonsBetween,
-            { value: '. ' },
-          ]),
-          '',
-        ),
+        true,
       ),
       `${remarks.lastCucurbitsUnfit} `,
+      when(
+        operate(seasonsBetween, '<', practice.seasonsFree.high),
+        join([
+          { value: fill(remarks.seasonsBetween, practice.seasonsFree) },
+          seasonsBetween,
+          { value: '. ' },
+        ]),
+        '',
+      ),
     ),
   ),
   '',
@@ -411,6 +413,23 @@ const isPriceFit = when(
 );
 const priceInPrices = lookUp(cell('takenAs'), 'CropPrices', priceHeaders.crop, priceHeaders.firstByWeight);
 
+/**
+ * Each other result that an input can spoil stands on one of these. #N/A is no misfit: what has none, or stands on a
+ * word that is not known, has a remark of its own. So has what the crop has no figure for.
+ */
+const misfit = when(
+  native(
+    'ISERR',
+    join([cell('seedToSow'), cell('yield'), cell('pollenizers'), cell('coverOff'), cell('lastPick')]),
+  ),
+  when(
+    surely(native('OR', ...lackable.filter(({ demandedAs }) => demandedAs !== undefined).map(lacks))),
+    '',
+    `${remarks.misfit} `,
+  ),
+  '',
+);
+
 /** Days; what keeps longer wants a room of its own. Judgement. */
 const longStorage = 30;
 
@@ -419,9 +438,8 @@ const notes = join([
   remark(operate(cell('sameName'), '=', words.isShared), remarks.sameName),
   remark(isNot(native('OR', isHills, isBeds, isRows)), remarks.layoutUnknown),
   remark(isNot(native('OR', isTransplant, isSeed)), remarks.startUnknown),
-  ...lackable.map((standIn) =>
-    remark(native('AND', isWanting(standIn.key, standIn.trait), ...askedFor(standIn)), sayWanting(standIn)),
-  ),
+  ...lackable.map((standIn) => remark(lacks(standIn), sayWanting(standIn))),
+  misfit,
   remark(
     native('AND', isNot(isBlank(cell('startsOn'))), operate(cell('startsOn'), '<', earliestStart)),
     remarks.startsEarly,
@@ -450,15 +468,15 @@ const notes = join([
   remark(
     native(
       'AND',
-      native('ISNUMBER', cropFigure('germination standard')),
+      native('ISNUMBER', cell('germination')),
       // Under 0 it is a slip, and Seed to sow says so.
-      operate(germination, '>=', 0),
-      operate(germination, '<', cropFigure('germination standard')),
+      operate(cell('germination'), '>=', 0),
+      // Of a crop that has none the sum is an error.
+      operate(cell('germination'), '<', operate(cropFigure('germination standard'), '+', 0)),
     ),
     remarks.belowStandard,
   ),
-  remark(isFlowerType('triploid'), remarks.pollenizerSeed),
-  remark(isFlowerType('triploid'), remarks.pollenizerYield),
+  remark(isFlowerType('triploid'), `${remarks.pollenizerSeed} ${remarks.pollenizerYield}`),
   remark(
     native(
       'AND',
@@ -483,14 +501,7 @@ const notes = join([
     remarks.priceElsewhere,
   ),
   rotation,
-  remark(
-    native(
-      'AND',
-      native('ISNUMBER', cropFigure('storage days')),
-      operate(cropFigure('storage days'), '>=', longStorage),
-    ),
-    remarks.storesLong,
-  ),
+  remark(operate(operate(cropFigure('storage days'), '+', 0), '>=', longStorage), remarks.storesLong),
 ]);
 
 const asked = (key: ColumnKey, format: Format, width: number, more: Partial<TableColumn> = {}): TableColumn =>

@@ -25,12 +25,16 @@ export interface Cause {
   readonly follows: string | null;
 }
 
-/** @param remarkHeader the column whose texts are remarks */
+/**
+ * @param remarkHeader the column whose texts are remarks
+ * @param restating remarks that say no more than that the row has an error: it is found by itself
+ */
 export async function findFindings(
   port: WorkbookPort,
   template: TableTemplate,
   remarkHeader: string,
   causes: readonly Cause[] = [],
+  restating: readonly string[] = [],
 ): Promise<readonly Finding[]> {
   const table = await port.readTable(template.name);
   if (table === null) return [];
@@ -52,7 +56,7 @@ export async function findFindings(
     const said = cells[remarkColumn];
     const remark = typeof said === 'string' ? said : '';
     const present = causes.filter((cause) => remark.includes(cause.remark));
-    const rest = present.reduce((text, cause) => without(text, cause.remark), remark);
+    const rest = [...present.map((cause) => cause.remark), ...restating].reduce(without, remark);
     if (rest !== '') found.push({ ...placeOf(remarkColumn), kind: 'remark', text: rest });
 
     const errors = present.map(({ remark: whole, header, says: text = whole }): Finding => {

@@ -62,6 +62,7 @@ export type NativeFunction =
   | 'IFERROR'
   | 'ISNUMBER'
   | 'ISERROR'
+  | 'ISERR'
   | 'NA'
   | 'SUM'
   | 'COUNTIF'

@@ -136,6 +136,8 @@ export function formulaCases(subject: Subject): void {
           native('MATCH', 'nowhere', allOf('Plots', 'Plot'), 0),
           native('IFERROR', call('TEST.DOUBLE', 'long'), 'caught'),
           native('ISERROR', call('TEST.KNOWN', 'rock')),
+          native('ISERR', call('TEST.KNOWN', 'rock')),
+          native('ISERR', operate(call('TEST.DOUBLE', 'long'), '&', native('NA'))),
           native('NA'),
         ),
       ).toEqual([
@@ -145,6 +147,8 @@ export function formulaCases(subject: Subject): void {
         { error: '#DIV/0!', message: null },
         { error: '#N/A', message: null },
         'caught',
+        true,
+        false,
         true,
         { error: '#N/A', message: null },
       ]);

@@ -4,11 +4,10 @@ import { functions } from '../../src/functions';
 import { createFileWorkbook } from '../../src/hosts/file/createFileWorkbook';
 import { findInForms, withoutFollowers } from '../../src/taskpane/seasonFindings';
 import { demoFilling, demoSeason } from '../../src/templates/demoGarden';
-import { causesInPlots, plotsTable } from '../../src/templates/plots';
+import { findInPlots } from '../../src/templates/findInPlots';
 import { seasonTemplate } from '../../src/templates/season';
 import { followWeather, requestWeather, weatherTemplate } from '../../src/templates/weather';
 import { fillSheets } from '../../src/workbook/fillSheets';
-import { findFindings } from '../../src/workbook/findFindings';
 import { readForm } from '../../src/workbook/readForm';
 
 async function errorsWith(season: typeof demoSeason) {
@@ -21,7 +20,7 @@ async function errorsWith(season: typeof demoSeason) {
   const form = await readForm(workbook, seasonTemplate);
   if (form === null) throw new Error('no season');
   const inSeason = findInForms([[seasonTemplate, form]]);
-  const inPlots = await findFindings(workbook, plotsTable, 'Notes', causesInPlots);
+  const inPlots = await findInPlots(workbook);
   return [...inSeason, ...withoutFollowers(inPlots, inSeason)]
     .filter(({ kind }) => kind === 'error')
     .map(({ header, text }) => `${header}: ${text}`);

@@ -3,10 +3,11 @@ import { beforeAll, describe, expect, test } from 'vitest';
 import { functions } from '../../src/functions';
 import { createFileWorkbook } from '../../src/hosts/file/createFileWorkbook';
 import { demoSeason } from '../../src/templates/demoGarden';
-import { causesInPlots, plotsTable, plotsTemplate } from '../../src/templates/plots';
+import { findInPlots } from '../../src/templates/findInPlots';
+import { plotsTable, plotsTemplate } from '../../src/templates/plots';
 import { allTemplates } from '../../src/templates/sheets';
 import { fillSheets } from '../../src/workbook/fillSheets';
-import { findFindings, type Finding } from '../../src/workbook/findFindings';
+import type { Finding } from '../../src/workbook/findFindings';
 import { checkLimits } from '../../src/workbook/limits';
 import type { InputRow } from '../../src/workbook/template';
 
@@ -53,7 +54,7 @@ describe('an input of Plots', () => {
       form: demoSeason,
     }));
     await fillSheets(workbook, requests, 'test');
-    findings = await findFindings(workbook, plotsTable, 'Notes', causesInPlots);
+    findings = await findInPlots(workbook);
   });
 
   test.each(plots)('$name is refused by its limits as by the functions, and found there', (plot) => {

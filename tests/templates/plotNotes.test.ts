@@ -4,11 +4,12 @@ import { functions } from '../../src/functions';
 import { RunList } from '../../src/hosts/browser/runList';
 import { createFileWorkbook } from '../../src/hosts/file/createFileWorkbook';
 import { demoSeason } from '../../src/templates/demoGarden';
-import { causesInPlots, plotsTable, plotsTemplate } from '../../src/templates/plots';
+import { findInPlots } from '../../src/templates/findInPlots';
+import { plotsTemplate } from '../../src/templates/plots';
 import { allTemplates } from '../../src/templates/sheets';
 import { english } from '../../src/texts/english';
 import { fillSheets } from '../../src/workbook/fillSheets';
-import { findFindings, type Finding } from '../../src/workbook/findFindings';
+import type { Finding } from '../../src/workbook/findFindings';
 import type { CellValue, WorkbookPort } from '../../src/workbook/port';
 import { dayOfIso, isoOfDay, serialOfDay } from '../../src/workbook/serialDate';
 import type { InputRow } from '../../src/workbook/template';
@@ -24,7 +25,7 @@ async function notesOf(plot: InputRow): Promise<string> {
 }
 
 async function findingsOf(plot: InputRow): Promise<readonly Finding[]> {
-  return findFindings(await filledWith(plot), plotsTable, 'Notes', causesInPlots);
+  return findInPlots(await filledWith(plot));
 }
 
 async function lineOf(plot: InputRow): Promise<Readonly<Record<string, unknown>>> {
@@ -63,7 +64,7 @@ test('a yield of 0 is said, and no other', async () => {
 describe('germination against the federal standard (7 CFR 201.31: muskmelon 75 %, gourd not listed)', () => {
   it.each<[string, InputRow, string]>([
     ['below it', { Crop: 'muskmelon', Germination: 0.74 }, remarks.belowStandard],
-    ['under 0, where Seed to sow says what is wrong', { Crop: 'muskmelon', Germination: -0.5 }, ''],
+    ['under 0, which is no germination', { Crop: 'muskmelon', Germination: -0.5 }, remarks.misfit],
     ['at it', { Crop: 'muskmelon', Germination: 0.75 }, ''],
     ['left blank', { Crop: 'muskmelon' }, ''],
     ['of a crop without one', { Crop: 'gourd', Germination: 0.3 }, ''],

@@ -56,7 +56,8 @@ async function longestFormulasIn(language: string): Promise<[table: string, leng
       const contents = rows?.flat() ?? columns.map(({ compute }) => compute && { compute });
       const lengths = contents.map((content) =>
         typeof content === 'object' && content !== null
-          ? printFormula(content.compute, { namespace: functionNamespace, table: name }).length
+          ? printFormula(content.compute, { namespace: functionNamespace, table: name, isStored: true })
+              .length
           : 0,
       );
       return [name, Math.max(0, ...lengths)];

@@ -4,10 +4,10 @@ import { functions } from '../../src/functions';
 import { openHeadless } from '../../src/hosts/browser/openHeadless';
 import { createFileWorkbook } from '../../src/hosts/file/createFileWorkbook';
 import { demoSeason } from '../../src/templates/demoGarden';
-import { causesInPlots, plotsTable, plotsTemplate } from '../../src/templates/plots';
+import { findInPlots } from '../../src/templates/findInPlots';
+import { plotsTemplate } from '../../src/templates/plots';
 import { allTemplates, functionNamespace } from '../../src/templates/sheets';
 import { fillSheets } from '../../src/workbook/fillSheets';
-import { findFindings } from '../../src/workbook/findFindings';
 import { isCellError, type CellValue, type WorkbookPort } from '../../src/workbook/port';
 import type { InputRow } from '../../src/workbook/template';
 
@@ -47,7 +47,7 @@ async function fillWith(
   expect(await workbook.settle(60000)).toEqual([]);
   const table = await workbook.readTable('Plots');
   const valueOf = (header: string) => table?.rows[0]?.[table.headers.indexOf(header)];
-  const findings = await findFindings(workbook, plotsTable, 'Notes', causesInPlots);
+  const findings = await findInPlots(workbook);
   return { valueOf, errors: findings.filter(({ kind }) => kind === 'error') };
 }
 

@@ -88,6 +88,15 @@ describe('findFindings', () => {
     expect(await findingsOf(-5, said('Too late.'), 3, '')).toEqual([['Second', 'Too late.']]);
   });
 
+  it('passes over a remark that says no more than an error of the row, and nothing else', async () => {
+    const port = portOver([['A', 1, said('Too late.'), 3, 'Look. Something is wrong. Look again.']]);
+    const found = await findFindings(port, things, 'Remarks', [], ['Something is wrong.']);
+    expect(found.map(({ kind, text }) => [kind, text])).toEqual([
+      ['remark', 'Look. Look again.'],
+      ['error', 'Too late.'],
+    ]);
+  });
+
   it('keeps a remark beside an error, with the row and the cell', async () => {
     const rows: ReadValue[][] = [
       ['A', 1, 2, 3, ''],

@@ -265,6 +265,7 @@ export const sheets = {
       sameName: 'Another plot has this name: give each its own.',
       layoutUnknown: 'Layout not known: choose rows, hills or beds.',
       startUnknown: 'Start not known: choose seed or transplant.',
+      misfit: 'A result of this line is an error: look over what is typed in it, then Season and Crops.',
       startsEarly:
         'Starts before the date of the Season sheet: frost and cold soil are likelier. Cover it, or wait.',
       shortSeason: 'Season too short: see Days to spare. Choose a quicker type or transplants.',

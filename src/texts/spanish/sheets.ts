@@ -269,6 +269,8 @@ export const sheets: Translated['sheets'] = {
       sameName: 'Otra parcela tiene este nombre: dé a cada una el suyo.',
       layoutUnknown: 'Disposición no conocida: elija rows, hills o beds.',
       startUnknown: 'Inicio no conocido: elija seed o transplant.',
+      misfit:
+        'Un resultado de esta línea es un error: revise lo escrito en ella, luego Temporada y Cultivos.',
       startsEarly:
         'Empieza antes de la fecha de Temporada: helada y suelo frío son más probables. Cubra o espere.',
       shortSeason: 'Temporada demasiado corta: vea Días de sobra. Elija un tipo más precoz o almácigo.',

@@ -21,6 +21,7 @@ const takesCells: Readonly<Record<NativeFunction, (index: number) => boolean>> =
   IFERROR: none,
   ISNUMBER: none,
   ISERROR: none,
+  ISERR: none,
   NA: none,
   SUM: all,
   COUNTIF: isFirst,
@@ -95,6 +96,10 @@ function evaluateEager(
       return typeof single(0) === 'number';
     case 'ISERROR':
       return isCellError(single(0));
+    case 'ISERR': {
+      const value = single(0);
+      return isCellError(value) && value.error !== '#N/A';
+    }
     case 'NA':
       return { error: '#N/A', message: null };
     case 'SUM':
