@@ -28,7 +28,7 @@ export interface Remark {
   readonly remark: string;
 }
 
-/** Where a step's formula or number comes from: a key of reference/sources. */
+/** Where a step's formula or number comes from: a key of reference/sources, or of the words for what has none. */
 export interface Citation {
   readonly source: string;
 }

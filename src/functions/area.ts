@@ -8,6 +8,7 @@ export const forPlants = define({
   id: 'AREA.FORPLANTS',
   parameters: [number('plants'), number('row_spacing'), number('plant_spacing'), units],
   result: 'plain',
+  grounds: ['geometry'],
   calculate: ([plants, rowSpacing, plantSpacing, system], record) =>
     areaForPlants(plants, rowSpacing, plantSpacing, system, record),
 });
@@ -29,6 +30,7 @@ export const from = define({
   id: 'AREA.FROM',
   parameters: [number('value'), text('unit'), units],
   result: 'plain',
+  grounds: ['units'],
   calculate: ([value, unit, system], record) => areaFrom(value, unit, system, record),
 });
 

@@ -12,6 +12,7 @@ export const returnAbove = define({
   id: 'BUDGET.RETURN',
   parameters: [number('income'), number('costs')],
   result: 'plain',
+  grounds: ['arithmetic'],
   calculate: ([income, costs], record) => budgetReturn(income, costs, record),
 });
 
@@ -30,6 +31,7 @@ export const priceToBreakEven = define({
   id: 'BUDGET.BREAKEVENPRICE',
   parameters: [number('total_cost'), number('total_yield')],
   result: 'plain',
+  grounds: ['arithmetic'],
   calculate: ([totalCost, totalYield], record) => breakEvenPrice(totalCost, totalYield, record),
 });
 
@@ -48,6 +50,7 @@ export const yieldToBreakEven = define({
   id: 'BUDGET.BREAKEVENYIELD',
   parameters: [number('costs_not_tied_to_yield'), number('price'), optionalNumber('harvest_cost')],
   result: 'plain',
+  grounds: ['arithmetic'],
   calculate: ([costs, price, harvestCost], record) => breakEvenYield(costs, price, harvestCost, record),
 });
 
@@ -72,6 +75,7 @@ export const sensitivity = define({
     optionalNumber('harvest_cost'),
   ],
   result: 'plain',
+  grounds: ['arithmetic'],
   calculate: ([prices, yields, costs, harvestCost], record) => {
     const table = returnTable(prices, yields, costs, harvestCost, record);
     return [
@@ -103,6 +107,7 @@ export const pickHours = define({
   id: 'BUDGET.PICKHOURS',
   parameters: [number('row_length'), number('picks'), number('rate')],
   result: 'plain',
+  grounds: ['arithmetic'],
   calculate: ([rowLength, picks, rate], record) => pickingHours(rowLength, picks, rate, record),
 });
 

@@ -10,6 +10,7 @@ export const verdict = define({
   id: 'CHECK.ANSWER',
   parameters: [answerOf('answer'), answerOf('correct'), optionalNumber('tolerance')],
   result: 'plain',
+  grounds: ['judgement'],
   calculate: ([answer, correct, tolerance], record) =>
     sayJudgement(judgeAnswer(answer, correct, tolerance, record), correct),
 });
@@ -44,7 +45,7 @@ export const working = define({
   id: 'CHECK.WORKING',
   parameters: call,
   result: 'plain',
-  calculate: ([name, ...args]) => workingRows(name, args),
+  calculate: ([name, ...args], record) => workingRows(name, args, record),
 });
 
 /**
@@ -93,7 +94,7 @@ export const slip = define({
   id: 'CHECK.SLIP',
   parameters: [answerOf('answer'), ...call],
   result: 'plain',
-  calculate: ([answer, name, ...args]) => saySlip(answer, name, args),
+  calculate: ([answer, name, ...args], record) => saySlip(answer, name, args, record),
 });
 
 /**

@@ -1,4 +1,4 @@
-/** A publication as the product cites it; the words that stand where there is none pass through. */
+/** A publication as the product cites it, or what stands where there is none. */
 import { sources, type SourceId } from '../reference/sources';
 import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
@@ -7,7 +7,9 @@ import { sayCitation } from '../texts/sayCitation';
 const isSource = (ground: string): ground is SourceId => Object.hasOwn(sources, ground);
 
 export function sayGround(ground: string): string {
-  return isSource(ground) ? sayCitation(sources[ground]) : ground;
+  if (isSource(ground)) return sayCitation(sources[ground]);
+  const { grounds } = catalogue.citations;
+  return Object.hasOwn(grounds, ground) ? grounds[ground as keyof typeof grounds] : ground;
 }
 
 /** All grounds of a figure in one line, with the remark on it where there is one. */

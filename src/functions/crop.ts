@@ -33,6 +33,7 @@ export const name = define({
   id: 'CROP.NAME',
   parameters: [text('crop')],
   result: 'plain',
+  grounds: ['own list'],
   calculate: ([crop]) => findCrop(crop).name,
 });
 
@@ -50,6 +51,7 @@ export const source = define({
   id: 'CROP.SOURCE',
   parameters: [text('crop'), text('trait')],
   result: 'plain',
+  grounds: ['own list'],
   calculate: ([cropName, traitName]) => {
     const { grounds, note } = cropGrounds(findCrop(cropName), findTrait(traitName));
     return sayGrounds(grounds, note);
@@ -71,6 +73,7 @@ export const list = define({
   id: 'CROP.LIST',
   parameters: [],
   result: 'plain',
+  grounds: ['own list'],
   calculate: () => cropNames.map((name) => [name]),
 });
 
@@ -88,6 +91,7 @@ export const traitList = define({
   id: 'CROP.TRAITS',
   parameters: [],
   result: 'plain',
+  grounds: ['own list'],
   calculate: () => Object.keys(traits).map((name) => [name]),
 });
 

@@ -15,6 +15,7 @@ export const setOut = define({
   id: 'DATE.SETOUT',
   parameters: [day('last_frost', 'spring'), optionalNumber('days_after')],
   result: 'day',
+  grounds: ['common practice, no source'],
   calculate: ([lastFrost, daysAfter], record) => setOutDate(lastFrost, daysAfter, record),
 });
 
@@ -33,6 +34,7 @@ export const startTransplants = define({
   id: 'DATE.STARTTRANSPLANTS',
   parameters: [day('set_out', 'spring'), optionalNumber('weeks')],
   result: 'day',
+  grounds: ['vce-transplants'],
   calculate: ([setOutDay, weeks], record) => transplantStartDate(setOutDay, weeks, record),
 });
 
@@ -51,6 +53,7 @@ export const hardenOff = define({
   id: 'DATE.HARDENOFF',
   parameters: [day('set_out', 'spring'), optionalNumber('days')],
   result: 'day',
+  grounds: ['common practice, no source'],
   calculate: ([setOutDay, days], record) => hardeningStartDate(setOutDay, days, record),
 });
 
@@ -69,6 +72,7 @@ export const firstSowing = define({
   id: 'DATE.FIRSTSOWING',
   parameters: [day('last_frost', 'spring'), optionalNumber('days_after')],
   result: 'day',
+  grounds: ['common practice, no source'],
   calculate: ([lastFrost, daysAfter], record) => firstSowingDate(lastFrost, daysAfter, record),
 });
 
@@ -128,6 +132,7 @@ export const firstPick = define({
     optionalNumber('fall_days'),
   ],
   result: 'day',
+  grounds: ['common practice, no source'],
   calculate: ([start, daysToMaturity, method, basis, transplantGain, fallDays], record) =>
     firstPickDate(start, daysToMaturity, method, basis, transplantGain, fallDays, record),
 });
@@ -158,6 +163,7 @@ export const lastPick = define({
   id: 'DATE.LASTPICK',
   parameters: [day('first_pick', 'spring'), number('harvest_days'), optionalDay('first_frost', 'fall')],
   result: 'day',
+  grounds: ['convention'],
   calculate: ([firstPickDay, harvestDays, firstFrost], record) =>
     lastPickDate(firstPickDay, harvestDays, firstFrost, record),
 });
@@ -183,6 +189,7 @@ export const coverOff = define({
     optionalChoice('flower_type', flowerTypes),
   ],
   result: 'day',
+  grounds: ['arithmetic'],
   calculate: ([firstPickDay, crop, flowerToPick, flowerType], record) =>
     rowCoverOffDate(firstPickDay, crop, flowerToPick, flowerType, record),
 });

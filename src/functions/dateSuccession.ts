@@ -7,6 +7,7 @@ export const succession = define({
   id: 'DATE.SUCCESSION',
   parameters: [day('first', 'spring'), day('last', 'fall'), number('every_days')],
   result: 'day',
+  grounds: ['arithmetic'],
   calculate: ([first, last, everyDays], record) =>
     successionDates(first, last, everyDays, record).map((date) => [date]),
 });

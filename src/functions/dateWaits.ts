@@ -8,6 +8,7 @@ export const afterSpray = define({
   id: 'DATE.AFTERSPRAY',
   parameters: [day('spray_date', 'spring'), number('label_days')],
   result: 'day',
+  grounds: ['arithmetic'],
   calculate: ([sprayDate, labelDays], record) => pickAfterSpray(sprayDate, labelDays, record),
 });
 

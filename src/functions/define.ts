@@ -4,6 +4,8 @@
  */
 import { CalcError, notAvailableCodes, refuse, type Problem } from '../calc/errors';
 import type { Entry, Recorder } from '../calc/working';
+import type { SourceId } from '../reference/sources';
+import type { catalogue } from '../texts/catalogue';
 import { dayOfSerial, serialOfDay } from '../workbook/serialDate';
 import { sayProblem } from './wording';
 
@@ -40,6 +42,8 @@ interface Specification<P extends readonly Parameter<unknown>[]> {
   readonly id: string;
   readonly parameters: readonly [...P];
   readonly result: ResultKind;
+  /** What an answer stands on where its calculation notes no publication; what its defaults stand on, when left out. */
+  readonly grounds?: readonly (SourceId | keyof typeof catalogue.citations.grounds)[];
   calculate(values: ValuesOf<P>, record?: Recorder): Scalar | Scalar[][];
 }
 
@@ -52,7 +56,7 @@ export interface FunctionDefinition {
   read(args: readonly unknown[]): readonly unknown[];
   /** The bare calculation on arguments that were read: day numbers where the result is days. @throws CalcError */
   calculate(values: readonly unknown[]): Scalar | Scalar[][];
-  /** Runs with the working recorded; the steps up to a refusal are kept. */
+  /** Runs with the working recorded: of an answer a source at least, of a refusal the steps up to it. */
   explain(args: readonly unknown[]): {
     readonly outcome: CellOutcome | CellFault;
     readonly entries: readonly Entry[];
@@ -62,7 +66,7 @@ export interface FunctionDefinition {
 export function define<P extends readonly Parameter<unknown>[]>(
   specification: Specification<P>,
 ): FunctionDefinition {
-  const { id, parameters, result, calculate } = specification;
+  const { id, parameters, result, grounds, calculate } = specification;
   function read(args: readonly unknown[]): ValuesOf<P> {
     checkNumberOfArguments({ id, parameters }, args);
     return parameters.map((parameter, i) => parameter.read(args[i])) as ValuesOf<P>;
@@ -84,7 +88,11 @@ export function define<P extends readonly Parameter<unknown>[]>(
     run: (args) => compute(args),
     explain(args) {
       const entries: Entry[] = [];
-      return { outcome: compute(args, (entry) => entries.push(entry)), entries };
+      const outcome = compute(args, (entry) => entries.push(entry));
+      if ('error' in outcome || entries.some((entry) => 'source' in entry)) return { outcome, entries };
+      const stoodOn: readonly string[] =
+        grounds ?? entries.flatMap((entry) => ('assumed' in entry ? entry.ground : []));
+      return { outcome, entries: [...entries, ...stoodOn.map((source) => ({ source }))] };
     },
   };
 }

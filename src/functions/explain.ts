@@ -35,6 +35,8 @@ export interface CallWorking {
   /** Of the answer; "" for what has none. */
   readonly unit: string;
   readonly isRefused: boolean;
+  /** Whether the numbers that it gives are dates. */
+  readonly isDate: boolean;
   readonly effects: readonly Effect[];
 }
 
@@ -82,6 +84,7 @@ export function explainCall(definition: FunctionDefinition, args: readonly unkno
     result: sayOutcome(outcome),
     unit: !('error' in outcome) && typeof outcome.value === 'number' ? sayUnit(unit, outcome.value) : '',
     isRefused: 'error' in outcome,
+    isDate,
     effects: varyInputs(definition, args).map(({ name, holds, variations, effect }) => ({
       name: sayQuantityName(name),
       matters: effect > 0,
@@ -101,7 +104,9 @@ export function sayInputs({ parameters }: FunctionDefinition, args: readonly unk
 function sayOutcome(outcome: CellOutcome | CellFault): string {
   if ('error' in outcome) return outcome.message;
   const { value, pattern } = outcome;
-  return Array.isArray(value) ? sayArgument(value, false) : sayValue(value, pattern !== undefined);
+  return Array.isArray(value)
+    ? sayArgument(value, pattern !== undefined)
+    : sayValue(value, pattern !== undefined);
 }
 
 /** @param isDate numbers are serials */

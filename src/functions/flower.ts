@@ -38,6 +38,7 @@ export const males = define({
   id: 'FLOWER.MALESPERFEMALE',
   parameters: [number('female_share')],
   result: 'plain',
+  grounds: ['arithmetic'],
   calculate: ([femaleShare], record) => malesPerFemale(femaleShare, record),
 });
 

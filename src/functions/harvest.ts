@@ -9,6 +9,7 @@ export const yieldOfRow = define({
   id: 'HARVEST.YIELD',
   parameters: [number('row_length'), number('yield_per_100'), optionalNumber('marketable')],
   result: 'plain',
+  grounds: ['arithmetic'],
   calculate: ([rowLength, yieldPer100, marketable], record) =>
     rowYield(rowLength, yieldPer100, marketable, record),
 });
@@ -50,6 +51,7 @@ export const forecast = define({
   id: 'HARVEST.FORECAST',
   parameters: [number('fruit_per_plant'), number('plants'), number('fruit_weight')],
   result: 'plain',
+  grounds: ['arithmetic'],
   calculate: ([fruitPerPlant, plants, fruitWeight], record) =>
     harvestForecast(fruitPerPlant, plants, fruitWeight, record),
 });

@@ -81,7 +81,10 @@ function readNumber(value: number | string | boolean, name: string, row?: number
 function readAnswer(value: number | string | boolean): number | string | boolean {
   if (typeof value !== 'string') return value;
   const day = dayOfIso(value);
-  return day === null ? (numberIn(value) ?? value.trim()) : serialOfDay(day);
+  if (day !== null) return serialOfDay(day);
+  const number = numberIn(value);
+  // 1e400 is beyond all numbers: no answer, and no distance from one.
+  return number !== null && Number.isFinite(number) ? number : value.trim();
 }
 
 function readText(value: number | string | boolean): string {

@@ -12,6 +12,7 @@ export const density = define({
   id: 'PLANTS.DENSITY',
   parameters: [number('row_spacing'), number('plant_spacing'), units],
   result: 'plain',
+  grounds: ['farm-rule-book'],
   calculate: ([rowSpacing, plantSpacing, system], record) =>
     plantsPerLand(rowSpacing, plantSpacing, system, record),
 });
@@ -27,6 +28,7 @@ export const inRows = define({
     units,
   ],
   result: 'plain',
+  grounds: ['geometry'],
   calculate: ([length, width, rowSpacing, plantSpacing, edge, system], record) =>
     plantsInRows(length, width, rowSpacing, plantSpacing, system, edge, record),
 });
@@ -43,6 +45,7 @@ export const inHills = define({
     units,
   ],
   result: 'plain',
+  grounds: ['geometry'],
   calculate: ([length, width, hillSpacing, plantsPerHill, pattern, rowSpacing, system], record) =>
     plantsInHills(length, width, hillSpacing, plantsPerHill, system, pattern, rowSpacing, record),
 });
@@ -59,6 +62,7 @@ export const inBeds = define({
     units,
   ],
   result: 'plain',
+  grounds: ['geometry'],
   calculate: ([length, width, bedWidth, pathWidth, rowsPerBed, plantSpacing, system], record) =>
     plantsInBeds(length, width, bedWidth, pathWidth, rowsPerBed, plantSpacing, system, record),
 });

@@ -7,6 +7,7 @@ export const forYield = define({
   id: 'PLANTS.FORYIELD',
   parameters: [number('wanted_yield'), number('yield_per_plant')],
   result: 'plain',
+  grounds: ['arithmetic'],
   calculate: ([wantedYield, yieldPerPlant], record) => plantsForYield(wantedYield, yieldPerPlant, record),
 });
 

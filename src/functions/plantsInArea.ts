@@ -7,6 +7,7 @@ export const inArea = define({
   id: 'PLANTS.INAREA',
   parameters: [number('area'), number('row_spacing'), number('plant_spacing'), units],
   result: 'plain',
+  grounds: ['geometry'],
   calculate: ([area, rowSpacing, plantSpacing, system], record) =>
     plantsInArea(area, rowSpacing, plantSpacing, system, record),
 });

@@ -9,6 +9,7 @@ export const forPlants = define({
   id: 'ROW.FORPLANTS',
   parameters: [number('plants'), number('plant_spacing'), units],
   result: 'plain',
+  grounds: ['geometry'],
   calculate: ([plants, plantSpacing, system], record) => rowForPlants(plants, plantSpacing, system, record),
 });
 
@@ -28,6 +29,7 @@ export const inArea = define({
   id: 'ROW.INAREA',
   parameters: [number('area'), number('row_spacing'), units],
   result: 'plain',
+  grounds: ['geometry'],
   calculate: ([area, rowSpacing, system], record) => rowInArea(area, rowSpacing, system, record),
 });
 
@@ -47,6 +49,7 @@ export const forDemand = define({
   id: 'ROW.FORDEMAND',
   parameters: [number('wanted_per_week'), number('yield_per_100'), number('picking_weeks')],
   result: 'plain',
+  grounds: ['arithmetic'],
   calculate: ([wantedPerWeek, yieldPer100, pickingWeeks], record) =>
     rowForDemand(wantedPerWeek, yieldPer100, pickingWeeks, record),
 });

@@ -5,9 +5,10 @@ import { likelySlip } from '../calc/check/likelySlip';
 import type { Given, Slip } from '../calc/check/slip';
 import { CalcError, refuse } from '../calc/errors';
 import { unitSystems, type UnitSystem } from '../calc/units/units';
-import type { Quantity } from '../calc/working';
+import type { Quantity, Recorder } from '../calc/working';
 import { slips } from '../texts/slips';
 import { fill } from '../texts/fill';
+import { whyNotNumber } from '../workbook/parseNumber';
 import { dayOfSerial, serialOfDay } from '../workbook/serialDate';
 import type { FunctionDefinition } from './define';
 import { sayName } from './explain';
@@ -20,10 +21,12 @@ const texts = slips;
 /**
  * @param name of the function, as findFunction takes it
  * @param args of the call, as they come out of cells
+ * @param record told of the steps of the call
  * @throws CalcError unknownFunction, listOfAnswers, tooLarge, and what the function itself refuses
  */
-export function saySlip(answer: Quantity, name: string, args: readonly unknown[]): string {
+export function saySlip(answer: Quantity, name: string, args: readonly unknown[], record?: Recorder): string {
   const definition = findFunction(name);
+  if (record !== undefined) definition.explain(args).entries.forEach(record);
   const values = definition.read(args);
   const right = answerOf(definition, values);
   // A day stays a day number, as calc has it.
@@ -35,13 +38,22 @@ export function saySlip(answer: Quantity, name: string, args: readonly unknown[]
     definition.result === 'day' && typeof right === 'number' ? serialOfDay(right) : right,
   );
   if (judgement.verdict === 'right') return said;
-  if (typeof right !== 'number' || typeof meant !== 'number') return said;
+  if (typeof right !== 'number') return said;
+  if (typeof meant !== 'number') {
+    return definition.result === 'day' ? texts.dateWanted : texts.notRead[whyNotRead(meant)];
+  }
 
   const likely = likelySlip(meant, wrongFigures(definition, values, right));
   if (typeof likely !== 'string') return saySentence(likely, givenOf(definition, values));
   if (likely === 'none' && definition.result === 'day' && !mayBeDate(answer)) return texts.dateWanted;
   const isDateForNumber = definition.result !== 'day' && mayBeDate(answer) && !mayBeDate(right);
   return fill(texts[likely === 'none' && isDateForNumber ? 'numberWanted' : likely], { judgement: said });
+}
+
+/** What keeps an answer from being a number. */
+function whyNotRead(answer: Quantity): keyof typeof texts.notRead {
+  const typed = String(answer);
+  return /^[+-]?\d[\d.]*\s*\p{L}[^\d]*$/u.test(typed) ? 'unitBehind' : whyNotNumber(typed, false);
 }
 
 /** What the slips known here give with a call: day numbers where its result is a day. */

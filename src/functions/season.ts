@@ -8,6 +8,7 @@ export const days = define({
   id: 'SEASON.DAYS',
   parameters: [day('last_frost', 'spring'), day('first_frost', 'fall')],
   result: 'plain',
+  grounds: ['convention'],
   calculate: ([lastFrost, firstFrost], record) => computeDays(lastFrost, firstFrost, record),
 });
 
@@ -26,6 +27,7 @@ export const spare = define({
   id: 'SEASON.SPARE',
   parameters: [day('last_frost', 'spring'), day('first_frost', 'fall'), number('days_needed')],
   result: 'plain',
+  grounds: ['convention'],
   calculate: ([lastFrost, firstFrost, daysNeeded], record) =>
     computeSpare(lastFrost, firstFrost, daysNeeded, record),
 });

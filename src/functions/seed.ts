@@ -16,6 +16,7 @@ export const needed = define({
     optionalNumber('tested'),
   ],
   result: 'plain',
+  grounds: ['independent seeds'],
   calculate: ([plants, germination, emergence, assurance, tested], record) =>
     seedsNeeded(plants, germination, emergence, assurance, tested, record),
 });
@@ -29,6 +30,7 @@ export const perHill = define({
     optionalNumber('assurance'),
   ],
   result: 'plain',
+  grounds: ['independent seeds'],
   calculate: ([plants, germination, emergence, assurance], record) =>
     seedsPerHill(plants, germination, emergence, assurance, record),
 });
@@ -37,6 +39,7 @@ export const chance = define({
   id: 'SEED.CHANCE',
   parameters: [number('seeds'), number('plants'), number('germination'), optionalNumber('field_emergence')],
   result: 'plain',
+  grounds: ['independent seeds'],
   calculate: ([seeds, plants, germination, emergence], record) =>
     chanceOfStand(seeds, plants, germination, emergence, record),
 });

@@ -28,6 +28,7 @@ export const packCost = define({
   id: 'SEED.PACKCOST',
   parameters,
   result: 'plain',
+  grounds: ['arithmetic'],
   calculate: (values, record) => orderOf(values, record).cost,
 });
 
@@ -55,6 +56,7 @@ export const packList = define({
   id: 'SEED.PACKLIST',
   parameters,
   result: 'plain',
+  grounds: ['arithmetic'],
   calculate: (values, record) =>
     orderOf(values, record)
       .packs.map((packs) => fill(catalogue.orders.packs, { ...packs }))

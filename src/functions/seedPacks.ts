@@ -8,6 +8,7 @@ export const packs = define({
   id: 'SEED.PACKS',
   parameters: [number('seeds'), numbers('pack_sizes'), numbers('pack_prices')],
   result: 'plain',
+  grounds: ['arithmetic'],
   calculate: ([seeds, sizes, prices], record) => {
     const order = cheapestPacks(seeds, sizes, prices, record);
     return [

@@ -9,6 +9,7 @@ export const count = define({
   id: 'STAND.COUNT',
   parameters: [number('plants_standing'), number('row_length'), number('plant_spacing'), units],
   result: 'plain',
+  grounds: ['arithmetic'],
   calculate: ([plantsStanding, rowLength, plantSpacing, system], record) =>
     standingShare(plantsStanding, rowLength, plantSpacing, system, record),
 });
@@ -36,6 +37,7 @@ export const replant = define({
     optionalNumber('least_stand'),
   ],
   result: 'plain',
+  grounds: ['judgement'],
   calculate: ([stand, today, lastPlanting, leastStand], record) =>
     catalogue.standVerdicts[replantVerdict(stand, today, lastPlanting, leastStand, record)],
 });

@@ -16,6 +16,7 @@ export const soilOfHills = define({
     units,
   ],
   result: 'plain',
+  grounds: ['geometry'],
   calculate: ([count, diameter, height, shape, system], record) =>
     hillSoil(count, diameter, height, shape, system, record),
 });
@@ -38,6 +39,7 @@ export const fertilizer = define({
   id: 'SUPPLY.FERTILIZER',
   parameters: [number('area'), number('rate'), number('grade'), units],
   result: 'plain',
+  grounds: ['arithmetic'],
   calculate: ([area, rate, grade, system], record) => fertilizerForArea(area, rate, grade, system, record),
 });
 
@@ -58,6 +60,7 @@ export const cover = define({
   id: 'SUPPLY.COVER',
   parameters: [number('rows'), number('row_length'), number('end_tuck'), units],
   result: 'plain',
+  grounds: ['geometry'],
   calculate: ([rows, rowLength, endTuck, system], record) =>
     coverLength(rows, rowLength, endTuck, system, record),
 });
@@ -79,6 +82,7 @@ export const trellis = define({
   id: 'SUPPLY.TRELLIS',
   parameters: [number('row_length'), number('post_spacing'), optionalNumber('rows'), units],
   result: 'plain',
+  grounds: ['geometry'],
   calculate: ([rowLength, postSpacing, rows, system], record) =>
     trellisPosts(rowLength, postSpacing, rows, system, record),
 });

@@ -9,6 +9,7 @@ export const water = define({
   id: 'SUPPLY.WATER',
   parameters: [number('area'), number('depth'), units],
   result: 'plain',
+  grounds: ['units'],
   calculate: ([area, depth, system], record) => waterForDepth(area, depth, system, record),
 });
 

@@ -15,6 +15,7 @@ export const cells = define({
     optionalNumber('assurance'),
   ],
   result: 'plain',
+  grounds: ['independent seeds'],
   calculate: ([plants, germination, seedsPerCell, culls, assurance], record) =>
     cellsNeeded(plants, germination, seedsPerCell, culls, assurance, record),
 });
@@ -43,6 +44,7 @@ export const count = define({
   id: 'TRAY.COUNT',
   parameters: [number('cells'), number('cells_per_tray')],
   result: 'plain',
+  grounds: ['arithmetic'],
   calculate: ([wanted, cellsPerTray], record) => traysNeeded(wanted, cellsPerTray, record),
 });
 
@@ -61,6 +63,7 @@ export const mix = define({
   id: 'TRAY.MIX',
   parameters: [number('cells'), number('cell_volume'), units],
   result: 'plain',
+  grounds: ['units'],
   calculate: ([wanted, cellVolume, system], record) => mixForCells(wanted, cellVolume, system, record),
 });
 

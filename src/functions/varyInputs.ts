@@ -1,6 +1,7 @@
-/** What an answer becomes when one input alone is a little different, for each input that is a number or a date. */
+/** What an answer becomes when one input alone is a little different, for each input that is a number or a date, defaults among them. */
 import { CalcError, type Problem } from '../calc/errors';
 import { daysPerWeek } from '../calc/units/units';
+import type { Quantity } from '../calc/working';
 import { serialOfDay } from '../workbook/serialDate';
 import type { FunctionDefinition, Parameter, Scalar } from './define';
 
@@ -28,10 +29,19 @@ export function varyInputs(definition: FunctionDefinition, args: readonly unknow
   const answer = definition.run(args);
   if ('error' in answer || Array.isArray(answer.value)) return [];
   const { value: base } = answer;
+  const assumed = new Map(
+    definition
+      .explain(args)
+      .entries.flatMap((entry) => ('assumed' in entry ? [[entry.assumed, entry.value] as const] : [])),
+  );
   const varied = definition.parameters.flatMap(({ name, holds, read }, index): VariedInput[] => {
-    const given = holds === undefined ? null : numberIn(read, args[index], holds);
+    const given =
+      holds === undefined
+        ? null
+        : (numberIn(read, args[index], holds) ?? numberAssumed(assumed.get(name), holds));
     if (holds === undefined || given === null) return [];
-    const withOther = (other: number): unknown[] => args.map((arg, i) => (i === index ? other : arg));
+    const withOther = (other: number): unknown[] =>
+      definition.parameters.map((_, i) => (i === index ? other : args[i]));
     const attempt: Attempt = (other) => problemWith(definition, withOther(other));
     const variations = othersNear(given, holds, name, attempt).map((other): Variation => {
       const outcome = definition.run(withOther(other));
@@ -47,6 +57,12 @@ export function varyInputs(definition: FunctionDefinition, args: readonly unknow
 /** The one number that is given, null for none. What cannot be read is refused by the function itself. */
 function numberIn(read: Parameter<unknown>['read'], raw: unknown, holds: 'number' | 'date'): number | null {
   const value = read(raw);
+  if (typeof value !== 'number') return null;
+  return holds === 'date' ? serialOfDay(value) : value;
+}
+
+/** The default that stood in for what was left out. */
+function numberAssumed(value: Quantity | undefined, holds: 'number' | 'date'): number | null {
   if (typeof value !== 'number') return null;
   return holds === 'date' ? serialOfDay(value) : value;
 }

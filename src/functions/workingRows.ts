@@ -1,4 +1,5 @@
 /** The working of a call as rows of cells. */
+import type { Recorder } from '../calc/working';
 import { catalogue } from '../texts/catalogue';
 import { checkNumberOfArguments, type Scalar } from './define';
 import { explain, type WorkingLine } from './explain';
@@ -6,12 +7,17 @@ import { findFunction } from './findFunction';
 
 const texts = catalogue.working;
 
-/** @throws CalcError unknownFunction, tooManyArguments; what the function itself refuses is the last row */
-export function workingRows(name: string, args: readonly unknown[]): Scalar[][] {
+/**
+ * @param record told of the steps of the call as if they were its own
+ * @throws CalcError unknownFunction, tooManyArguments; what the function itself refuses is the last row
+ */
+export function workingRows(name: string, args: readonly unknown[], record?: Recorder): Scalar[][] {
   const definition = findFunction(name);
   checkNumberOfArguments(definition, args);
+  if (record !== undefined) definition.explain(args).entries.forEach(record);
   const lines = explain(definition, args);
-  return lines.length > 0 ? lines.map(rowOf) : [note(texts.remark, texts.noSteps)];
+  const isLookedUp = lines.every(({ kind }) => kind === 'source');
+  return [...(isLookedUp ? [note(texts.remark, texts.noSteps)] : []), ...lines.map(rowOf)];
 }
 
 function rowOf({ kind, title, formula, numbersPutIn, result, unit, rounding }: WorkingLine): Scalar[] {

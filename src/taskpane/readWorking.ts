@@ -5,6 +5,7 @@
 import type { CallWorking } from '../functions/explain';
 import { withLaterHomework } from '../templates/homework';
 import { knownTemplates, functionNamespace } from '../templates/sheets';
+import { inUnits } from './inUnits';
 import type { FunctionHelp } from '../workbook/functionHelp';
 import { isCellError, type Area, type LiveWorkbook, type ReadValue } from '../workbook/port';
 import {
@@ -71,8 +72,10 @@ export async function readWorking(
     const text = described.find((one) => one.id === id);
     const given = values.map((one) => one?.value);
     const said = sayInputs(id, given);
-    const inputs = (text?.parameters ?? []).map(({ description }, index) => ({
-      description,
+    const parameters = text?.parameters ?? [];
+    const system = systemOf(given[parameters.findIndex(({ name }) => name === 'units')]);
+    const inputs = parameters.map(({ name, description }, index) => ({
+      description: system === null || name === 'units' ? description : inUnits(description, system),
       value: values[index] === null ? null : (said[index] ?? ''),
       argument: args[index] ?? null,
     }));
@@ -81,6 +84,14 @@ export async function readWorking(
   });
   const another = result === undefined || isSame(shown, result) ? undefined : result;
   return { at, shown, another, calls: explained, notFollowed };
+}
+
+/** Left out or blank it is "us"; null for what cannot be told. Without such a parameter units are never two. */
+function systemOf(given: unknown): 'us' | 'metric' | null {
+  const [first] = [given].flat(2) as unknown[];
+  if (first === undefined || first === null || first === 0) return 'us';
+  const name = typeof first === 'string' ? first.trim().toLowerCase() : null;
+  return name === '' || name === 'us' ? 'us' : name === 'metric' ? 'metric' : null;
 }
 
 /** A formula that points at an empty cell shows 0; hosts differ in the last digits and on what an error says. */

@@ -1,5 +1,6 @@
 /** The working of a cell on the page. */
 import { addressOf, type NamedCells } from '../workbook/formulaCells';
+import { dayOfIso, dayOfSerial, isoOfDay } from '../workbook/serialDate';
 import { isCellError, type Area, type ReadValue } from '../workbook/port';
 import type { CallWorking, Effect, WorkingLine } from '../functions/explain';
 import { catalogue } from '../texts/catalogue';
@@ -15,13 +16,14 @@ type Reveal = (area: Area) => void;
 /** One result, then each call; the innermost first, as they are worked out. */
 export function workingView(working: Working, reveal: Reveal): HTMLElement[] {
   const { at, shown, another, calls, notFollowed } = working;
+  const isDate = calls.some((call) => call.isAsked !== false && call.working?.isDate === true);
   const there = linkTo(at, fill(words.shown, { cell: sayCell(at) }), reveal);
-  const answer = pair(there, sayValue(shown));
+  const answer = pair(there, sayValue(shown, isDate));
   return [
     answer,
     ...(another === undefined
       ? []
-      : [element('p', { class: 'wrong' }, fill(words.another, { result: sayValue(another) }))]),
+      : [element('p', { class: 'wrong' }, fill(words.another, { result: sayValue(another, isDate) }))]),
     ...calls.map((call) => callView(call, reveal)),
     ...(notFollowed.length === 0
       ? []
@@ -38,9 +40,14 @@ export function sayCell(area: Area): string {
   return fill(words.inputs.ofCells, { sheet: area.sheet, cell: addressOf(area) });
 }
 
-function sayValue(value: ReadValue): string {
+/** Days between dates, which a formula with dates may give as well, are no day of this century. */
+const firstDate = dayOfIso('2000-01-01') ?? 0;
+
+function sayValue(value: ReadValue, isDate: boolean): string {
   if (isCellError(value)) return value.error;
   if (value === null || value === '') return words.blank;
+  const day = isDate && typeof value === 'number' ? dayOfSerial(value) : null;
+  if (day !== null && day >= firstDate) return isoOfDay(Math.floor(day));
   return String(typeof value === 'number' ? Number(value.toPrecision(12)) : value);
 }
 

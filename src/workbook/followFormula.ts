@@ -86,6 +86,9 @@ export function followFormula(
       case 'array':
         return { kind: 'list', rows: part.rows };
       case 'operation':
+        // Both first, so that of two sides that cannot be followed each is noted.
+        tried(part.left);
+        tried(part.right);
         return plainValue(applyOperator(part.operator, single(part.left), single(part.right)));
       case 'call':
         return idOf(part) === null ? callNative(part) : callOurs(part);

@@ -104,7 +104,7 @@ describe('CHECK.WORKING', () => {
     const assured = working('SEED.NEEDED', 100, 0.8, 1, 0.95);
     for (const nothing of [...leftOut, [[null]], [['']]]) {
       const rows = working('SEED.NEEDED', 100, 0.8, nothing, 0.95);
-      expect(rows.find(([title]) => title === 'seeds to sow for the assurance')).toEqual(assured.at(-1));
+      expect(rows.find(([title]) => title === 'seeds to sow for the assurance')).toEqual(assured.at(-2));
       expect(rows).toContainEqual(['assumed: field emergence', 1, '', '', '', 'judgement']);
       expect(working('SEED.NEEDED', 100, 0.8, nothing, 0.95, nothing, nothing)).toEqual(rows);
     }
@@ -117,6 +117,7 @@ describe('CHECK.WORKING', () => {
       ['cost of one size', 7],
       ['cost of one size', 20],
       ['cost of the order', 27],
+      ['source', ''],
     ]);
   });
 
@@ -129,9 +130,19 @@ describe('CHECK.WORKING', () => {
     expect(rows.at(-1)?.at(-1)).toMatch(/Sow earlier/);
   });
 
+  test('the working of a check is that of the call it checks', () => {
+    const call = ['SEED.NEEDED', 100, 0.8, null, 0.95];
+    const entries = (id: string, ...args: unknown[]) => functions.get(id)?.explain(args).entries;
+    const steps = entries('SEED.NEEDED', ...call.slice(1));
+    expect(steps?.length).toBeGreaterThan(2);
+    expect(entries('CHECK.SLIP', 125, ...call)).toEqual(steps);
+    expect(entries('CHECK.WORKING', ...call)).toEqual(steps);
+  });
+
   test('a function without steps says so', () => {
     expect(working('CROP.LIST')).toEqual([
       ['note', '', '', '', '', 'This is looked up, not calculated: there are no steps.'],
+      ['source', '', '', '', '', 'list of this project'],
     ]);
   });
 

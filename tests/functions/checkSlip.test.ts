@@ -191,6 +191,21 @@ describe('a slip is named by what it gives', () => {
 });
 
 describe('what is not named', () => {
+  test('what cannot be read as the number wanted, with what keeps it from being one', () => {
+    const read = (answer: unknown): unknown => slipOf(answer, 'SEED.NEEDED', 100, 0.8);
+    const { notRead } = slips;
+    expect(read('125,5')).toBe(notRead.commaInNumber);
+    expect(read('1,250')).toBe(notRead.commaInNumber);
+    expect(read('22.85 hours')).toBe(notRead.unitBehind);
+    expect(read('125seeds')).toBe(notRead.unitBehind);
+    expect(read('$125')).toBe(notRead.currencySign);
+    for (const odd of ['many', '1e400', '-1e400', true]) {
+      expect(read(odd), String(odd)).toBe(notRead.notANumber);
+    }
+    expect(slipOf('soon', 'DATE.SETOUT', '2026-05-02')).toBe(slips.dateWanted);
+    expect(read('')).toMatch(/^#VALUE! .*missing/);
+  });
+
   test('a right answer is right, by the same rule as CHECK.ANSWER', () => {
     expect(slipOf(125, 'SEED.NEEDED', 100, 0.8)).toBe('right');
     expect(slipOf(0.942, 'SEED.CHANCE', 5, 3, 0.8)).toBe('right');
@@ -205,9 +220,6 @@ describe('what is not named', () => {
     // 14 days after 2 May is 16 May.
     expect(slipOf('2026-05-19', 'DATE.SETOUT', '2026-05-02')).toBe(
       'too high by 3 (of dates: 3 days late). No slip that is known here gives this answer.',
-    );
-    expect(slipOf('many', 'SEED.NEEDED', 100, 0.8)).toBe(
-      'not right: a number is wanted, or a date such as 2026-05-16',
     );
     expect(slipOf('keep', 'STAND.REPLANT', 0.66, '2026-06-01', '2026-07-07')).toBe(
       'not right: another word is wanted',

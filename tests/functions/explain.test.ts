@@ -46,6 +46,15 @@ describe('explain', () => {
         unit: 'per acre',
         rounding: '',
       },
+      {
+        kind: 'source',
+        title: expect.stringContaining('Farm and Garden Rule-Book'),
+        formula: '',
+        numbersPutIn: '',
+        result: '',
+        unit: '',
+        rounding: '',
+      },
     ]);
   });
 
@@ -55,8 +64,12 @@ describe('explain', () => {
       ['first pick 2026-09-25, number of harvest days 21', '2026-10-16'],
       ['end of the harvest 2026-10-16, first frost 2026-10-10', '2026-10-09'],
       ['', ''],
+      ['', ''],
     ]);
-    expect(lines.at(-1)).toMatchObject({ kind: 'remark', title: 'Frost ends this harvest before its time.' });
+    expect(lines.slice(-2)).toMatchObject([
+      { kind: 'remark', title: 'Frost ends this harvest before its time.' },
+      { kind: 'source', title: 'project convention, no source' },
+    ]);
   });
 
   test('a default is named with its value, unit and ground', () => {

@@ -64,6 +64,7 @@ describe('SEED.PACKCOST and SEED.PACKLIST', () => {
       ['cost of one size', '7'],
       ['cost of one size', '20'],
       ['cost of the order', '27'],
+      ['arithmetic, no source', ''],
     ]);
   });
 });

@@ -67,6 +67,7 @@ describe('SEED.PACKS', () => {
       ['cost of one size', 'packs of 100 seeds × price of a pack', '7'],
       ['cost of one size', 'packs of 1000 seeds × price of a pack', '20'],
       ['cost of the order', expect.stringMatching(/^the cheapest packs/), '27'],
+      ['arithmetic, no source', '', ''],
     ]);
     for (const { formula, numbersPutIn } of lines) expect(formula + numbersPutIn).not.toMatch(/[{}_]/);
   });

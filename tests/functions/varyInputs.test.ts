@@ -48,6 +48,8 @@ describe('each input alone, the one that matters most first', () => {
           [expect.closeTo(0.855, 9), 117],
         ],
       },
+      // Left out, it is 1: 100 / (0.95 x 0.9) = 116.96.
+      { name: 'field_emergence', effect: 11, to: [[0.9, 117]] },
       {
         name: 'plants',
         effect: 1,
@@ -101,10 +103,9 @@ describe('each input alone, the one that matters most first', () => {
     expect(first?.effect).toBe(Infinity);
   });
 
-  test('nothing of a refusal, of a list, nor of what is left out', () => {
+  test('nothing of a refusal nor of a list', () => {
     expect(varied('SEED.NEEDED', 'many', 0.8)).toEqual([]);
     expect(varied('CROP.LIST')).toEqual([]);
-    expect(varied('SEED.NEEDED', 100, 0.95)).toHaveLength(2);
   });
 });
 
@@ -114,6 +115,7 @@ describe('a call in words', () => {
     expect(working.lines.map(({ title, result }) => [title, result])).toEqual([
       ['area per plant', '6'],
       ['plants per acre or hectare', '7260'],
+      [expect.stringContaining('Farm and Garden Rule-Book'), ''],
     ]);
     expect(working).toMatchObject({ result: '7260', unit: 'per acre', isRefused: false });
     expect(working.effects[0]).toEqual({
@@ -132,6 +134,7 @@ describe('a call in words', () => {
     expect(sayInputs(setOut, [46144, undefined])).toEqual(['2026-05-02', '']);
     const { result, unit, effects } = explainCall(setOut, [46144]);
     expect([result, unit]).toEqual(['2026-05-16', '']);
+    expect(effects.map(({ name }) => name)).toEqual(['last frost', 'number of days after the last frost']);
     expect(effects[0]?.changes).toEqual([
       { given: '2026-05-09', answer: '2026-05-23' },
       { given: '2026-04-25', answer: '2026-05-09' },

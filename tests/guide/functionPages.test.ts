@@ -18,13 +18,14 @@ import { wrapperFiles } from '../functions/describedFunctions';
 
 let listed: readonly ListedFunction[] = [];
 let files: ReadonlyMap<string, string> = new Map();
+let written: Awaited<ReturnType<typeof functionPages>> = [];
 beforeAll(async () => {
   listed = await describeFunctions(wrapperFiles, 'README.md');
-  const pages = await functionPages(listed, functions, readCalculations('src'), (all) => {
+  written = await functionPages(listed, functions, readCalculations('src'), (all) => {
     const evaluator = openEvaluator({ functions: all, namespace: functionNamespace, firstSheet: 'Sheet1' });
     return evaluator.evaluate;
   });
-  files = writePages(pages);
+  files = writePages(written);
 }, 120_000);
 
 function open(name: string): Document {
@@ -77,6 +78,11 @@ describe('every function', () => {
   test('has its definition and a source, but for the lists of names, which nothing is calculated for', () => {
     const without = listed.filter(({ id }) => !said(id, words.calculation).includes('Source: '));
     expect(without.map(({ id }) => id)).toEqual(['CROP.LIST', 'CROP.TRAITS']);
+  });
+
+  test('has a source in its working, or what stands where there is none', () => {
+    const without = written.filter(({ working }) => !working.some(({ kind }) => kind === 'source'));
+    expect(without.map(({ help }) => help.id)).toEqual([]);
   });
 
   test('links to pages that are there', () => {

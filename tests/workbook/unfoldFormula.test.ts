@@ -81,6 +81,15 @@ const from = ({ calls }: Unfolded): unknown =>
     ),
   );
 
+test('all that is not followed beside a call is named, on both sides of an operator', async () => {
+  const { calls, notFollowed } = await unfold('=LET(x,2,x)*OURS.TEST.TWICE(D4)+OFFSET(A1,1,0)');
+  expect(calls.map(({ id, isAsked }) => [id, isAsked])).toEqual([['TEST.TWICE', true]]);
+  expect(notFollowed).toEqual([
+    { text: 'LET(x,2,x)', why: 'function' },
+    { text: 'OFFSET(A1,1,0)', why: 'function' },
+  ]);
+});
+
 describe('arguments', () => {
   test('cells, names, columns of the row and of the table, with where they stand', async () => {
     const unfolded = await unfold(

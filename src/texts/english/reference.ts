@@ -9,6 +9,17 @@ export const citations = {
   'from memory, check': '; from memory, check',
   and: '; ',
   note: '. {note}',
+  /** Where there is no publication. */
+  grounds: {
+    'common practice, no source': 'common practice, no source',
+    judgement: 'judgement',
+    convention: 'project convention, no source',
+    arithmetic: 'arithmetic, no source',
+    geometry: 'plane or solid geometry, no source',
+    units: 'definition of the units',
+    'independent seeds': 'binomial distribution, by its definition: each seed is taken to come up by itself',
+    'own list': 'list of this project',
+  },
 } as const;
 
 /** Remarks on figures of reference/crops, by the key that stands there. */

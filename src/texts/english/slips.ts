@@ -4,6 +4,13 @@ export const slips = {
   none: '{judgement}. No slip that is known here gives this answer.',
   dateWanted: 'not right: a date is wanted, such as 2026-05-16',
   numberWanted: '{judgement}. If that is a date: a number is wanted.',
+  /** Of what cannot be read as the number that is wanted. */
+  notRead: {
+    notANumber: 'not right: a number is wanted',
+    unitBehind: 'not read as a number: leave out the unit, and write the number alone',
+    commaInNumber: 'not read as a number: write a point before decimals, and no comma for thousands',
+    currencySign: 'not read as a number: leave out the currency sign',
+  },
   several: '{judgement}. Several known slips give this answer: it could be any of them.',
   /** The likely slip. {about} and {other} are names of quantities, {small}, {large}, {area} and {land} units. */
   sentences: {

@@ -62,7 +62,7 @@ export const workingPane = {
         '{text}: a way of writing that is not followed, such as a power, a spilled range or another workbook.',
       name: '{text}: names no cells of this workbook.',
       table: '{text}: no such table or column here.',
-      list: '{text}: a list, where one value is worked with.',
+      list: '{text}: several cells or values where the formula can use only one at a time. Name a single cell in its place.',
       tooMany: '{text}: too many cells to read here.',
     },
     goneThere: 'The pane could not go there. {problem}',

@@ -9,6 +9,17 @@ export const citations: Translated['citations'] = {
   'from memory, check': '; de memoria, por verificar',
   and: '; ',
   note: '. {note}',
+  grounds: {
+    'common practice, no source': 'práctica común, sin fuente',
+    judgement: 'criterio',
+    convention: 'convención del proyecto, sin fuente',
+    arithmetic: 'aritmética, sin fuente',
+    geometry: 'geometría plana o del espacio, sin fuente',
+    units: 'definición de las unidades',
+    'independent seeds':
+      'distribución binomial, por su definición: se toma que cada semilla nace por sí sola',
+    'own list': 'lista de este proyecto',
+  },
 };
 
 export const cropNotes: Translated['cropNotes'] = {

@@ -6,6 +6,12 @@ export const slips: WithOtherWords<typeof english> = {
   none: '{judgement}. Ningún error de los que aquí se conocen da esta respuesta.',
   dateWanted: 'incorrecto: se pide una fecha, como 2026-05-16',
   numberWanted: '{judgement}. Si es una fecha: se pide un número.',
+  notRead: {
+    notANumber: 'incorrecto: se pide un número',
+    unitBehind: 'no se lee como número: deje fuera la unidad y escriba solo el número',
+    commaInNumber: 'no se lee como número: escriba punto antes de los decimales, y ninguna coma en los miles',
+    currencySign: 'no se lee como número: deje fuera el signo de moneda',
+  },
   several: '{judgement}. Varios errores conocidos dan esta respuesta: podría ser cualquiera de ellos.',
   sentences: {
     added: 'Sumó un dato que se resta: {about}.',

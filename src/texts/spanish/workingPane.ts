@@ -62,7 +62,7 @@ export const workingPane: Pick<Translated['pane'], 'working'> = {
         '{text}: una forma de escribir que no se sigue, como una potencia, un rango desbordado u otro libro.',
       name: '{text}: no nombra celdas de este libro.',
       table: '{text}: aquí no hay tal tabla o columna.',
-      list: '{text}: una lista, donde se trabaja con un valor.',
+      list: '{text}: varias celdas o valores donde la fórmula usa solo uno a la vez. Nombre una sola celda en su lugar.',
       tooMany: '{text}: demasiadas celdas para leer aquí.',
     },
     goneThere: 'El panel no pudo ir allí. {problem}',

@@ -1,0 +1,21 @@
+/** Units as the comments of the functions write them: "ft (m)". Longer ones first, for "sq ft" holds "ft". */
+const pairs = [
+  ['lb per acre', 'kg per hectare'],
+  ['gallons an hour per 100 ft', 'litres an hour per m'],
+  ['per acre', 'per hectare'],
+  ['100 ft', '100 m'],
+  ['sq ft', 'sq m'],
+  ['cu in', 'ml'],
+  ['per oz', 'per g'],
+  ['ft', 'm'],
+  ['in', 'cm'],
+  ['in', 'mm'],
+] as const;
+
+/** What is said of an input, with the unit of the system in use alone. */
+export function inUnits(description: string, system: 'us' | 'metric'): string {
+  return pairs.reduce(
+    (said, [us, metric]) => said.replace(`${us} (${metric})`, system === 'us' ? us : metric),
+    description,
+  );
+}
