@@ -64,11 +64,12 @@ export const calendar: Translated['calendar'] = {
   },
   leftOut: {
     noCrop: 'sin cultivo conocido',
-    noDates: '{header} no es una fecha',
+    noDates: '{header} no es una fecha.',
     unfit: 'una fecha que no cabe',
     none: 'Al hacerla estaban todas las parcelas, con todo su trabajo.',
     tooLate: 'sembrada el día de la primera helada o después',
-    frostFirst: 'antes llega la primera helada',
+    frostFirst: 'Antes llega la primera helada.',
+    says: { noCrop: 'Sin cultivo conocido.', tooLate: 'Sembrada el día de la primera helada o después.' },
     line: 'No están, o no del todo: {plots}.',
     kinds: {
       plot: '{plot} ({lacks})',
@@ -87,6 +88,7 @@ export const calendar: Translated['calendar'] = {
     kept: 'Se conservan, aunque ya no son tarea de ninguna parcela: {rows}.',
     keptRow: '{plot}, {task}',
     more: 'y {more} más',
+    moreToo: 'Y {more} más.',
   },
   weeks: {
     sheet: 'Semanas',
