@@ -18,6 +18,9 @@ function isEmptyText(cell: Nullable<ICellData>): cell is ICellData {
 export function readEmptyTexts(): void {
   BaseReferenceObject.prototype.getCellData = function (row, column) {
     const cell = readCell.call(this, row, column);
-    return isEmptyText(cell) ? { ...cell, f: asFormula } : cell;
+    // One in the sheet itself, without a formula, is what is left of an erased cell.
+    const isOfSheet = (): boolean =>
+      this.getCurrentActiveSheetData()?.cellData.getValue(row, column) === cell;
+    return isEmptyText(cell) && !isOfSheet() ? { ...cell, f: asFormula } : cell;
   };
 }
