@@ -128,6 +128,23 @@ const isSpoiled = (rate: RateKey): Expression =>
     '',
   );
 
+/** First or Second is typed, and not fit to count with, or sells nothing. */
+const isPriceToMend = (key: PriceKey): Expression =>
+  operate(
+    operate(
+      lookUp(
+        { value: priceWords.prices[key][0] },
+        'Prices',
+        priceWords.columns.item,
+        priceWords.columns.toMend,
+      ),
+      '&',
+      '',
+    ),
+    '<>',
+    '',
+  );
+
 /** So much of what has its price on the Prices sheet. */
 const priced = (
   key: PriceKey,
@@ -328,6 +345,11 @@ const lines: readonly Line[] = [
     sold,
     income,
     join([
+      when(
+        native('OR', ...scenarios.map((scenario) => operate(priceUsed('yield', scenario), '=', 0))),
+        lacks.noShare,
+        when(isPriceToMend('yield'), lacks.shareToMend, ''),
+      ),
       sayPlots(lacks.plotsWithoutYield, 'noYield'),
       sayPlots(lacks.plotsWithoutPrice, 'noPrice'),
       sayPlots(lacks.takenByFrost, 'takenByFrost'),

@@ -663,6 +663,20 @@ describe('what goes wrong is said, and led to', () => {
     expect((await rowsOf(port, 'BudgetLines')).get('Nitrogen fertilizer')).toMatchObject({ Lacks: '' });
   });
 
+  it('a share sold of 0 is named beside the fruit, and led to', async () => {
+    const port = await filled(memory(), { plots: demoPlots, prices: demoPrices });
+    const said = async () => (await rowsOf(port, 'BudgetLines')).get('Fruit sold')?.['Lacks'];
+    const before = await said();
+    expect(before).not.toMatch(/Share sold/);
+    await put(port, 'Prices', 'Yield', 'First', 0);
+    expect(await said()).toBe(`Share sold is 0, so no fruit brings income: see Yield in Prices. ${before}`);
+    expect(await found(port)).toMatchObject([
+      { kind: 'error', row: 'Yield', header: 'First', text: /^a share of 0 sells nothing/ },
+    ]);
+    await put(port, 'Prices', 'Yield', 'First', '80%');
+    expect(await said()).toBe(`Share sold is to be mended: see Yield in Prices. ${before}`);
+  });
+
   it('no yield breaks even is not said of fruit that has no price', async () => {
     const port = await filled(memory(), {
       plots: demoPlots.map((plot) => ({ ...plot, Price: null })),
