@@ -454,6 +454,21 @@ export const priceFaults: readonly (readonly [TableTemplate, readonly Cause[]])[
   ],
 ];
 
+/** What is typed for a crop, and goes into a cost. */
+export type CropInput = 'harvestCost' | 'seedPrice' | 'mulched' | 'dripped' | 'covered' | 'trellised';
+
+/** How many of the crops have that figure wrong; a dear harvest is not. */
+export const cropsToMend = (key: CropInput, isOfThem: Expression): Expression => {
+  const fit = key === 'harvestCost' || key === 'seedPrice' ? 'orNone' : 'share';
+  return native(
+    'COUNTIFS',
+    allOf('CropPrices', headers.crop),
+    isOfThem,
+    allOf('CropPrices', headers.toMend),
+    `*${sayMend(headers[key], mend[fit])}*`,
+  );
+};
+
 export type Scenario = 'first' | 'second';
 
 /** The price that is reckoned with; "" where there is none. */

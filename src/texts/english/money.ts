@@ -77,8 +77,8 @@ export const money = {
       post: ['Trellis posts', 'One post, divided by the seasons it lasts.'],
       water: ['Water', 'The water itself, or what it costs to pump it.'],
       nitrogen: ['Nitrogen fertilizer', 'Weight in the bag, not of the nutrient alone.'],
-      phosphate: ['Phosphate fertilizer', 'Blank where the nitrogen fertilizer brings enough.'],
-      potash: ['Potash fertilizer', 'Blank where the nitrogen fertilizer brings enough.'],
+      phosphate: ['Phosphate fertilizer', '0 where the nitrogen fertilizer brings enough.'],
+      potash: ['Potash fertilizer', '0 where the nitrogen fertilizer brings enough.'],
       hive: ['Hives', 'Rent of one for the flowering.'],
       protection: ['Crop protection', 'And putting it on. The label is the law.'],
       fuel: ['Fuel and repairs', 'Of machines, before harvest.'],
@@ -275,6 +275,9 @@ export const money = {
     lacks: {
       price: 'No price: see Prices.',
       rate: 'No rate: see How much of it in Prices.',
+      priceAndRate: 'No price and no rate: see Prices.',
+      priceToMend: 'A price is to be mended: see Prices.',
+      cropToMend: 'To mend: {header} of a crop, in Prices. ',
       noShare: 'Share sold is 0, so no fruit brings income: see Yield in Prices. ',
       shareToMend: 'Share sold is to be mended: see Yield in Prices. ',
       plotsWithoutPrice:

@@ -79,8 +79,8 @@ export const money: Translated['money'] = {
       post: ['Postes de tutor', 'Un poste, entre las temporadas que dura.'],
       water: ['Agua', 'El agua misma, o lo que cuesta bombearla.'],
       nitrogen: ['Fertilizante nitrogenado', 'Peso del saco, no solo del nutriente.'],
-      phosphate: ['Fertilizante fosfatado', 'En blanco donde el nitrogenado trae suficiente.'],
-      potash: ['Fertilizante potásico', 'En blanco donde el nitrogenado trae suficiente.'],
+      phosphate: ['Fertilizante fosfatado', '0 donde el nitrogenado trae suficiente.'],
+      potash: ['Fertilizante potásico', '0 donde el nitrogenado trae suficiente.'],
       hive: ['Colmenas', 'Renta de una por la floración.'],
       protection: ['Protección del cultivo', 'Y aplicarla. La etiqueta es la ley.'],
       fuel: ['Combustible y reparaciones', 'De máquinas, antes de la cosecha.'],
@@ -290,6 +290,9 @@ export const money: Translated['money'] = {
     lacks: {
       price: 'Sin precio: vea Precios.',
       rate: 'Sin dosis: vea Cuánto de cada cosa en Precios.',
+      priceAndRate: 'Sin precio y sin dosis: vea Precios.',
+      priceToMend: 'Hay un precio por corregir: vea Precios.',
+      cropToMend: 'Por corregir: {header} de un cultivo, en Precios. ',
       noShare: 'La fracción vendida es 0 y la fruta no trae ingreso: vea Rendimiento vendido en Precios. ',
       shareToMend: 'La fracción vendida está por corregir: vea Rendimiento vendido en Precios. ',
       plotsWithoutPrice:
