@@ -43,7 +43,9 @@ const perLand = measure('perAcre', 'perHectare');
 const nutrient = measure('lbPerAcre', 'kgPerHectare');
 const length = measure('ft', 'm');
 
-type Fit = Exclude<keyof typeof mend, 'soldBy' | 'weight' | 'dearHarvest'>;
+/** What is to mend, and is no matter of a number alone. */
+const notOfFit = ['soldBy', 'weight', 'dearHarvest', 'noneSold'] as const;
+type Fit = Exclude<keyof typeof mend, (typeof notOfFit)[number]>;
 
 /** What a cell must hold to be reckoned with. */
 const fits = (cell: Expression, fit: Fit): Expression => {
@@ -65,6 +67,14 @@ const askedToMend = (header: string, fit: Fit): Expression =>
     native('OR', isBlank(column(header)), fits(column(header), fit)),
     '',
     `${sayMend(header, mend[fit])} `,
+  );
+/** It fits, and turns every sum of what is sold to 0. */
+const askedToSell = (header: string): Expression =>
+  when(
+    // A blank is 0 to some programs.
+    when(native('ISNUMBER', column(header)), operate(column(header), '=', 0), false),
+    `${sayMend(header, mend.noneSold)} `,
+    '',
   );
 const join = (parts: readonly Expression[]): Expression =>
   parts.reduce((left, right) => operate(left, '&', right));
@@ -191,7 +201,14 @@ const pricesTable: TableTemplate = {
       null,
       { compute: when(fits(first, fit), first, blank) },
       { compute: when(fits(second, fit), second, column(headers.firstUsed)) },
-      { compute: join([askedToMend(headers.first, fit), askedToMend(headers.second, fit)]) },
+      {
+        compute: join(
+          [headers.first, headers.second].flatMap((header) => [
+            askedToMend(header, fit),
+            ...(key === 'yield' ? [askedToSell(header)] : []),
+          ]),
+        ),
+      },
     ];
   }),
 };
@@ -414,13 +431,17 @@ const causeOf = (header: string, advice: string): Cause => ({
 });
 const causesOf = (header: string, fitsOf: readonly Fit[]): Cause[] =>
   fitsOf.map((fit) => causeOf(header, mend[fit]));
-const fitNames = Object.keys(mend).filter(
-  (name): name is Fit => name !== 'soldBy' && name !== 'weight' && name !== 'dearHarvest',
-);
+const fitNames = Object.keys(mend).filter((name): name is Fit => !notOfFit.some((other) => other === name));
 
 /** The tables whose last word on a row is what does not fit in it, and the cell that each sentence is about. */
 export const priceFaults: readonly (readonly [TableTemplate, readonly Cause[]])[] = [
-  [pricesTable, [headers.first, headers.second].flatMap((header) => causesOf(header, fitNames))],
+  [
+    pricesTable,
+    [headers.first, headers.second].flatMap((header) => [
+      ...causesOf(header, fitNames),
+      causeOf(header, mend.noneSold),
+    ]),
+  ],
   [ratesTable, causesOf(headers.value, fitNames)],
   [
     cropPricesTable,
@@ -432,6 +453,21 @@ export const priceFaults: readonly (readonly [TableTemplate, readonly Cause[]])[
     ],
   ],
 ];
+
+/** What is typed for a crop, and goes into a cost. */
+export type CropInput = 'harvestCost' | 'seedPrice' | 'mulched' | 'dripped' | 'covered' | 'trellised';
+
+/** How many of the crops have that figure wrong; a dear harvest is not. */
+export const cropsToMend = (key: CropInput, isOfThem: Expression): Expression => {
+  const fit = key === 'harvestCost' || key === 'seedPrice' ? 'orNone' : 'share';
+  return native(
+    'COUNTIFS',
+    allOf('CropPrices', headers.crop),
+    isOfThem,
+    allOf('CropPrices', headers.toMend),
+    `*${sayMend(headers[key], mend[fit])}*`,
+  );
+};
 
 export type Scenario = 'first' | 'second';
 

@@ -46,7 +46,7 @@ export const money = {
     notes: {
       firstUsed: 'First, where it is a number that fits.',
       secondUsed: 'Second, where it is a number that fits; else First used.',
-      toMend: 'What does not fit. It counts as blank until it is mended.',
+      toMend: 'What does not fit, and counts as blank until it is mended; and a share sold of 0.',
       cropToMend:
         'What does not fit, and counts as blank until it is mended; and a harvest that costs what it brings.',
       soldBy: 'weight (a lb, or in metric a kg), bushel, carton or each. Blank: weight.',
@@ -77,8 +77,8 @@ export const money = {
       post: ['Trellis posts', 'One post, divided by the seasons it lasts.'],
       water: ['Water', 'The water itself, or what it costs to pump it.'],
       nitrogen: ['Nitrogen fertilizer', 'Weight in the bag, not of the nutrient alone.'],
-      phosphate: ['Phosphate fertilizer', 'Blank where the nitrogen fertilizer brings enough.'],
-      potash: ['Potash fertilizer', 'Blank where the nitrogen fertilizer brings enough.'],
+      phosphate: ['Phosphate fertilizer', '0 where the nitrogen fertilizer brings enough.'],
+      potash: ['Potash fertilizer', '0 where the nitrogen fertilizer brings enough.'],
       hive: ['Hives', 'Rent of one for the flowering.'],
       protection: ['Crop protection', 'And putting it on. The label is the law.'],
       fuel: ['Fuel and repairs', 'Of machines, before harvest.'],
@@ -134,6 +134,7 @@ export const money = {
       soldBy: 'choose weight (for a lb or kg), bushel, carton or each.',
       weight: 'give it, for it is not published for this crop and unit.',
       dearHarvest: 'it is as much as the price or more, so nothing is left to grow the crop.',
+      noneSold: 'a share of 0 sells nothing: leave it blank where all of the yield is sold.',
     },
   },
   byCrop: {
@@ -274,6 +275,11 @@ export const money = {
     lacks: {
       price: 'No price: see Prices.',
       rate: 'No rate: see How much of it in Prices.',
+      priceAndRate: 'No price and no rate: see Prices.',
+      priceToMend: 'A price is to be mended: see Prices.',
+      cropToMend: 'To mend: {header} of a crop, in Prices. ',
+      noShare: 'Share sold is 0, so no fruit brings income: see Yield in Prices. ',
+      shareToMend: 'Share sold is to be mended: see Yield in Prices. ',
       plotsWithoutPrice:
         'Plots without a price, in Plots or Prices, whose fruit counts as given away in the mean price: ',
       plotsWithoutYield: 'Plots without a yield, or of 0: ',

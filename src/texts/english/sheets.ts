@@ -280,7 +280,7 @@ export const sheets = {
       wideYield: 'Published yields differ more than threefold and the low end is used: put in your own.',
       priceUnfit: 'Price: give 0 or more, in digits alone, such as 1.20.',
       priceElsewhere: 'Budget takes the price of Prices, not this one.',
-      noYield: 'A yield of 0 counts as none: leave Yield per 100 blank to have the published one.',
+      noYield: 'A yield of 0 counts as none. A blank takes the published one, if there is one.',
       /** Before the number of them. */
       seasonsBetween: 'Full seasons since the last cucurbits, where {low} to {high} are advised: ',
       lastCucurbitsUnfit:

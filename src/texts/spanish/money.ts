@@ -48,7 +48,7 @@ export const money: Translated['money'] = {
     notes: {
       firstUsed: 'Primero, donde es un número que cabe.',
       secondUsed: 'Segundo, donde es un número que cabe; si no, Primero usado.',
-      toMend: 'Lo que no cabe. Cuenta como blanco hasta que se corrige.',
+      toMend: 'Lo que no cabe, y cuenta como blanco hasta que se corrige; y una fracción vendida de 0.',
       cropToMend:
         'Lo que no cabe, y cuenta como blanco hasta que se corrige; y una cosecha que cuesta lo que trae.',
       soldBy:
@@ -79,8 +79,8 @@ export const money: Translated['money'] = {
       post: ['Postes de tutor', 'Un poste, entre las temporadas que dura.'],
       water: ['Agua', 'El agua misma, o lo que cuesta bombearla.'],
       nitrogen: ['Fertilizante nitrogenado', 'Peso del saco, no solo del nutriente.'],
-      phosphate: ['Fertilizante fosfatado', 'En blanco donde el nitrogenado trae suficiente.'],
-      potash: ['Fertilizante potásico', 'En blanco donde el nitrogenado trae suficiente.'],
+      phosphate: ['Fertilizante fosfatado', '0 donde el nitrogenado trae suficiente.'],
+      potash: ['Fertilizante potásico', '0 donde el nitrogenado trae suficiente.'],
       hive: ['Colmenas', 'Renta de una por la floración.'],
       protection: ['Protección del cultivo', 'Y aplicarla. La etiqueta es la ley.'],
       fuel: ['Combustible y reparaciones', 'De máquinas, antes de la cosecha.'],
@@ -137,6 +137,7 @@ export const money: Translated['money'] = {
       soldBy: 'elija weight (por lb o kg), bushel, carton o each.',
       weight: 'délo, pues no está publicado para este cultivo y unidad.',
       dearHarvest: 'es tanto como el precio o más, y no queda nada para cultivarlo.',
+      noneSold: 'una fracción de 0 no vende nada: déjela en blanco donde se vende todo el rendimiento.',
     },
   },
   byCrop: {
@@ -289,6 +290,11 @@ export const money: Translated['money'] = {
     lacks: {
       price: 'Sin precio: vea Precios.',
       rate: 'Sin dosis: vea Cuánto de cada cosa en Precios.',
+      priceAndRate: 'Sin precio y sin dosis: vea Precios.',
+      priceToMend: 'Hay un precio por corregir: vea Precios.',
+      cropToMend: 'Por corregir: {header} de un cultivo, en Precios. ',
+      noShare: 'La fracción vendida es 0 y la fruta no trae ingreso: vea Rendimiento vendido en Precios. ',
+      shareToMend: 'La fracción vendida está por corregir: vea Rendimiento vendido en Precios. ',
       plotsWithoutPrice:
         'Parcelas sin precio, en Parcelas o Precios, cuya fruta cuenta como regalada en el precio medio: ',
       plotsWithoutYield: 'Parcelas sin rendimiento, o de 0: ',

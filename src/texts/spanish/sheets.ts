@@ -285,8 +285,7 @@ export const sheets: Translated['sheets'] = {
         'Los rendimientos publicados difieren a más del triple y se usa el extremo bajo: ponga el suyo.',
       priceUnfit: 'Precio: dé 0 o más, solo con cifras, como 1.20.',
       priceElsewhere: 'Presupuesto toma el precio de Precios, no este.',
-      noYield:
-        'Un rendimiento de 0 cuenta como ninguno: deje Rendimiento por 100 en blanco para el publicado.',
+      noYield: 'Un rendimiento de 0 cuenta como ninguno. En blanco toma el publicado, si lo hay.',
       seasonsBetween:
         'Temporadas completas desde las últimas cucurbitáceas, donde se aconsejan {low} a {high}: ',
       lastCucurbitsUnfit:
