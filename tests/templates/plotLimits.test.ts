@@ -16,8 +16,8 @@ const hills = { Layout: 'hills' };
 
 /** A column, what makes the plot ask for it, and values at and beyond its limits. */
 const cases: readonly (readonly [string, InputRow, readonly number[]])[] = [
-  ['Length', {}, [-5, 0, 100]],
-  ['Width', {}, [-5, 0, 20]],
+  ['Length', {}, [-5, 0, 100, 1e6, 1e6 + 1, 1e9]],
+  ['Width', {}, [-5, 0, 20, 1e6 + 1]],
   ['Germination', {}, [-0.1, 0, 0.01, 1, 1.85, 85]],
   ['Row spacing', {}, [-5, 0, 5]],
   ['Plant spacing', {}, [-5, 0, 12]],
