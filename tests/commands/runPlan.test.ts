@@ -327,13 +327,13 @@ describe('a plot to mend spoils nothing else and is named by line, with what to 
     [
       'a negative length',
       'A,slicing cucumber,-100,20',
-      'line 2, column Length: -100 does not fit. It must be above 0. Only this plot is spoiled.',
+      'line 2, column Length: -100 does not fit. It must be above 0 and at most 1000000. Only this plot is spoiled.',
     ],
     [
       'a negative length and no name',
       ',slicing cucumber,-100,20',
       [
-        'line 2, column Length: -100 does not fit. It must be above 0. Only this plot is spoiled.',
+        'line 2, column Length: -100 does not fit. It must be above 0 and at most 1000000. Only this plot is spoiled.',
         'line 2, column Plot: the plot has no name. Give each plot a name of its own.',
       ],
     ],
@@ -372,7 +372,7 @@ describe('a plot to mend spoils nothing else and is named by line, with what to 
 
   test('a share written as a count of per cent, and a figure that no function reads', async () => {
     const { warned } = await plan(
-      `${header},Germination,Plants per hill,Price\nA,slicing cucumber,100,20,85,2.5,-1\nB,gourd,1e9,20,,,\n`,
+      `${header},Germination,Plants per hill,Price\nA,slicing cucumber,100,20,85,2.5,-1\nB,pumpkin,1e9,20,,,\n`,
     );
     expect(warned.slice(1)).toEqual([
       'plots.csv, line 2, column Germination: write 85 percent as 85% or 0.85. Only this plot is spoiled.',

@@ -58,10 +58,12 @@ describe('an input of Plots', () => {
   });
 
   test.each(plots)('$name is refused by its limits as by the functions, and found there', (plot) => {
-    const { limits = {} } = plotsTable.columns.find(({ header }) => header === plot.header) ?? {};
+    const { limits = {}, quantity } = plotsTable.columns.find(({ header }) => header === plot.header) ?? {};
     const errors = findings.filter(({ kind, row }) => kind === 'error' && row === plot.name);
     const isRefused = checkLimits(plot.value, limits) !== null;
     expect(errors.some(({ header }) => header === plot.header)).toBe(isRefused);
+    const elsewhere = errors.filter(({ header }) => header !== plot.header);
+    expect(elsewhere.filter(({ text }) => text.startsWith(`The ${quantity} is `))).toEqual([]);
   });
 
   test('has limits wherever it is a number that a function reads', () => {
