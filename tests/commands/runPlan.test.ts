@@ -1,4 +1,5 @@
 /** The plan command: what it writes, what it says, and how it ends. */
+import ExcelJS from 'exceljs';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { nearestNames } from '../../src/calc/crops/nearestNames';
 import { runPlan } from '../../src/commands/runPlan';
@@ -326,13 +327,13 @@ describe('a plot to mend spoils nothing else and is named by line, with what to 
     [
       'a negative length',
       'A,slicing cucumber,-100,20',
-      'line 2, column Length: -100 does not fit. It must be above 0. Only this plot is spoiled.',
+      'line 2, column Length: -100 does not fit. It must be above 0 and at most 1000000. Only this plot is spoiled.',
     ],
     [
       'a negative length and no name',
       ',slicing cucumber,-100,20',
       [
-        'line 2, column Length: -100 does not fit. It must be above 0. Only this plot is spoiled.',
+        'line 2, column Length: -100 does not fit. It must be above 0 and at most 1000000. Only this plot is spoiled.',
         'line 2, column Plot: the plot has no name. Give each plot a name of its own.',
       ],
     ],
@@ -371,12 +372,13 @@ describe('a plot to mend spoils nothing else and is named by line, with what to 
 
   test('a share written as a count of per cent, and a figure that no function reads', async () => {
     const { warned } = await plan(
-      `${header},Germination,Plants per hill,Price\nA,slicing cucumber,100,20,85,2.5,-1\n`,
+      `${header},Germination,Plants per hill,Price\nA,slicing cucumber,100,20,85,2.5,-1\nB,pumpkin,1e9,20,,,\n`,
     );
     expect(warned.slice(1)).toEqual([
       'plots.csv, line 2, column Germination: write 85 percent as 85% or 0.85. Only this plot is spoiled.',
       'plots.csv, line 2, column Plants per hill: 2.5 is not a whole number. Round it. Only this plot is spoiled.',
       'plots.csv, line 2, column Price: -1 does not fit. It must be at least 0. Only this plot is spoiled.',
+      'plots.csv, line 3, column Length: 1e9 does not fit. It must be above 0 and at most 1000000. Only this plot is spoiled.',
     ]);
   });
 
@@ -396,6 +398,26 @@ describe('a plot to mend spoils nothing else and is named by line, with what to 
     // Hand computed: 4 rows 5 ft apart, 100 plants a foot apart in each.
     expect([code, warned]).toEqual([0, []]);
     expect(said).toMatch(/A\s+400 /);
+  });
+
+  test('a number that no spreadsheet holds is told of where it stands, in every list', async () => {
+    const lists: Readonly<Record<string, string>> = {
+      'plots.csv': `${header}\nA,slicing cucumber,1e400,20\n${good}\n`,
+      'seed.csv': 'Crop,Seeds in a pack,Price of a pack\ncucumber,100,1e309\n',
+      'prices.csv': 'Item,First\nLand,1e400\n',
+    };
+    const { code, said, warned } = await plan('', {
+      options: [...frosts, '--seed-prices', 'seed.csv', '--prices', 'prices.csv'],
+      readBytes: (file) => Buffer.from(lists[file] ?? ''),
+    });
+    expect(code).toBe(1);
+    const told = warned.filter((line) => line.includes(' is not a number.')).map((line) => line.slice(0, 55));
+    expect(told).toEqual([
+      'plots.csv, line 2, column Length: "1e400" is not a numb',
+      'seed.csv, line 2, column Price of a pack: "1e309" is no',
+      'prices.csv, line 2, column First: "1e400" is not a numb',
+    ]);
+    expect(said).toMatch(/Good\s+400 /);
   });
 
   test.each([
@@ -627,6 +649,32 @@ describe('a plan that comes back as an .xlsx', () => {
       return (await written?.read({ sheet, ...at }))?.values[0]?.[0];
     });
     expect(await Promise.all(there)).toEqual([0, -5, '$1,200', 0, 'dozen']);
+  });
+
+  test('has the lines that another program wrote under its tables', async () => {
+    const workbook = createMemoryWorkbook({ functions: [...functions.values()] });
+    await fillSheets(workbook, savedPlan, 'plan');
+    // exceljs leaves the reference of a table as it is.
+    const other = new ExcelJS.Workbook();
+    await other.xlsx.load((await workbook.bytes()) as unknown as ExcelJS.Buffer);
+    const writeUnder = async (table: string, line: Readonly<Record<string, string | number>>) => {
+      const there = await workbook.readTable(table);
+      if (there === null) throw new Error(`no table ${table}`);
+      const { area, headers } = there;
+      const row = other.getWorksheet(area.sheet)?.getRow(area.row + area.rows + 1);
+      for (const [title, value] of Object.entries(line)) {
+        if (row) row.getCell(area.column + headers.indexOf(title) + 1).value = value;
+      }
+    };
+    await writeUnder('Plots', { Plot: 'Typed under', Crop: 'pumpkin', Length: 100, Width: 26 });
+    const pack = { Crop: 'gourd', 'Seeds in a pack': 77, 'Price of a pack': 5 };
+    await writeUnder('SeedPrices', pack);
+    const file = new Uint8Array(await other.xlsx.writeBuffer());
+    const { warned, written } = await plan('', { readBytes: () => file, file: 'old.xlsx', options: [] });
+    expect(warned).toEqual([]);
+    expect((await written?.readTable('Plots'))?.rows.at(-1)?.[0]).toBe('Typed under');
+    const packs = await written?.readTable('SeedPrices');
+    expect(packs?.rows.at(-1)?.slice(0, 3)).toEqual(Object.values(pack));
   });
 
   test.each([
