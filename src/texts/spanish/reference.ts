@@ -9,6 +9,10 @@ export const citations: Translated['citations'] = {
   'from memory, check': '; de memoria, por verificar',
   and: '; ',
   note: '. {note}',
+  unsourced: {
+    'common practice, no source': 'práctica común, sin fuente',
+    judgement: 'criterio nuestro',
+  },
 };
 
 export const cropNotes: Translated['cropNotes'] = {

@@ -309,7 +309,7 @@ export const sheets: Translated['sheets'] = {
     rangesSheet: 'Rangos',
     rangesLead: [
       'Lo que dicen las publicaciones, de bajo a alto, y dónde está.',
-      '«Práctica común, sin fuente» y «criterio» son lo que dicen; «de memoria» pide verificarse.',
+      '«Práctica común, sin fuente» y «criterio nuestro» son lo que dicen; «de memoria» pide verificarse.',
     ],
     names: 'Nombres que se entienden',
     range: '{low} a {high}',
@@ -384,6 +384,20 @@ export const sheets: Translated['sheets'] = {
       'flower type': 'tipo de flor',
       species: 'especie',
       'yield per 100': 'rendimiento por 100',
+    },
+    values: {
+      seed: 'la siembra',
+      length: 'el largo',
+      diameter: 'el diámetro',
+      ripeness: 'por la madurez',
+      monoecious: 'monoica',
+      parthenocarpic: 'partenocárpica',
+      andromonoecious: 'andromonoica',
+      triploid: 'triploide',
+      'Cucurbita pepo or C. maxima': 'Cucurbita pepo o C. maxima',
+      'Cucurbita maxima, C. moschata or C. pepo': 'Cucurbita maxima, C. moschata o C. pepo',
+      'Cucurbita pepo (small ornamental) or Lagenaria siceraria (hard-shell)':
+        'Cucurbita pepo (pequeña, de adorno) o Lagenaria siceraria (de cáscara dura)',
     },
     noFigure: 'escriba la suya',
     columns: {
