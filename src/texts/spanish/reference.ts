@@ -106,7 +106,7 @@ export const crossings: Translated['crossings'] = {
   or: ' o ',
   fruitUnaffected: 'El fruto de este año no cambia.',
   fruitSpoiled:
-    'El polen hace que los pepinos partenocárpicos de este año tengan semilla y se deformen: manténgales lejos las abejas.',
+    'El polen hace que los pepinos partenocárpicos de este año tengan semilla y se deformen: manténgalos lejos de las abejas.',
   seedWouldMix: 'La semilla que se guarde de ellos saldría mezclada.',
   keepPure:
     'La semilla que se guarde de ellos sale mezclada, salvo que proteja las flores de las abejas y las polinice a mano.',
