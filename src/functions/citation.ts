@@ -1,13 +1,18 @@
-/** A publication as the product cites it; the words that stand where there is none pass through. */
+/** A publication as the product cites it, or the words that stand where there is none; any other text passes through. */
 import { sources, type SourceId } from '../reference/sources';
 import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
 import { sayCitation } from '../texts/sayCitation';
 
+const sayUnsourced = (ground: string): string | undefined =>
+  Object.hasOwn(catalogue.citations.unsourced, ground)
+    ? (catalogue.citations.unsourced as Readonly<Record<string, string>>)[ground]
+    : undefined;
+
 const isSource = (ground: string): ground is SourceId => Object.hasOwn(sources, ground);
 
 export function sayGround(ground: string): string {
-  return isSource(ground) ? sayCitation(sources[ground]) : ground;
+  return isSource(ground) ? sayCitation(sources[ground]) : (sayUnsourced(ground) ?? ground);
 }
 
 /** All grounds of a figure in one line, with the remark on it where there is one. */

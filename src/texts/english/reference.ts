@@ -9,6 +9,11 @@ export const citations = {
   'from memory, check': '; from memory, check',
   and: '; ',
   note: '. {note}',
+  /** What stands where no publication does. */
+  unsourced: {
+    'common practice, no source': 'common practice, no source',
+    judgement: 'judgement',
+  },
 } as const;
 
 /** Remarks on figures of reference/crops, by the key that stands there. */

@@ -376,6 +376,21 @@ export const sheets = {
       species: 'species',
       'yield per 100': 'yield per 100',
     },
+    /** Figures that are words, by the words of the functions; names of species not here are the same in every language. */
+    values: {
+      seed: 'seed',
+      length: 'length',
+      diameter: 'diameter',
+      ripeness: 'ripeness',
+      monoecious: 'monoecious',
+      parthenocarpic: 'parthenocarpic',
+      andromonoecious: 'andromonoecious',
+      triploid: 'triploid',
+      'Cucurbita pepo or C. maxima': 'Cucurbita pepo or C. maxima',
+      'Cucurbita maxima, C. moschata or C. pepo': 'Cucurbita maxima, C. moschata or C. pepo',
+      'Cucurbita pepo (small ornamental) or Lagenaria siceraria (hard-shell)':
+        'Cucurbita pepo (small ornamental) or Lagenaria siceraria (hard-shell)',
+    },
     noFigure: 'type your own',
     columns: {
       crop: 'Crop',

@@ -33,7 +33,7 @@ export const calendar: Translated['calendar'] = {
     coverStays: 'Poner cubierta y dejarla',
     thin: 'Aclarar',
     scout: 'Buscar escarabajos',
-    sideDress: 'Abonar al lado',
+    sideDress: 'Abonar en banda',
     coverOff: 'Quitar cubierta',
     lastSowing: 'Último día de siembra',
     firstPick: 'Primer corte',
@@ -94,11 +94,11 @@ export const calendar: Translated['calendar'] = {
     sheet: 'Semanas',
     title: 'Semanas',
     lead: [
-      'U: bajo techo. G: creciendo en su lugar. P: cortes, o la cosecha. Cada columna es una semana, desde su lunes.',
+      'B: bajo techo. S: en el suelo, creciendo. C: cortes, o la cosecha. Cada columna es una semana, desde su lunes.',
       'Hecho de Parcelas con el Calendario. Cuarenta semanas desde la primera parcela que empieza; arriba mes y día.',
       'Una fila que escriba aquí se pierde al rehacer la hoja: escriba sus tareas en Calendario, donde se quedan.',
     ],
-    letters: { underCover: 'U', growing: 'G', picking: 'P' },
+    letters: { underCover: 'B', growing: 'S', picking: 'C' },
     months: ['ene', 'feb', 'mar', 'abr', 'may', 'jun', 'jul', 'ago', 'sep', 'oct', 'nov', 'dic'],
     columns: {
       plot: { header: 'Parcela', note: 'Como en Parcelas.' },

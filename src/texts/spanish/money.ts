@@ -8,7 +8,7 @@ export const money: Translated['money'] = {
     sheet: 'Precios',
     title: 'Precios',
     lead: [
-      'Cada precio y dosis de Presupuesto, pedido una vez. Las celdas teñidas son suyas; ningún precio se supone: 0 es ninguno.',
+      'Cada precio y dosis de Presupuesto, pedido una vez. Las celdas de color son suyas; ningún precio se supone: 0 es ninguno.',
       'Segundo es para comparar: otro precio, un año mejor o peor. Donde está en blanco vale Primero.',
     ],
     tables: {
@@ -68,7 +68,7 @@ export const money: Translated['money'] = {
     soldBy: ['weight', 'bushel', 'carton', 'each'],
     packed: ['bushel', 'carton'],
     perThousandSeeds: 'por 1,000',
-    perSold: 'cada vendido',
+    perSold: 'por unidad',
     prices: {
       tray: ['Bandejas', 'Una bandeja.'],
       mix: ['Sustrato', 'Como queda en las celdas. Se asienta: compre más.'],
@@ -228,7 +228,8 @@ export const money: Translated['money'] = {
       for: { label: 'Presupuesto de', remark: 'Todo el huerto, o un cultivo.' },
       crops: {
         label: 'Cultivos incluidos',
-        remark: '*: todos los plantados. no existe: tome un nombre de la lista de arriba, o todo el huerto.',
+        remark:
+          '*: todos los plantados. Si dice no existe, tome un nombre de la lista de arriba, o todo el huerto.',
       },
       unit: { label: 'Contado por', remark: 'Rendimiento, su precio y el equilibrio.' },
       unitWeight: { label: 'Peso de uno', remark: '' },

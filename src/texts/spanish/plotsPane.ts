@@ -138,7 +138,7 @@ export const plotsPane: Pick<
       noWeeks: 'Sin un cultivo que se corte por semanas no las hay: dé las semanas de corte.',
     },
     seed: {
-      heading: '¿Cuánta semilla para una población?',
+      heading: '¿Cuánta semilla para una población de plantas?',
       plants: { label: 'Plantas deseadas', help: 'La población que debe nacer y quedarse.' },
       germination: { label: 'Germinación', help: 'Del sobre o de su propia prueba.' },
       emergence: {
@@ -158,7 +158,7 @@ export const plotsPane: Pick<
     fits: {
       heading: '¿Qué cabe todavía antes de la helada?',
       date: { label: 'Sembrado al aire libre el', help: 'Hoy, o cualquier otro día.' },
-      button: 'Enumerar los cultivos',
+      button: 'Mostrar los cultivos',
       some: 'Sembrado el {date}, {count} {count|cultivo cabe|cultivos caben} antes de la helada:',
       none: 'Ya no cabe ningún cultivo con toda su cosecha antes de la helada.',
       afterFrost:

@@ -9,6 +9,10 @@ export const citations: Translated['citations'] = {
   'from memory, check': '; de memoria, por verificar',
   and: '; ',
   note: '. {note}',
+  unsourced: {
+    'common practice, no source': 'práctica común, sin fuente',
+    judgement: 'criterio nuestro',
+  },
 };
 
 export const cropNotes: Translated['cropNotes'] = {
@@ -102,7 +106,7 @@ export const crossings: Translated['crossings'] = {
   or: ' o ',
   fruitUnaffected: 'El fruto de este año no cambia.',
   fruitSpoiled:
-    'El polen hace que los pepinos partenocárpicos de este año tengan semilla y se deformen: manténgales lejos las abejas.',
+    'El polen hace que los pepinos partenocárpicos de este año tengan semilla y se deformen: manténgalos lejos de las abejas.',
   seedWouldMix: 'La semilla que se guarde de ellos saldría mezclada.',
   keepPure:
     'La semilla que se guarde de ellos sale mezclada, salvo que proteja las flores de las abejas y las polinice a mano.',
