@@ -690,7 +690,7 @@ const byPriceTable: TableTemplate = {
   ]),
 };
 
-const soldByChosen = lookUp(chosen, 'CropPrices', priceWords.columns.crop, priceWords.columns.soldBy);
+const soldAsChosen = lookUp(chosen, 'CropPrices', priceWords.columns.crop, priceWords.columns.soldAs);
 const weightOfChosen = lookUp(chosen, 'CropPrices', priceWords.columns.crop, priceWords.columns.weightUsed);
 /** All crops, as they are asked for, would be taken for the first one. */
 const isPacked = when(
@@ -701,8 +701,8 @@ const isPacked = when(
     native(
       'AND',
       isGiven(weightOfChosen),
-      operate(operate(soldByChosen, '&', ''), '<>', ''),
-      operate(soldByChosen, '<>', priceWords.soldBy[0]),
+      operate(operate(soldAsChosen, '&', ''), '<>', ''),
+      operate(soldAsChosen, '<>', priceWords.soldBy[0]),
     ),
     false,
   ),
@@ -749,7 +749,7 @@ export const budgetTemplate: SheetTemplate = {
       when(isGarden, '*', native('IFERROR', cropOfName(input('BUDGET_FOR')), words.noSuchCrop)),
       'general',
     ),
-    computed('unit', 'BUDGET_UNIT', when(isPacked, soldByChosen, weightUnit), 'general'),
+    computed('unit', 'BUDGET_UNIT', when(isPacked, soldAsChosen, weightUnit), 'general'),
     computed('unitWeight', 'BUDGET_UNIT_WEIGHT', when(isPacked, weightOfChosen, 1), 'general'),
     computed('plots', 'BUDGET_PLOTS', of('plots'), 'whole'),
     computed('notCounted', 'BUDGET_NOT_COUNTED', notCounted, 'whole'),

@@ -94,7 +94,7 @@ const weight = ofCrop(prices.weightUsed);
 /** By weight, and fruit by fruit, nothing is packed. */
 const isPacked = native(
   'AND',
-  native('OR', ...catalogue.money.prices.packed.map((unit) => operate(ofCrop(prices.soldBy), '=', unit))),
+  native('OR', ...catalogue.money.prices.packed.map((unit) => operate(ofCrop(prices.soldAs), '=', unit))),
   isGiven(weight),
 );
 

@@ -319,9 +319,27 @@ const ofCrop: Readonly<Record<string, Fit>> = {
 
 const soldBy = column(headers.soldBy);
 const [byWeight = '', bushel = ''] = words.soldBy;
-const isByWeight = native('OR', isBlank(soldBy), operate(soldBy, '=', byWeight));
-const isSoldBy = (choice: string): Expression => operate(soldBy, '=', choice);
-const isKnownSale = native('OR', isBlank(soldBy), ...words.soldBy.map(isSoldBy));
+const { lb, kg, ...others } = words.alsoSoldBy;
+const isTyped = (names: readonly string[]): Expression =>
+  native('OR', ...names.map((name) => operate(soldBy, '=', name)));
+const namesOf = (choice: string): readonly string[] => [
+  choice,
+  ...Object.entries(others).flatMap(([of, names]) => (of === choice ? names : [])),
+];
+/** "" for a word that is none, and for a kg where prices are for a lb. */
+const takenAs = when(
+  native('OR', isBlank(soldBy), isTyped([byWeight]), when(isMetric, isTyped(kg), isTyped(lb))),
+  byWeight,
+  words.soldBy
+    .filter((choice) => choice !== byWeight)
+    .reduceRight<Expression>((otherwise, choice) => when(isTyped(namesOf(choice)), choice, otherwise), {
+      value: '',
+    }),
+);
+
+const isSoldAs = (choice: string): Expression => operate(column(headers.soldAs), '=', choice);
+const isByWeight = isSoldAs(byWeight);
+const isKnownSale = operate(column(headers.soldAs), '<>', '');
 
 const weightUsed = when(
   isByWeight,
@@ -332,7 +350,7 @@ const weightUsed = when(
     when(
       native(
         'AND',
-        isSoldBy(bushel),
+        isSoldAs(bushel),
         isBlank(column(headers.weight)),
         operate(input('UNITS'), '<>', 'metric'),
       ),
@@ -368,7 +386,10 @@ const priceByWeight = (header: string, otherwise: Expression | string): Expressi
 const perSold: Partial<TableColumn> = {
   ...inMoney,
   unit: words.perSold,
-  converts: { by: headers.soldBy, units: { '': 'perLb', [byWeight]: 'perLb' } },
+  converts: {
+    by: headers.soldBy,
+    units: Object.fromEntries(['', byWeight, ...lb, ...kg].map((name) => [name, 'perLb'])),
+  },
 };
 const lbOrKg: CellContent = { compute: inUnits(unitNames.lb, unitNames.kg) };
 const share: Partial<TableColumn> = { format: 'percent', note: notes.share };
@@ -380,7 +401,11 @@ const cropPricesTable: TableTemplate = {
   columns: [
     columnOf(headers.crop, nameWidth),
     columnOf(headers.toMend, textWidth, { note: notes.cropToMend }),
-    typed(headers.soldBy, 15, { format: 'text', choices: words.soldBy, note: notes.soldBy }),
+    typed(headers.soldBy, 15, {
+      format: 'text',
+      choices: [...words.soldBy, ...Object.values(words.alsoSoldBy).flat()],
+      note: notes.soldBy,
+    }),
     typed(headers.weight, numberWidth, { unit: lbOrKg, converts: 'lb', note: notes.weight }),
     typed(headers.price, numberWidth, { ...perSold, note: notes.price }),
     typed(headers.secondPrice, numberWidth, { ...perSold, note: notes.secondPrice }),
@@ -394,6 +419,7 @@ const cropPricesTable: TableTemplate = {
     typed(headers.dripped, numberWidth, share),
     typed(headers.covered, numberWidth, share),
     typed(headers.trellised, numberWidth, share),
+    columnOf(headers.soldAs, numberWidth, { note: notes.soldAs }),
     columnOf(headers.weightUsed, numberWidth, { unit: lbOrKg, note: notes.weightUsed }),
     columnOf(headers.firstByWeight, numberWidth, {
       ...inMoney,
@@ -417,6 +443,7 @@ const cropPricesTable: TableTemplate = {
       ]),
     },
     ...Array.from({ length: 10 }, () => null),
+    { compute: takenAs },
     { compute: weightUsed },
     { compute: priceByWeight(headers.price, '') },
     { compute: priceByWeight(headers.secondPrice, column(headers.firstByWeight)) },

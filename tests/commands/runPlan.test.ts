@@ -202,7 +202,7 @@ describe('lists of prices', () => {
     const { code, warned, written } = await withPrices({
       'prices.csv': 'Item,First,Second\nWages,16,18\nSelling,5%,\n',
       'rates.csv': 'value;RATE\n1,5;work before harvest\n',
-      'crops.csv': 'Crop,Sold by,Price,Weight of one\nCucumber,each,0.5,0.25\n',
+      'crops.csv': 'Crop,Sold by,Price,Weight of one\nCucumber,each,0.5,0.25\nPumpkin,per lb,0.4,\n',
     });
     expect([code, warned]).toEqual([0, []]);
     expect(await rowIn(written, 'Prices', 'Wages')).toMatchObject({ First: 16, Second: 18 });
@@ -213,6 +213,7 @@ describe('lists of prices', () => {
       'Sold by': 'each',
       'Price by weight': 2,
     });
+    expect(await rowIn(written, 'CropPrices', 'pumpkin')).toMatchObject({ 'Price by weight': 0.4 });
   });
 
   test('have each line to mend named once by number and column, and the others count', async () => {
@@ -642,7 +643,7 @@ describe('a plan that comes back as an .xlsx', () => {
         ),
       ],
       ['Picking, Value', expect.stringMatching(/^type a number above 0/)],
-      ['pumpkin, Sold by', 'choose weight (for a lb or kg), bushel, carton or each.'],
+      ['pumpkin, Sold by', 'choose weight (a lb, or a kg where Season is metric), bushel, carton or each.'],
     ]);
     const there = places.map(async ([sheet = '', column = '', row]) => {
       const at = { row: Number(row) - 1, column: column.charCodeAt(0) - 65, rows: 1, columns: 1 };

@@ -575,9 +575,10 @@ describe('what goes wrong is said, and led to', () => {
       'pumpkin',
       'Sold by',
       'dozen',
-      /^choose weight \(for a lb or kg\), bushel, carton or each/,
+      /^choose weight \(a lb, or a kg where Season is metric\), bushel, carton or each/,
     ],
-    ['CropPrices', 'pumpkin', 'Sold by', 'lb', /^choose weight \(for a lb or kg\)/],
+    // Prices are for a lb in US units.
+    ['CropPrices', 'pumpkin', 'Sold by', 'kg', /^choose weight \(a lb, or a kg/],
     ['Prices', 'Yield', 'First', '80%', /^type a share from 0 to 200% as a number, such as 80% .*a text/],
     ['Prices', 'Yield', 'First', 80, /^type a share from 0 to 200%/],
     ['Prices', 'Yield', 'First', -0.1, /^type a share from 0 to 200%/],
@@ -606,6 +607,26 @@ describe('what goes wrong is said, and led to', () => {
       Lacks: 'No price: see Prices.',
     });
     expect(await named(port, 'BUDGET_LACKING')).toBe(lacking + 1);
+  });
+
+  it.each([
+    ['lb', 'us', 'weight', 1],
+    ['Per LB', 'us', 'weight', 1],
+    ['kg', 'us', '', ''],
+    ['per kg', 'metric', 'weight', 1],
+    ['lb', 'metric', '', ''],
+    // 48 lb: USDA AIB 539.
+    ['per bushel', 'us', 'bushel', 48],
+    ['', 'us', 'weight', 1],
+  ] as const)('sold by "%s" in %s units is taken as "%s"', async (soldBy, UNITS, taken, weight) => {
+    const prices = { CropPrices: { 'slicing cucumber': { 'Sold by': soldBy, Price: 2 } } };
+    const port = await filled(memory(), { plots: demoPlots, prices, form: { UNITS } });
+    await choose(port, 'slicing cucumber');
+    const line = (await rowsOf(port, 'CropPrices')).get('slicing cucumber');
+    expect(line).toMatchObject({ 'Sold as': taken });
+    expect(line?.['Weight used']).toEqual(weight === '' ? '' : expect.closeTo(weight, 9));
+    const unit = UNITS === 'us' ? 'lb' : 'kg';
+    expect(await named(port, 'BUDGET_UNIT')).toBe(taken === 'bushel' ? 'bushel' : unit);
   });
 
   it('a bushel of a crop that is not sold by it wants its weight', async () => {

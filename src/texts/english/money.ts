@@ -39,6 +39,7 @@ export const money = {
       dripped: 'On drip',
       covered: 'Covered',
       trellised: 'On trellis',
+      soldAs: 'Sold as',
       weightUsed: 'Weight used',
       firstByWeight: 'Price by weight',
       secondByWeight: 'Second by weight',
@@ -59,10 +60,19 @@ export const money = {
       seedPrice:
         'Money for 1,000 seeds. The label of treated seed names the substance: it is no food, nor feed.',
       share: 'Share of its row length, such as 50%. Blank: none.',
+      soldAs:
+        'What Sold by is taken as; blank where it is no word of the list, or a kg where Season has US units.',
       weightUsed: 'Weight of one that is reckoned with; blank where nobody knows it.',
       byWeight: 'Price divided by Weight used.',
     },
     soldBy: ['weight', 'bushel', 'carton', 'each'],
+    /** Words that are taken as well: for a weight, only that of the units in use. */
+    alsoSoldBy: {
+      lb: ['lb', 'per lb'],
+      kg: ['kg', 'per kg'],
+      bushel: ['per bushel'],
+      carton: ['per carton'],
+    },
     packed: ['bushel', 'carton'],
     perThousandSeeds: 'per 1,000',
     perSold: 'each sold',
@@ -131,7 +141,7 @@ export const money = {
       share: 'type a share from 0 to 100% as a number, such as 5% or 0.05; a text does not count.',
       shareOrMore: 'type a share from 0 to 200% as a number, such as 80% or 0.8; a text does not count.',
       grade: 'type a share above 0, up to 100%, as a number, such as 10% or 0.1; a text does not count.',
-      soldBy: 'choose weight (for a lb or kg), bushel, carton or each.',
+      soldBy: 'choose weight (a lb, or a kg where Season is metric), bushel, carton or each.',
       weight: 'give it, for it is not published for this crop and unit.',
       dearHarvest: 'it is as much as the price or more, so nothing is left to grow the crop.',
       noneSold: 'a share of 0 sells nothing: leave it blank where all of the yield is sold.',
