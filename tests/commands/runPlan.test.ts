@@ -108,6 +108,20 @@ describe('a list that is read', () => {
     expect(metric.said).toContain('Seed weight, g');
   });
 
+  test('has a start in a year that is not the season named, and one in its second year not', async () => {
+    const lines = 'A,pumpkin,100,26,2028-06-14\nB,pumpkin,100,26,2026-06-14\n';
+    const csv = `${header},Sow or set out on\n${lines}`;
+    const sentence = (date: string, year: number) =>
+      `Sow or set out on: ${date} is not in the season of ${year}. Check the year, here and in the Season sheet.`;
+    const north = await plan(csv);
+    expect(north.said).toContain(`plots.csv, line 2, A, ${sentence('2028-06-14', 2026)}`);
+    expect(north.said).not.toContain('2026-06-14 is not in');
+    // South of the equator the first frost of fall is in the next calendar year.
+    const south = await plan(csv, { options: ['--last-frost', '2027-09-20', '--first-frost', '2028-05-01'] });
+    expect(south.said).not.toContain('2028-06-14 is not in');
+    expect(south.said).toContain(`plots.csv, line 3, B, ${sentence('2026-06-14', 2027)}`);
+  });
+
   test('has its remarks named by line and plot', async () => {
     const { code, said } = await plan(`${header},Harvest days\n\nA,slicing cucumber,100,20,90\n`);
     expect(code).toBe(0);

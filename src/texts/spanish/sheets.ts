@@ -268,6 +268,7 @@ export const sheets: Translated['sheets'] = {
     remarks: {
       noCrop: 'Elija un cultivo.',
       cropUnknown: 'Cultivo no conocido: elija uno de la lista.',
+      otherYear: '{date} no está en la temporada de {year}. Revise el año, aquí y en la hoja Temporada.',
       sameName: 'Otra parcela tiene este nombre: dé a cada una el suyo.',
       layoutUnknown: 'Disposición no conocida: elija rows, hills o beds.',
       startUnknown: 'Inicio no conocido: elija seed o transplant.',
