@@ -1,4 +1,4 @@
-/** A publication as the product cites it, or what stands where there is none. */
+/** A publication as the product cites it, or the words that stand where there is none; any other text passes through. */
 import { sources, type SourceId } from '../reference/sources';
 import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';

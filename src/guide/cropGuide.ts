@@ -29,6 +29,7 @@ interface Said {
 }
 
 const unsourced: ReadonlySet<string> = new Set(unsourcedGrounds);
+const { traits: traitHeadings, values: wordFigures } = catalogue.sheets.crops;
 const traitNames = Object.keys(traits) as Trait[];
 
 /** @param system of the figures; publications are in their own */
@@ -36,7 +37,13 @@ export function cropGuide(system: 'us' | 'metric') {
   const isMetric = system === 'metric';
   return {
     /** In the order in which they stand under one another. */
-    headings: [headings.uses, headings.picking, headings.trouble, ...traitNames, ...others],
+    headings: [
+      headings.uses,
+      headings.picking,
+      headings.trouble,
+      ...traitNames.map((trait) => traitHeadings[trait]),
+      ...others,
+    ],
     crops: crops.map((crop) => ({
       name: crop.name,
       otherNames: language === 'es' ? [...crop.spanishNames, ...crop.synonyms] : crop.synonyms,
@@ -64,7 +71,7 @@ function saidOf(crop: Crop, isMetric: boolean): Readonly<Record<string, readonly
       .map(({ sign, grounds }) =>
         said(fill(words.trouble, words.troubles[sign as keyof typeof words.troubles]), grounds),
       ),
-    ...Object.fromEntries(traitNames.map((trait) => [trait, figureOf(crop, trait, isMetric)])),
+    ...Object.fromEntries(traitNames.map((trait) => [traitHeadings[trait], figureOf(crop, trait, isMetric)])),
     [headings.seedLife]: seedLifeOf(crop),
     [headings.bushel]: bushelOf(crop, isMetric),
     [headings.beetles]: beetlesOf(crop),
@@ -76,7 +83,10 @@ const usesOf = ({ name }: Crop) => chosenFor.filter((one) => one.crop === name);
 function figureOf({ figures }: Crop, trait: Trait, isMetric: boolean): readonly Said[] {
   const figure = figures[trait];
   if (figure === undefined) return [];
-  const text = 'text' in figure ? figure.text : sayRange(figure, traits[trait].unit, isMetric);
+  const text =
+    'text' in figure
+      ? ((wordFigures as Readonly<Record<string, string>>)[figure.text] ?? figure.text)
+      : sayRange(figure, traits[trait].unit, isMetric);
   const notes: Readonly<Record<string, string>> = catalogue.cropNotes;
   return [said(text, figure.grounds, notes[figure.note ?? ''])];
 }
@@ -139,7 +149,7 @@ function said(text: string, grounds: readonly string[], note = ''): Said {
   const without = grounds.filter((ground) => unsourced.has(ground));
   return {
     text,
-    remark: [...without, note].filter((one) => one !== '').join(catalogue.citations.and),
+    remark: [...without.map(sayGround), note].filter((one) => one !== '').join(catalogue.citations.and),
     source: grounds
       .filter((ground) => !unsourced.has(ground))
       .map(sayGround)

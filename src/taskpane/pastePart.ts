@@ -57,9 +57,10 @@ export function createPastePart(parts: PasteParts): HTMLElement {
     good = plots.filter((plot) => !told.has(plot.line) && !again.includes(plot));
     const isMany = taken.size + count > manyPlots;
     const areAllGood = good.length === count;
+    const sayToMend = good.length === 0 ? words.allToMend : words.toMend;
     const sentences = [
       ...(area.value.trim() === '' ? [] : [fill(sayFound(read), { count })]),
-      ...(areAllGood ? [] : [fill(words.toMend, { count: count - good.length })]),
+      ...(areAllGood ? [] : [fill(sayToMend, { count: count - good.length })]),
       ...(read.leftOut.length === 0 ? [] : [fill(words.computed, { headers: read.leftOut.join(', ') })]),
       ...(again.length === 0
         ? []

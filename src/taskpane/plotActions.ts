@@ -43,11 +43,7 @@ export function createPlotActions(
   let asked = '';
   const removeIt = desk.button(words.removeIt, () => {
     removal.hide();
-    desk.withChosen((read, index, name) => {
-      // Another plot was chosen since, here or by a change in the sheet.
-      if (name !== asked) return notice.warn(words.askAgain);
-      desk.run(() => remove(read, index, name));
-    });
+    desk.withChosen((read, index, name) => desk.run(() => remove(read, index, name)));
   });
   const keepIt = desk.button(words.keepIt, () => removal.hide());
   const removal = createAsks('remove-plot', [removeIt, keepIt]);
@@ -63,6 +59,8 @@ export function createPlotActions(
     desk.run(() => move(read, index, index + 1, name)),
   );
   desk.onPlace((chosen, count) => {
+    // Another plot is chosen, here or by a change in the sheet.
+    if (desk.chosenName() !== asked) removal.hide();
     desk.bar(up, chosen === 0);
     desk.bar(down, chosen === count - 1);
   });

@@ -25,6 +25,8 @@ export interface PlotDesk {
   show(state: PlotsState): void;
   /** Told which line is chosen, of how many, whenever one of the two may have changed. */
   onPlace(listener: (chosen: number | null, count: number) => void): void;
+  /** As the person calls the chosen plot; null when none is chosen. */
+  chosenName(): string | null;
   /** An action that writes. */
   run(action: () => Promise<void>): void;
   /** On the plot that is chosen; says so when none is. */
@@ -69,6 +71,11 @@ export function createPlotDesk(
     if (read?.stamp !== before) notice.forgetGood();
     onShow(state);
   };
+  const chosenName = (): string | null => {
+    const index = list.chosen();
+    const line = index === null ? undefined : read?.lines[index];
+    return index === null || line === undefined ? null : plotName(line, index);
+  };
   return {
     workbook,
     table,
@@ -78,6 +85,7 @@ export function createPlotDesk(
     isSettled: () => isSettled,
     show,
     onPlace: (listener) => placeListeners.push(listener),
+    chosenName,
     bar: actions.bar,
     run(action) {
       void actions.run(() => action().catch((cause: unknown) => notice.warn(failureSentence(cause))));

@@ -39,19 +39,18 @@ export function createSuccessionPart(desk: PlotDesk, tools: PaneTools): HTMLElem
     },
     onAsk: (values) => desk.withChosen((read, index, name) => addOrAsk(read, index, name, values)),
   });
-  let asked: { readonly name: string; readonly dates: readonly number[] } | null = null;
+  let asked: { readonly name: string; readonly dates: readonly number[] } = { name: '', dates: [] };
   const addThem = desk.button(words.addThem, () => {
     asks.hide();
-    desk.withChosen((read, index, name) => {
-      // Another plot was chosen since, here or by a change in the sheet.
-      if (asked === null || name !== asked.name) return desk.notice.warn(words.askAgain);
-      const { dates } = asked;
-      desk.run(() => sowAgain(read, index, name, dates));
-    });
+    desk.withChosen((read, index, name) => desk.run(() => sowAgain(read, index, name, asked.dates)));
   });
   const leave = desk.button(words.leave, () => asks.hide());
   const asks = createAsks('succession', [addThem, leave]);
   question.element.append(asks.element);
+  // Another plot is chosen, here or by a change in the sheet.
+  desk.onPlace(() => {
+    if (desk.chosenName() !== asked.name) asks.hide();
+  });
 
   const addOrAsk = (read: LinesRead, index: number, name: string, values: Values): void => {
     asks.hide();

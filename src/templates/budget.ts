@@ -17,7 +17,7 @@ import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
 import { idInLanguage } from '../texts/language';
 import { cropOfName } from './cropLookUps';
-import { priceUsed, rateUsed, type Scenario } from './prices';
+import { cropsToMend, needsNoBees, priceUsed, rateUsed, type CropInput, type Scenario } from './prices';
 
 const words = catalogue.money.budget;
 const { columns: headers, parts, rows: rowNames, lacks } = words;
@@ -102,15 +102,25 @@ const own = (scenario: Scenario, figure: keyof Figures): Expression => column(na
 interface PricedParts {
   readonly unit?: CellContent;
   readonly name?: string;
-  /** What the plan has of it: where that is some, no quantity of it means a lacking rate. */
-  readonly meant?: Expression;
-  /** Those that the quantity is made with: a price for what has none of them is a slip. */
+  /** Whether the plan has use for it; where absent, while there is some quantity of it. A price of 0 says that none is. */
+  readonly isMeant?: Expression;
+  /** Those that the quantity is made with. */
   readonly rates?: readonly RateKey[];
+  /** Those that may be blank. */
+  readonly freeRates?: readonly RateKey[];
+  /** The share of each crop that the quantity is made with. */
+  readonly share?: CropInput;
 }
 type RateKey = Parameters<typeof rateUsed>[0];
 
-const isLackingOne = (rates: readonly RateKey[]): Expression =>
-  operate(native('AND', ...rates.map((key) => isGiven(rateUsed(key)))), '=', false);
+const isLackingRate = (rate: RateKey): Expression => operate(isGiven(rateUsed(rate)), '=', false);
+/** A figure of some crop among those of the budget that does not fit. */
+const sayCropInput = (header: CropInput): Expression =>
+  when(
+    isSome(cropsToMend(header, chosen)),
+    fill(lacks.cropToMend, { header: priceWords.columns[header] }),
+    '',
+  );
 /** Typed, and not fit to count with. */
 const isSpoiled = (rate: RateKey): Expression =>
   operate(
@@ -128,12 +138,60 @@ const isSpoiled = (rate: RateKey): Expression =>
     '',
   );
 
+/** First or Second is typed, and not fit to count with, or sells nothing. */
+const isPriceToMend = (key: PriceKey): Expression =>
+  operate(
+    operate(
+      lookUp(
+        { value: priceWords.prices[key][0] },
+        'Prices',
+        priceWords.columns.item,
+        priceWords.columns.toMend,
+      ),
+      '&',
+      '',
+    ),
+    '<>',
+    '',
+  );
+
+/** What a line asks of the Prices sheet: a price, rates, or both. */
+const sayPrices = (
+  key: PriceKey,
+  isMeant: Expression,
+  isRateMissing: Expression,
+  otherwise: Expression | string,
+): Expression => {
+  const cost = own('first', 'price');
+  const isRateAsked = native('AND', isMeant, isRateMissing);
+  return when(
+    isGiven(cost),
+    when(
+      native('AND', isSome(cost), isRateAsked),
+      lacks.rate,
+      when(isPriceToMend(key), lacks.priceToMend, otherwise),
+    ),
+    when(
+      native('OR', isMeant, isPriceToMend(key)),
+      when(isRateAsked, lacks.priceAndRate, lacks.price),
+      otherwise,
+    ),
+  );
+};
+
 /** So much of what has its price on the Prices sheet. */
 const priced = (
   key: PriceKey,
   part: string,
   quantity: (scenario: Scenario) => Expression,
-  { unit = null, name = priceWords.prices[key][0], meant, rates = [] }: PricedParts = {},
+  {
+    unit = null,
+    name = priceWords.prices[key][0],
+    isMeant = isSome(own('first', 'quantity')),
+    rates = [],
+    freeRates = [],
+    share: shareOfCrop,
+  }: PricedParts = {},
 ): Line => ({
   name,
   part,
@@ -147,14 +205,11 @@ const priced = (
       '',
     ),
   }),
-  lacks: when(
-    native('AND', isSome(own('first', 'quantity')), operate(isGiven(own('first', 'price')), '=', false)),
-    lacks.price,
-    rates.length > 0
-      ? when(native('AND', isGiven(own('first', 'price')), isLackingOne(rates)), lacks.rate, '')
-      : meant === undefined
-        ? nothing
-        : when(native('AND', isSome(meant), operate(own('first', 'quantity'), '=', 0)), lacks.rate, ''),
+  lacks: sayPrices(
+    key,
+    isMeant,
+    native('OR', ...rates.map(isLackingRate), ...freeRates.map(isSpoiled), false),
+    shareOfCrop === undefined ? '' : sayCropInput(shareOfCrop),
   ),
 });
 
@@ -320,6 +375,9 @@ const sayDearHarvest = join(
   ),
 );
 
+/** Of the crops in the budget. */
+const areaWithBees = needsNoBees.reduce((area, name) => less(area, ofOne('area', name)), of('area'));
+
 const lines: readonly Line[] = [
   summed(
     rowNames.income,
@@ -328,6 +386,11 @@ const lines: readonly Line[] = [
     sold,
     income,
     join([
+      when(
+        native('OR', ...scenarios.map((scenario) => operate(priceUsed('yield', scenario), '=', 0))),
+        lacks.noShare,
+        when(isPriceToMend('yield'), lacks.shareToMend, ''),
+      ),
       sayPlots(lacks.plotsWithoutYield, 'noYield'),
       sayPlots(lacks.plotsWithoutPrice, 'noPrice'),
       sayPlots(lacks.takenByFrost, 'takenByFrost'),
@@ -340,39 +403,49 @@ const lines: readonly Line[] = [
     words.seeds,
     () => of('seeds'),
     () => of('seedCost'),
-    sayCropsWithout(lacks.cropsWithoutSeedPrice, 'seeds', 'seedCost'),
+    join([sayCropInput('seedPrice'), sayCropsWithout(lacks.cropsWithoutSeedPrice, 'seeds', 'seedCost')]),
   ),
-  before('tray', 'trays', { unit: units.trays, meant: of('cells') }),
-  before('mix', 'mix', { unit: inUnits(units.cuFt, units.litre), meant: of('cells') }),
-  before('mulch', 'mulch', { unit: lengths }),
-  before('drip', 'drip', { unit: lengths }),
-  before('cover', 'cover', { unit: lengths }),
-  before('netting', 'netting', { unit: lengths }),
-  before('post', 'posts', { unit: units.posts, meant: of('netting') }),
+  before('tray', 'trays', { unit: units.trays, isMeant: isSome(of('cells')), rates: ['cellsPerTray'] }),
+  before('mix', 'mix', {
+    unit: inUnits(units.cuFt, units.litre),
+    isMeant: isSome(of('cells')),
+    rates: ['cellsPerTray', 'cellVolume'],
+  }),
+  before('mulch', 'mulch', { unit: lengths, isMeant: isPlanted, freeRates: ['endTuck'], share: 'mulched' }),
+  before('drip', 'drip', { unit: lengths, isMeant: isPlanted, share: 'dripped' }),
+  before('cover', 'cover', { unit: lengths, isMeant: isPlanted, freeRates: ['endTuck'], share: 'covered' }),
+  before('netting', 'netting', { unit: lengths, isMeant: isPlanted, share: 'trellised' }),
+  before('post', 'posts', { unit: units.posts, isMeant: isSome(of('netting')), rates: ['postSpacing'] }),
   before('water', 'water', {
     unit: inUnits(catalogue.money.byCrop.perMany.us, catalogue.money.byCrop.perMany.metric),
+    isMeant: isPlanted,
     rates: ['waterDepth'],
   }),
-  before('nitrogen', 'nitrogen', { unit: weights, rates: ['nitrogenRate', 'nitrogenGrade'] }),
-  before('phosphate', 'phosphate', { unit: weights, rates: ['phosphateRate', 'phosphateGrade'] }),
-  before('potash', 'potash', { unit: weights, rates: ['potashRate', 'potashGrade'] }),
-  before('hive', 'hives', { unit: units.hives, rates: ['hivesPerLand'] }),
+  ...(['nitrogen', 'phosphate', 'potash'] as const).map((nutrient) =>
+    before(nutrient, nutrient, {
+      unit: weights,
+      isMeant: isPlanted,
+      rates: [`${nutrient}Rate`, `${nutrient}Grade`],
+    }),
+  ),
+  before('hive', 'hives', { unit: units.hives, isMeant: isSome(areaWithBees), rates: ['hivesPerLand'] }),
   perLand('protection', parts.before),
   perLand('fuel', parts.before),
   perLand('other', parts.before),
-  before('wage', 'work', { unit: units.hours, name: rowNames.work, rates: ['work'] }),
+  before('wage', 'work', { unit: units.hours, name: rowNames.work, isMeant: isPlanted, rates: ['work'] }),
   total(rowNames.beforeTotal, (scenario) => partSum(parts.before, scenario)),
   {
     ...priced('wage', parts.harvest, () => of('picking'), { unit: units.hours, name: rowNames.picking }),
+    // Without a rate the picking is paid by what is sold.
     lacks: when(
-      native('AND', isSome(own('first', 'quantity')), operate(isGiven(own('first', 'price')), '=', false)),
-      lacks.price,
-      when(
-        isGiven(rateUsed('pickingRate')),
+      native('OR', isGiven(rateUsed('pickingRate')), isSpoiled('pickingRate')),
+      sayPrices(
+        'wage',
+        isPlanted,
+        isSpoiled('pickingRate'),
         sayCropsWithout(lacks.cropsWithoutInterval, 'plots', 'picks'),
-        // Blank, the picking is paid by what is sold.
-        when(isSpoiled('pickingRate'), lacks.rate, ''),
       ),
+      '',
     ),
   },
   summed(
@@ -381,7 +454,7 @@ const lines: readonly Line[] = [
     soldUnit,
     sold,
     (scenario) => product(of('picked'), share(scenario)),
-    nothing,
+    sayCropInput('harvestCost'),
   ),
   priced('package', parts.harvest, (scenario) => product(of('sold'), share(scenario)), {
     unit: priceWords.units.each,
@@ -399,6 +472,7 @@ const lines: readonly Line[] = [
       price: priceUsed('interest', scenario),
       total: interest(scenario),
     }),
+    lacks: sayPrices('interest', isPlanted, { value: false }, ''),
   },
   total(rowNames.variable, variable),
   total(rowNames.aboveVariable, (scenario) => less(income(scenario), variable(scenario))),
@@ -616,7 +690,7 @@ const byPriceTable: TableTemplate = {
   ]),
 };
 
-const soldByChosen = lookUp(chosen, 'CropPrices', priceWords.columns.crop, priceWords.columns.soldBy);
+const soldAsChosen = lookUp(chosen, 'CropPrices', priceWords.columns.crop, priceWords.columns.soldAs);
 const weightOfChosen = lookUp(chosen, 'CropPrices', priceWords.columns.crop, priceWords.columns.weightUsed);
 /** All crops, as they are asked for, would be taken for the first one. */
 const isPacked = when(
@@ -627,8 +701,8 @@ const isPacked = when(
     native(
       'AND',
       isGiven(weightOfChosen),
-      operate(operate(soldByChosen, '&', ''), '<>', ''),
-      operate(soldByChosen, '<>', priceWords.soldBy[0]),
+      operate(operate(soldAsChosen, '&', ''), '<>', ''),
+      operate(soldAsChosen, '<>', priceWords.soldBy[0]),
     ),
     false,
   ),
@@ -675,7 +749,7 @@ export const budgetTemplate: SheetTemplate = {
       when(isGarden, '*', native('IFERROR', cropOfName(input('BUDGET_FOR')), words.noSuchCrop)),
       'general',
     ),
-    computed('unit', 'BUDGET_UNIT', when(isPacked, soldByChosen, weightUnit), 'general'),
+    computed('unit', 'BUDGET_UNIT', when(isPacked, soldAsChosen, weightUnit), 'general'),
     computed('unitWeight', 'BUDGET_UNIT_WEIGHT', when(isPacked, weightOfChosen, 1), 'general'),
     computed('plots', 'BUDGET_PLOTS', of('plots'), 'whole'),
     computed('notCounted', 'BUDGET_NOT_COUNTED', notCounted, 'whole'),

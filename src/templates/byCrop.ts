@@ -78,6 +78,13 @@ const leftOf = (
   ...criteria: readonly (Expression | string)[]
 ): Expression => operate(sumOf(key, ...criteria), '-', sumOf(key, ...criteria, ...takenByFrost));
 
+const soldPlots = (...criteria: readonly (Expression | string)[]): Expression =>
+  operate(
+    countOf(ofPlots('yield'), '>0', ...criteria),
+    '-',
+    countOf(ofPlots('yield'), '>0', ...criteria, ...takenByFrost),
+  );
+
 const pickedPlots = [...isNumber('firstPick'), ...isNumber('lastPick')] as const;
 const meanDay = (key: 'firstPick' | 'lastPick'): Expression =>
   native('ROUND', operate(sumOf(key, ...pickedPlots), '/', countOf(...pickedPlots)), 0);
@@ -87,7 +94,7 @@ const weight = ofCrop(prices.weightUsed);
 /** By weight, and fruit by fruit, nothing is packed. */
 const isPacked = native(
   'AND',
-  native('OR', ...catalogue.money.prices.packed.map((unit) => operate(ofCrop(prices.soldBy), '=', unit))),
+  native('OR', ...catalogue.money.prices.packed.map((unit) => operate(ofCrop(prices.soldAs), '=', unit))),
   isGiven(weight),
 );
 
@@ -227,7 +234,7 @@ const computedColumns = [
     when(
       isGiven(ofCrop(prices.firstByWeight)),
       0,
-      operate(countOf(...isNumber('yield')), '-', countOf(...isNumber('yield'), ...isNumber('income'))),
+      operate(soldPlots(), '-', soldPlots(...isNumber('income'))),
     ),
     'whole',
   ),

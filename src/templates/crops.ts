@@ -8,7 +8,7 @@ import type {
 } from '../workbook/template';
 import { columnOf } from '../workbook/columnOf';
 import { call, column, input, native, operate, when } from '../workbook/expressions';
-import { crops, traits, type Trait } from '../reference/crops';
+import { crops, traits, type Crop, type Trait } from '../reference/crops';
 import { practice } from '../reference/practice';
 import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
@@ -61,10 +61,15 @@ const formatOf = (trait: Trait): Format => {
   return kind === 'share' ? 'percent' : 'general';
 };
 
-/** For reading alone: one column holds figures of every kind. */
-const shortFigure = (trait: Trait, bound: 'low' | 'high'): CellContent => {
-  const places = decimals[traits[trait].kind];
+/** For reading alone: one column holds figures of every kind, and no formula asks for a word of the functions here. */
+const shortFigure = (crop: Crop, trait: Trait, bound: 'low' | 'high'): CellContent => {
+  const known = crop.figures[trait];
   const exact = figure(trait, bound);
+  if (known !== undefined && 'text' in known) {
+    const said = (words.values as Readonly<Record<string, string>>)[known.text] ?? known.text;
+    return said === known.text ? exact : said;
+  }
+  const places = decimals[traits[trait].kind];
   return places === undefined ? exact : { compute: native('ROUND', exact.compute, places) };
 };
 
@@ -144,8 +149,8 @@ const ranges: TableTemplate = {
       .map((trait) => [
         crop.name,
         words.traits[trait],
-        shortFigure(trait, 'low'),
-        shortFigure(trait, 'high'),
+        shortFigure(crop, trait, 'low'),
+        shortFigure(crop, trait, 'high'),
         unitOf(trait),
         { compute: call('CROP.SOURCE', column(names.crop), trait) },
       ]),

@@ -80,8 +80,8 @@ export async function drawUpCalendar(
 }
 
 function sayFrozen(plot: string, { codes, isWhole }: Lost): LeftOut {
-  const { tooLate, frostFirst } = words.leftOut;
-  if (isWhole) return { plot, kind: 'plot', lacks: tooLate, why: tooLate, isWhole };
+  const { tooLate, frostFirst, says } = words.leftOut;
+  if (isWhole) return { plot, kind: 'plot', lacks: tooLate, why: says.tooLate, isWhole };
   const lacks = codes.map((code) => words.tasks[code]).join(', ');
   return { plot, kind: 'work', lacks, why: frostFirst, isWhole };
 }

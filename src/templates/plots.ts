@@ -361,6 +361,7 @@ const assumed = when(
 
 /** As the functions that read it, so that what is refused in a cell is refused where it is asked for. */
 const limits = {
+  side: { above: 0, atMost: 1_000_000 },
   size: { above: 0 },
   count: { atLeast: 1, isWhole: true },
   orNone: { atLeast: 0 },
@@ -543,8 +544,8 @@ export const plotsTemplate: SheetTemplate = {
         asked('plot', 'text', 16),
         asked('crop', 'text', 20, namesOfCrops),
         asked('layout', 'text', 9, { choices: layouts }),
-        asked('length', 'general', 9, { ...feet, limits: limits.size, quantity: quantities.length }),
-        asked('width', 'general', 9, { ...feet, limits: limits.size, quantity: quantities.width }),
+        asked('length', 'general', 9, { ...feet, limits: limits.side, quantity: quantities.length }),
+        asked('width', 'general', 9, { ...feet, limits: limits.side, quantity: quantities.width }),
         asked('start', 'text', 11, { choices: words.starts }),
         asked('germination', 'percent', 12, { limits: limits.share, quantity: quantities.germination }),
         computed('plants', plants, 'whole', 9),

@@ -43,7 +43,9 @@ const perLand = measure('perAcre', 'perHectare');
 const nutrient = measure('lbPerAcre', 'kgPerHectare');
 const length = measure('ft', 'm');
 
-type Fit = Exclude<keyof typeof mend, 'soldBy' | 'weight' | 'dearHarvest'>;
+/** What is to mend, and is no matter of a number alone. */
+const notOfFit = ['soldBy', 'weight', 'dearHarvest', 'noneSold'] as const;
+type Fit = Exclude<keyof typeof mend, (typeof notOfFit)[number]>;
 
 /** What a cell must hold to be reckoned with. */
 const fits = (cell: Expression, fit: Fit): Expression => {
@@ -65,6 +67,14 @@ const askedToMend = (header: string, fit: Fit): Expression =>
     native('OR', isBlank(column(header)), fits(column(header), fit)),
     '',
     `${sayMend(header, mend[fit])} `,
+  );
+/** It fits, and turns every sum of what is sold to 0. */
+const askedToSell = (header: string): Expression =>
+  when(
+    // A blank is 0 to some programs.
+    when(native('ISNUMBER', column(header)), operate(column(header), '=', 0), false),
+    `${sayMend(header, mend.noneSold)} `,
+    '',
   );
 const join = (parts: readonly Expression[]): Expression =>
   parts.reduce((left, right) => operate(left, '&', right));
@@ -191,7 +201,14 @@ const pricesTable: TableTemplate = {
       null,
       { compute: when(fits(first, fit), first, blank) },
       { compute: when(fits(second, fit), second, column(headers.firstUsed)) },
-      { compute: join([askedToMend(headers.first, fit), askedToMend(headers.second, fit)]) },
+      {
+        compute: join(
+          [headers.first, headers.second].flatMap((header) => [
+            askedToMend(header, fit),
+            ...(key === 'yield' ? [askedToSell(header)] : []),
+          ]),
+        ),
+      },
     ];
   }),
 };
@@ -302,9 +319,27 @@ const ofCrop: Readonly<Record<string, Fit>> = {
 
 const soldBy = column(headers.soldBy);
 const [byWeight = '', bushel = ''] = words.soldBy;
-const isByWeight = native('OR', isBlank(soldBy), operate(soldBy, '=', byWeight));
-const isSoldBy = (choice: string): Expression => operate(soldBy, '=', choice);
-const isKnownSale = native('OR', isBlank(soldBy), ...words.soldBy.map(isSoldBy));
+const { lb, kg, ...others } = words.alsoSoldBy;
+const isTyped = (names: readonly string[]): Expression =>
+  native('OR', ...names.map((name) => operate(soldBy, '=', name)));
+const namesOf = (choice: string): readonly string[] => [
+  choice,
+  ...Object.entries(others).flatMap(([of, names]) => (of === choice ? names : [])),
+];
+/** "" for a word that is none, and for a kg where prices are for a lb. */
+const takenAs = when(
+  native('OR', isBlank(soldBy), isTyped([byWeight]), when(isMetric, isTyped(kg), isTyped(lb))),
+  byWeight,
+  words.soldBy
+    .filter((choice) => choice !== byWeight)
+    .reduceRight<Expression>((otherwise, choice) => when(isTyped(namesOf(choice)), choice, otherwise), {
+      value: '',
+    }),
+);
+
+const isSoldAs = (choice: string): Expression => operate(column(headers.soldAs), '=', choice);
+const isByWeight = isSoldAs(byWeight);
+const isKnownSale = operate(column(headers.soldAs), '<>', '');
 
 const weightUsed = when(
   isByWeight,
@@ -315,7 +350,7 @@ const weightUsed = when(
     when(
       native(
         'AND',
-        isSoldBy(bushel),
+        isSoldAs(bushel),
         isBlank(column(headers.weight)),
         operate(input('UNITS'), '<>', 'metric'),
       ),
@@ -351,7 +386,10 @@ const priceByWeight = (header: string, otherwise: Expression | string): Expressi
 const perSold: Partial<TableColumn> = {
   ...inMoney,
   unit: words.perSold,
-  converts: { by: headers.soldBy, units: { '': 'perLb', [byWeight]: 'perLb' } },
+  converts: {
+    by: headers.soldBy,
+    units: Object.fromEntries(['', byWeight, ...lb, ...kg].map((name) => [name, 'perLb'])),
+  },
 };
 const lbOrKg: CellContent = { compute: inUnits(unitNames.lb, unitNames.kg) };
 const share: Partial<TableColumn> = { format: 'percent', note: notes.share };
@@ -363,7 +401,11 @@ const cropPricesTable: TableTemplate = {
   columns: [
     columnOf(headers.crop, nameWidth),
     columnOf(headers.toMend, textWidth, { note: notes.cropToMend }),
-    typed(headers.soldBy, 15, { format: 'text', choices: words.soldBy, note: notes.soldBy }),
+    typed(headers.soldBy, 15, {
+      format: 'text',
+      choices: [...words.soldBy, ...Object.values(words.alsoSoldBy).flat()],
+      note: notes.soldBy,
+    }),
     typed(headers.weight, numberWidth, { unit: lbOrKg, converts: 'lb', note: notes.weight }),
     typed(headers.price, numberWidth, { ...perSold, note: notes.price }),
     typed(headers.secondPrice, numberWidth, { ...perSold, note: notes.secondPrice }),
@@ -377,6 +419,7 @@ const cropPricesTable: TableTemplate = {
     typed(headers.dripped, numberWidth, share),
     typed(headers.covered, numberWidth, share),
     typed(headers.trellised, numberWidth, share),
+    columnOf(headers.soldAs, numberWidth, { note: notes.soldAs }),
     columnOf(headers.weightUsed, numberWidth, { unit: lbOrKg, note: notes.weightUsed }),
     columnOf(headers.firstByWeight, numberWidth, {
       ...inMoney,
@@ -400,6 +443,7 @@ const cropPricesTable: TableTemplate = {
       ]),
     },
     ...Array.from({ length: 10 }, () => null),
+    { compute: takenAs },
     { compute: weightUsed },
     { compute: priceByWeight(headers.price, '') },
     { compute: priceByWeight(headers.secondPrice, column(headers.firstByWeight)) },
@@ -414,13 +458,17 @@ const causeOf = (header: string, advice: string): Cause => ({
 });
 const causesOf = (header: string, fitsOf: readonly Fit[]): Cause[] =>
   fitsOf.map((fit) => causeOf(header, mend[fit]));
-const fitNames = Object.keys(mend).filter(
-  (name): name is Fit => name !== 'soldBy' && name !== 'weight' && name !== 'dearHarvest',
-);
+const fitNames = Object.keys(mend).filter((name): name is Fit => !notOfFit.some((other) => other === name));
 
 /** The tables whose last word on a row is what does not fit in it, and the cell that each sentence is about. */
 export const priceFaults: readonly (readonly [TableTemplate, readonly Cause[]])[] = [
-  [pricesTable, [headers.first, headers.second].flatMap((header) => causesOf(header, fitNames))],
+  [
+    pricesTable,
+    [headers.first, headers.second].flatMap((header) => [
+      ...causesOf(header, fitNames),
+      causeOf(header, mend.noneSold),
+    ]),
+  ],
   [ratesTable, causesOf(headers.value, fitNames)],
   [
     cropPricesTable,
@@ -432,6 +480,21 @@ export const priceFaults: readonly (readonly [TableTemplate, readonly Cause[]])[
     ],
   ],
 ];
+
+/** What is typed for a crop, and goes into a cost. */
+export type CropInput = 'harvestCost' | 'seedPrice' | 'mulched' | 'dripped' | 'covered' | 'trellised';
+
+/** How many of the crops have that figure wrong; a dear harvest is not. */
+export const cropsToMend = (key: CropInput, isOfThem: Expression): Expression => {
+  const fit = key === 'harvestCost' || key === 'seedPrice' ? 'orNone' : 'share';
+  return native(
+    'COUNTIFS',
+    allOf('CropPrices', headers.crop),
+    isOfThem,
+    allOf('CropPrices', headers.toMend),
+    `*${sayMend(headers[key], mend[fit])}*`,
+  );
+};
 
 export type Scenario = 'first' | 'second';
 

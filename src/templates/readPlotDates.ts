@@ -32,6 +32,7 @@ export interface LeftOut {
   readonly kind: 'plot' | 'dates' | 'work';
   /** What it has none of, in few words. */
   readonly lacks: string;
+  /** A sentence, or several. */
   readonly why: string;
   /** Nothing of it is dated. */
   readonly isWhole: boolean;
@@ -107,8 +108,8 @@ export function readPlot(line: Line, number: number, { units, intervals, firstFr
   };
   const soil = soilOf(line, units);
   if (!isKnown) {
-    const { noCrop } = words.leftOut;
-    return { dates, soil, leftOut: [{ plot, kind: 'plot', lacks: noCrop, why: noCrop, isWhole: true }] };
+    const { noCrop, says } = words.leftOut;
+    return { dates, soil, leftOut: [{ plot, kind: 'plot', lacks: noCrop, why: says.noCrop, isWhole: true }] };
   }
   const wanting = dateKeys.filter(
     (key) =>

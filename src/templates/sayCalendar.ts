@@ -16,7 +16,9 @@ export function sayCalendar({ tasks, plots, leftOut, kept }: CalendarMade): stri
   return [
     fill(words.made, { tasks, plots }),
     ...sayLeftOut(leftOut),
-    ...(kept.length === 0 ? [] : [fill(words.kept, { count: kept.length, rows: name(words.keptRow, kept) })]),
+    ...(kept.length === 0
+      ? []
+      : [fill(words.kept, { count: kept.length, rows: listed(eachAs(words.keptRow, kept), mostNamed) })]),
   ];
 }
 
@@ -25,8 +27,8 @@ export function sayLeftOut(leftOut: readonly LeftOut[]): string[] {
   const whole = leftOut.filter(({ isWhole }) => isWhole);
   const part = leftOut.filter(({ isWhole }) => !isWhole);
   return [
-    ...(whole.length === 0 ? [] : [fill(words.leftOut, { plots: name(words.leftOutPlot, whole) })]),
-    ...(part.length === 0 ? [] : [fill(words.partly, { plots: name(words.partlyPlot, part) })]),
+    ...(whole.length === 0 ? [] : [fill(words.leftOut, { plots: told(words.leftOutPlot, whole) })]),
+    ...(part.length === 0 ? [] : [fill(words.partly, { plots: told(words.partlyPlot, part) })]),
   ];
 }
 
@@ -39,11 +41,16 @@ export function sayInLine(leftOut: readonly LeftOut[]): string {
   return fill(lineWords.line, { plots: listed(all, count) });
 }
 
-const name = (sentence: string, all: readonly object[]): string =>
-  listed(
-    all.map((one) => fill(sentence, { ...one })),
-    mostNamed,
-  );
+const eachAs = (text: string, all: readonly object[]): string[] => all.map((one) => fill(text, { ...one }));
+
+/** Sentences, one after the other. */
+function told(sentence: string, all: readonly object[]): string {
+  const more = all.length - mostNamed;
+  return [
+    ...eachAs(sentence, all.slice(0, mostNamed)),
+    ...(more > 0 ? [fill(words.moreToo, { more })] : []),
+  ].join(' ');
+}
 
 function listed(all: readonly string[], most: number): string {
   const named = all.slice(0, most);

@@ -128,34 +128,32 @@ const yearsLeft = (crop: Crop): Expression =>
         ),
   );
 
-const remarkOnHand = (crop: Crop): Expression =>
+const remarkOnKeeping = (crop: Crop): Expression =>
   when(
-    native('ISERROR', cell('yearsLeft')),
-    sentence(remarks.packedUnfit),
+    isBlank(cell('packedIn')),
+    sentence(remarks.noYear),
+    lifeOf(crop) === undefined
+      ? when(isNumber(cell('yearsLeft')), '', sentence(remarks.noLife))
+      : when(
+          isBlank(cell('yearsLeft')),
+          sentence(remarks.noSeasonYear),
+          when(
+            isNumber(cell('yearsLeft')),
+            when(operate(cell('yearsLeft'), '>', 0), '', sentence(remarks.outlived)),
+            '',
+          ),
+        ),
+  );
+
+const remarkOnHand = (crop: Crop): Expression =>
+  join([
+    when(native('ISERROR', cell('yearsLeft')), sentence(remarks.packedUnfit), ''),
     when(
       isBlank(cell('onHand')),
       '',
-      when(
-        isCountOnHand,
-        when(
-          isBlank(cell('packedIn')),
-          sentence(remarks.noYear),
-          lifeOf(crop) === undefined
-            ? when(isNumber(cell('yearsLeft')), '', sentence(remarks.noLife))
-            : when(
-                isBlank(cell('yearsLeft')),
-                sentence(remarks.noSeasonYear),
-                when(
-                  isNumber(cell('yearsLeft')),
-                  when(operate(cell('yearsLeft'), '>', 0), '', sentence(remarks.outlived)),
-                  '',
-                ),
-              ),
-        ),
-        sentence(remarks.onHandNotNumber),
-      ),
+      when(isCountOnHand, native('IFERROR', remarkOnKeeping(crop), ''), sentence(remarks.onHandNotNumber)),
     ),
-  );
+  ]);
 
 const pollenizers = native('SUMIFS', ofPlots('pollenizers'), ...ofCrop, ofPlots('pollenizers'), '>0');
 const uncounted = operate(cell('plots'), '-', counted);

@@ -10,7 +10,8 @@ const numberPattern = /^[+-]?(?:\d+\.?\d*|\.\d+)(?:e[+-]?\d+)?\s*(%?)$/i;
 
 /**
  * The number that a cell says beyond doubt, or null: as our functions read a text, or with a decimal comma where
- * `decimalComma`; per cent gives the fraction. There "1.234" and "1,234" may be a thousand, so they are refused.
+ * `decimalComma`; per cent gives the fraction. There "1.234" and "1,234" may be a thousand, so they are refused; so is what is
+ * greater than any number of a spreadsheet: 1e400.
  */
 export function parseNumber(text: string, decimalComma: boolean): number | null {
   const trimmed = text.trim();
@@ -18,6 +19,7 @@ export function parseNumber(text: string, decimalComma: boolean): number | null 
   const parts = numberPattern.exec(decimalComma ? trimmed.replace(',', '.') : trimmed);
   if (!parts) return null;
   const number = Number(parts[0].replace(/[\s%]/g, ''));
+  if (!Number.isFinite(number)) return null;
   return parts[1] ? shiftPercent(number) : number;
 }
 
@@ -31,7 +33,7 @@ export function whyNotNumber(text: string, decimalComma: boolean): NotNumber {
   const trimmed = typed.endsWith(doubtMark) ? typed.slice(0, -doubtMark.length) : typed;
   if (/\p{Sc}/u.test(trimmed) && /\d/.test(trimmed)) return 'currencySign';
   if (!/^[+-]?\d[\d.,]*\d\s*%?$/.test(trimmed)) return 'notANumber';
-  if (decimalComma) return 'maybeThousands';
+  if (decimalComma && /[.,]/.test(trimmed)) return 'maybeThousands';
   return trimmed.includes(',') ? 'commaInNumber' : 'notANumber';
 }
 

@@ -145,13 +145,19 @@ async function readGrown(book: ReadableBook, name: string, sheet: string): Promi
   const table = demand(await book.readTable(name), sheet, name);
   const { area } = table;
   const used = (await book.sheets()).find((one) => one.name === area.sheet)?.used;
-  const first = area.row + area.rows;
-  const below = (used?.rows ?? 0) - first;
-  if (below <= 0) return table;
-  const { values } = await book.read({ ...area, row: first, rows: below });
-  const blank = values.findIndex((cells) => cells.every(isBlank));
-  return { ...table, rows: [...table.rows, ...values.slice(0, blank < 0 ? undefined : blank)] };
+  const end = used === null || used === undefined ? 0 : used.row + used.rows;
+  const below: (readonly ReadValue[])[] = [];
+  for (let row = area.row + area.rows; row < end; row += rowsAtOnce) {
+    const { values } = await book.read({ ...area, row, rows: Math.min(rowsAtOnce, end - row) });
+    const blank = values.findIndex((cells) => cells.every(isBlank));
+    below.push(...values.slice(0, blank < 0 ? undefined : blank));
+    if (blank >= 0) break;
+  }
+  return { ...table, rows: [...table.rows, ...below] };
 }
+
+/** A sheet may say that it is a million rows long. */
+const rowsAtOnce = 100;
 
 function isMade({ columns }: TableTemplate): boolean {
   return columns.some(({ kind }) => kind === 'made');

@@ -89,7 +89,7 @@ describe('opening a plan', () => {
     const { said } = await opened('a.xlsx', await workbook.bytes(), makeWorkbook());
     // Headers stand in line 7, under title, leads, caution, gap and units.
     expect(said.filter((sentence) => sentence.includes('line'))).toEqual([
-      expect.stringMatching(/a\.xlsx, line 8, column Germination: 85 is 8500 %\./),
+      expect.stringMatching(/a\.xlsx, line 8, column Germination: write 85 percent as 85% or 0\.85\./),
       expect.stringMatching(/a\.xlsx, line 9, column Length: -5 does not fit\./),
     ]);
   });

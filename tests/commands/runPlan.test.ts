@@ -1,4 +1,5 @@
 /** The plan command: what it writes, what it says, and how it ends. */
+import ExcelJS from 'exceljs';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { nearestNames } from '../../src/calc/crops/nearestNames';
 import { runPlan } from '../../src/commands/runPlan';
@@ -107,6 +108,20 @@ describe('a list that is read', () => {
     expect(metric.said).toContain('Seed weight, g');
   });
 
+  test('has a start in a year that is not the season named, and one in its second year not', async () => {
+    const lines = 'A,pumpkin,100,26,2028-06-14\nB,pumpkin,100,26,2026-06-14\n';
+    const csv = `${header},Sow or set out on\n${lines}`;
+    const sentence = (date: string, year: number) =>
+      `Sow or set out on: ${date} is not in the season of ${year}. Check the year, here and in the Season sheet.`;
+    const north = await plan(csv);
+    expect(north.said).toContain(`plots.csv, line 2, A, ${sentence('2028-06-14', 2026)}`);
+    expect(north.said).not.toContain('2026-06-14 is not in');
+    // South of the equator the first frost of fall is in the next calendar year.
+    const south = await plan(csv, { options: ['--last-frost', '2027-09-20', '--first-frost', '2028-05-01'] });
+    expect(south.said).not.toContain('2028-06-14 is not in');
+    expect(south.said).toContain(`plots.csv, line 3, B, ${sentence('2026-06-14', 2027)}`);
+  });
+
   test('has its remarks named by line and plot', async () => {
     const { code, said } = await plan(`${header},Harvest days\n\nA,slicing cucumber,100,20,90\n`);
     expect(code).toBe(0);
@@ -201,7 +216,7 @@ describe('lists of prices', () => {
     const { code, warned, written } = await withPrices({
       'prices.csv': 'Item,First,Second\nWages,16,18\nSelling,5%,\n',
       'rates.csv': 'value;RATE\n1,5;work before harvest\n',
-      'crops.csv': 'Crop,Sold by,Price,Weight of one\nCucumber,each,0.5,0.25\n',
+      'crops.csv': 'Crop,Sold by,Price,Weight of one\nCucumber,each,0.5,0.25\nPumpkin,per lb,0.4,\n',
     });
     expect([code, warned]).toEqual([0, []]);
     expect(await rowIn(written, 'Prices', 'Wages')).toMatchObject({ First: 16, Second: 18 });
@@ -212,6 +227,7 @@ describe('lists of prices', () => {
       'Sold by': 'each',
       'Price by weight': 2,
     });
+    expect(await rowIn(written, 'CropPrices', 'pumpkin')).toMatchObject({ 'Price by weight': 0.4 });
   });
 
   test('have each line to mend named once by number and column, and the others count', async () => {
@@ -326,13 +342,13 @@ describe('a plot to mend spoils nothing else and is named by line, with what to 
     [
       'a negative length',
       'A,slicing cucumber,-100,20',
-      'line 2, column Length: -100 does not fit. It must be above 0. Only this plot is spoiled.',
+      'line 2, column Length: -100 does not fit. It must be above 0 and at most 1000000. Only this plot is spoiled.',
     ],
     [
       'a negative length and no name',
       ',slicing cucumber,-100,20',
       [
-        'line 2, column Length: -100 does not fit. It must be above 0. Only this plot is spoiled.',
+        'line 2, column Length: -100 does not fit. It must be above 0 and at most 1000000. Only this plot is spoiled.',
         'line 2, column Plot: the plot has no name. Give each plot a name of its own.',
       ],
     ],
@@ -371,12 +387,13 @@ describe('a plot to mend spoils nothing else and is named by line, with what to 
 
   test('a share written as a count of per cent, and a figure that no function reads', async () => {
     const { warned } = await plan(
-      `${header},Germination,Plants per hill,Price\nA,slicing cucumber,100,20,85,2.5,-1\n`,
+      `${header},Germination,Plants per hill,Price\nA,slicing cucumber,100,20,85,2.5,-1\nB,pumpkin,1e9,20,,,\n`,
     );
     expect(warned.slice(1)).toEqual([
       'plots.csv, line 2, column Germination: write 85 percent as 85% or 0.85. Only this plot is spoiled.',
       'plots.csv, line 2, column Plants per hill: 2.5 is not a whole number. Round it. Only this plot is spoiled.',
       'plots.csv, line 2, column Price: -1 does not fit. It must be at least 0. Only this plot is spoiled.',
+      'plots.csv, line 3, column Length: 1e9 does not fit. It must be above 0 and at most 1000000. Only this plot is spoiled.',
     ]);
   });
 
@@ -396,6 +413,26 @@ describe('a plot to mend spoils nothing else and is named by line, with what to 
     // Hand computed: 4 rows 5 ft apart, 100 plants a foot apart in each.
     expect([code, warned]).toEqual([0, []]);
     expect(said).toMatch(/A\s+400 /);
+  });
+
+  test('a number that no spreadsheet holds is told of where it stands, in every list', async () => {
+    const lists: Readonly<Record<string, string>> = {
+      'plots.csv': `${header}\nA,slicing cucumber,1e400,20\n${good}\n`,
+      'seed.csv': 'Crop,Seeds in a pack,Price of a pack\ncucumber,100,1e309\n',
+      'prices.csv': 'Item,First\nLand,1e400\n',
+    };
+    const { code, said, warned } = await plan('', {
+      options: [...frosts, '--seed-prices', 'seed.csv', '--prices', 'prices.csv'],
+      readBytes: (file) => Buffer.from(lists[file] ?? ''),
+    });
+    expect(code).toBe(1);
+    const told = warned.filter((line) => line.includes(' is not a number.')).map((line) => line.slice(0, 55));
+    expect(told).toEqual([
+      'plots.csv, line 2, column Length: "1e400" is not a numb',
+      'seed.csv, line 2, column Price of a pack: "1e309" is no',
+      'prices.csv, line 2, column First: "1e400" is not a numb',
+    ]);
+    expect(said).toMatch(/Good\s+400 /);
   });
 
   test.each([
@@ -620,13 +657,39 @@ describe('a plan that comes back as an .xlsx', () => {
         ),
       ],
       ['Picking, Value', expect.stringMatching(/^type a number above 0/)],
-      ['pumpkin, Sold by', 'choose weight (for a lb or kg), bushel, carton or each.'],
+      ['pumpkin, Sold by', 'choose weight (a lb, or a kg where Season is metric), bushel, carton or each.'],
     ]);
     const there = places.map(async ([sheet = '', column = '', row]) => {
       const at = { row: Number(row) - 1, column: column.charCodeAt(0) - 65, rows: 1, columns: 1 };
       return (await written?.read({ sheet, ...at }))?.values[0]?.[0];
     });
     expect(await Promise.all(there)).toEqual([0, -5, '$1,200', 0, 'dozen']);
+  });
+
+  test('has the lines that another program wrote under its tables', async () => {
+    const workbook = createMemoryWorkbook({ functions: [...functions.values()] });
+    await fillSheets(workbook, savedPlan, 'plan');
+    // exceljs leaves the reference of a table as it is.
+    const other = new ExcelJS.Workbook();
+    await other.xlsx.load((await workbook.bytes()) as unknown as ExcelJS.Buffer);
+    const writeUnder = async (table: string, line: Readonly<Record<string, string | number>>) => {
+      const there = await workbook.readTable(table);
+      if (there === null) throw new Error(`no table ${table}`);
+      const { area, headers } = there;
+      const row = other.getWorksheet(area.sheet)?.getRow(area.row + area.rows + 1);
+      for (const [title, value] of Object.entries(line)) {
+        if (row) row.getCell(area.column + headers.indexOf(title) + 1).value = value;
+      }
+    };
+    await writeUnder('Plots', { Plot: 'Typed under', Crop: 'pumpkin', Length: 100, Width: 26 });
+    const pack = { Crop: 'gourd', 'Seeds in a pack': 77, 'Price of a pack': 5 };
+    await writeUnder('SeedPrices', pack);
+    const file = new Uint8Array(await other.xlsx.writeBuffer());
+    const { warned, written } = await plan('', { readBytes: () => file, file: 'old.xlsx', options: [] });
+    expect(warned).toEqual([]);
+    expect((await written?.readTable('Plots'))?.rows.at(-1)?.[0]).toBe('Typed under');
+    const packs = await written?.readTable('SeedPrices');
+    expect(packs?.rows.at(-1)?.slice(0, 3)).toEqual(Object.values(pack));
   });
 
   test.each([

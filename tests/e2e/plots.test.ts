@@ -169,7 +169,9 @@ describe('plots in the page', { timeout: 240_000 }, () => {
     await field('Change West', 'Width').fill('-5');
     await pane.press('Put the plot into the sheet');
     await pane.says('Nothing was written. Mend the marked fields first.');
-    expect(await saidAt('Change West', 'Width')).toContain('-5 does not fit. It must be above 0.');
+    expect(await saidAt('Change West', 'Width')).toContain(
+      '-5 does not fit. It must be above 0 and at most 1000000.',
+    );
     await plots.show('West', { ...west, Width: '5' });
     await field('Change West', 'Width').fill('10');
     await pane.press('Put the plot into the sheet');

@@ -1,4 +1,4 @@
-import { describe, expect, test } from 'vitest';
+import { afterEach, describe, expect, test, vi } from 'vitest';
 import { cropGuide } from '../../src/guide/cropGuide';
 import { cropNames, crops, traits } from '../../src/reference/crops';
 import { english } from '../../src/texts/english';
@@ -69,5 +69,28 @@ describe('the crop guide', () => {
   test('carries the cautions', () => {
     const { bitterFruit, treatedSeed, pesticides, canning } = english.cautions;
     expect(us.cautions).toEqual([bitterFruit, treatedSeed, pesticides, canning]);
+  });
+});
+
+describe('the crop guide in Spanish', () => {
+  afterEach(() => {
+    globalThis.cucurbitLanguage = undefined;
+    vi.resetModules();
+  });
+
+  test('says headings, figures that are words, and the lack of a source in Spanish', async () => {
+    globalThis.cucurbitLanguage = 'es';
+    vi.resetModules();
+    const spanish = (await import('../../src/guide/cropGuide')).cropGuide('us');
+    expect(spanish.headings).toHaveLength(us.headings.length);
+    const same = spanish.headings.filter((heading) => us.headings.includes(heading));
+    expect(same).toEqual([]);
+    const texts = spanish.crops.flatMap(({ said }) =>
+      Object.values(said).flatMap((lines) => lines.flatMap(({ text, remark }) => [text, remark])),
+    );
+    expect(texts.length).toBeGreaterThan(500);
+    const inEnglish =
+      /judgement|common practice|\b(seed|length|diameter|ripeness|or)\b|oecious|parthenocarpic|triploid\b/;
+    expect(texts.filter((text) => inEnglish.test(text))).toEqual([]);
   });
 });

@@ -30,7 +30,7 @@ test('is made, is found old after a change of Plots, and is made anew', async ()
   expect(section()).toContain('Not made yet.');
   expect(hiddenButtons()).toEqual(['Calendar file for a phone (.ics)']);
   await pane.press('Make the calendar', 'In the calendar: ');
-  expect(pane.spoken()).toContain('of 1 plot. Not in the calendar: B: no known crop');
+  expect(pane.spoken()).toContain('of 1 plot. Not in the calendar: B: No known crop.');
   expect(section()).toContain('It says what Plots says now.');
   const tasks = (await pane.column('Task', 'Calendar')).length;
   expect(tasks).toBeGreaterThan(8);

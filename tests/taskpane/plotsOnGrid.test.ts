@@ -186,7 +186,7 @@ describe('a plot', () => {
     enter(pane.field('Plants per hill'), '2.5');
     enter(pane.field('Germination'), '185');
     await press('Put the new plot into the sheet', 'Nothing was written. Mend the marked fields first.');
-    expect(pane.described('Width')).toContain('-5 does not fit. It must be above 0.');
+    expect(pane.described('Width')).toContain('-5 does not fit. It must be above 0 and at most 1000000.');
     expect(pane.described('Plants per hill')).toContain('2.5 is not a whole number. Round it.');
     expect(pane.described('Germination')).toContain(
       '185 % does not fit. It must be above 0 % and at most 100 %.',
@@ -292,6 +292,22 @@ describe('a plot', () => {
     expect((await table()).area).toEqual(area);
   });
 
+  it('is asked about before it is removed, and no longer once another is chosen', async () => {
+    const isAsked = (): boolean => pane.button('Remove it').closest<HTMLElement>('.asks')?.hidden === false;
+    choose(1);
+    pane.button('Remove').click();
+    expect(isAsked()).toBe(true);
+    choose(2);
+    expect(isAsked()).toBe(false);
+    pane.button('Remove').click();
+    await type(0, 0, { v: 'Brook' });
+    await until(() => expect(shown()[0]).toContain('Brook'));
+    expect(isAsked()).toBe(true);
+    await type(2, 0, { v: 'Bond' });
+    await until(() => expect(shown()[2]).toContain('Bond'));
+    expect(isAsked()).toBe(false);
+  });
+
   it('is not touched when somebody typed meanwhile', async () => {
     choose(0);
     await type(1, 0, { v: 'Slope' });
@@ -346,6 +362,15 @@ describe('pasted rows', () => {
     enter(pane.field(label), pane.field(label).value.replace('zuchini', 'zucchini'));
     await press('Put the 1 good plot into the sheet', '1 plot was put into the sheet.');
     expect((await names()).slice(5)).toEqual(['West']);
+  });
+
+  it('that all want mending are not told from others', () => {
+    const [headers = '', , ...bad] = text.split('\n');
+    enter(pane.field(label), [headers, bad[0]].join('\n'));
+    expect(pane.spoken()).toContain('It wants mending: mend it here, or put it in all the same');
+    enter(pane.field(label), [headers, bad[0], bad[1]].join('\n'));
+    expect(pane.spoken()).toContain('All of them want mending: mend them here, or put them in all the same');
+    expect(pane.spoken()).not.toContain('others');
   });
 
   it('go in once by the first button, though pasted again', async () => {

@@ -105,6 +105,10 @@ function publishedPlan(seedsOfPlot: number): Plan {
     ],
     prices: {
       Prices: {
+        // It has none of them.
+        ...Object.fromEntries(
+          ['Mulch', 'Drip tape', 'Row cover', 'Trellis netting', 'Water'].map((none) => [none, { First: 0 }]),
+        ),
         'Nitrogen fertilizer': { First: 0.37 },
         'Phosphate fertilizer': { First: 0.3 },
         'Potash fertilizer': { First: 0.13 },
@@ -571,9 +575,10 @@ describe('what goes wrong is said, and led to', () => {
       'pumpkin',
       'Sold by',
       'dozen',
-      /^choose weight \(for a lb or kg\), bushel, carton or each/,
+      /^choose weight \(a lb, or a kg where Season is metric\), bushel, carton or each/,
     ],
-    ['CropPrices', 'pumpkin', 'Sold by', 'lb', /^choose weight \(for a lb or kg\)/],
+    // Prices are for a lb in US units.
+    ['CropPrices', 'pumpkin', 'Sold by', 'kg', /^choose weight \(a lb, or a kg/],
     ['Prices', 'Yield', 'First', '80%', /^type a share from 0 to 200% as a number, such as 80% .*a text/],
     ['Prices', 'Yield', 'First', 80, /^type a share from 0 to 200%/],
     ['Prices', 'Yield', 'First', -0.1, /^type a share from 0 to 200%/],
@@ -602,6 +607,26 @@ describe('what goes wrong is said, and led to', () => {
       Lacks: 'No price: see Prices.',
     });
     expect(await named(port, 'BUDGET_LACKING')).toBe(lacking + 1);
+  });
+
+  it.each([
+    ['lb', 'us', 'weight', 1],
+    ['Per LB', 'us', 'weight', 1],
+    ['kg', 'us', '', ''],
+    ['per kg', 'metric', 'weight', 1],
+    ['lb', 'metric', '', ''],
+    // 48 lb: USDA AIB 539.
+    ['per bushel', 'us', 'bushel', 48],
+    ['', 'us', 'weight', 1],
+  ] as const)('sold by "%s" in %s units is taken as "%s"', async (soldBy, UNITS, taken, weight) => {
+    const prices = { CropPrices: { 'slicing cucumber': { 'Sold by': soldBy, Price: 2 } } };
+    const port = await filled(memory(), { plots: demoPlots, prices, form: { UNITS } });
+    await choose(port, 'slicing cucumber');
+    const line = (await rowsOf(port, 'CropPrices')).get('slicing cucumber');
+    expect(line).toMatchObject({ 'Sold as': taken });
+    expect(line?.['Weight used']).toEqual(weight === '' ? '' : expect.closeTo(weight, 9));
+    const unit = UNITS === 'us' ? 'lb' : 'kg';
+    expect(await named(port, 'BUDGET_UNIT')).toBe(taken === 'bushel' ? 'bushel' : unit);
   });
 
   it('a bushel of a crop that is not sold by it wants its weight', async () => {
@@ -661,6 +686,112 @@ describe('what goes wrong is said, and led to', () => {
     }
     await put(port, 'Rates', 'Nitrogen in the bag', 'Value', 0.1);
     expect((await rowsOf(port, 'BudgetLines')).get('Nitrogen fertilizer')).toMatchObject({ Lacks: '' });
+  });
+
+  it('a share sold of 0 is named beside the fruit, and led to', async () => {
+    const port = await filled(memory(), { plots: demoPlots, prices: demoPrices });
+    const said = async () => (await rowsOf(port, 'BudgetLines')).get('Fruit sold')?.['Lacks'];
+    const before = await said();
+    expect(before).not.toMatch(/Share sold/);
+    await put(port, 'Prices', 'Yield', 'First', 0);
+    expect(await said()).toBe(`Share sold is 0, so no fruit brings income: see Yield in Prices. ${before}`);
+    expect(await found(port)).toMatchObject([
+      { kind: 'error', row: 'Yield', header: 'First', text: /^a share of 0 sells nothing/ },
+    ]);
+    await put(port, 'Prices', 'Yield', 'First', '80%');
+    expect(await said()).toBe(`Share sold is to be mended: see Yield in Prices. ${before}`);
+  });
+
+  const lacksOf = async (port: WorkbookPort) =>
+    Object.fromEntries([...(await rowsOf(port, 'BudgetLines'))].map(([line, { Lacks }]) => [line, Lacks]));
+
+  it('every line whose price or rate does not fit says so', async () => {
+    const port = await filled(memory(), { plots: demoPlots, prices: demoPrices });
+    for (const [table, row, header, value] of [
+      ['Prices', 'Wages', 'First', '16.00 $'],
+      ['Prices', 'Wages', 'Second', null],
+      ['Prices', 'Selling', 'First', 1.2],
+      ['Prices', 'Interest', 'First', 4],
+      ['Prices', 'Water', 'First', '3 $'],
+      ['Prices', 'Phosphate fertilizer', 'First', 0.5],
+      ['Prices', 'Land', 'Second', '$90'],
+      ['Rates', 'Work before harvest', 'Value', -1.2],
+      ['Rates', 'Water of the season', 'Value', '15 in'],
+      ['Rates', 'Nitrogen in the bag', 'Value', 10],
+      ['Rates', 'Phosphate in the bag', 'Value', 'third'],
+      ['Rates', 'Buried at a row end', 'Value', -3],
+      ['CropPrices', 'muskmelon', 'Mulched', 80],
+      ['CropPrices', 'watermelon', 'On drip', 'all'],
+      ['CropPrices', 'watermelon', 'Seed price', '$12'],
+      ['CropPrices', 'pumpkin', 'Harvest cost', -1],
+    ] as const) {
+      await put(port, table, row, header, value);
+    }
+    const noRate = 'No rate: see How much of it in Prices.';
+    const neither = 'No price and no rate: see Prices.';
+    expect(await lacksOf(port)).toMatchObject({
+      'Work before harvest': neither,
+      'Picking by the hour': 'No price: see Prices.',
+      Selling: 'No price: see Prices.',
+      Interest: 'No price: see Prices.',
+      Water: neither,
+      'Nitrogen fertilizer': noRate,
+      'Phosphate fertilizer': noRate,
+      Land: 'A price is to be mended: see Prices.',
+      Mulch: noRate,
+      'Row cover': noRate,
+      'Drip tape': 'To mend: On drip of a crop, in Prices. ',
+      Seed: expect.stringMatching(/^To mend: Seed price of a crop, in Prices\. /),
+      'Picking by what is sold': 'To mend: Harvest cost of a crop, in Prices. ',
+    });
+    await put(port, 'Rates', 'Buried at a row end', 'Value', null);
+    expect(await lacksOf(port)).toMatchObject({
+      Mulch: 'To mend: Mulched of a crop, in Prices. ',
+      'Row cover': '',
+    });
+  });
+
+  it('without any price every line that may cost asks for its own, until 0 says that it is none', async () => {
+    const port = await filled(memory(), { plots: demoPlots, prices: {} });
+    const lines = await lacksOf(port);
+    expect(lines).toMatchObject({
+      Mulch: 'No price: see Prices.',
+      'Row cover': 'No price: see Prices.',
+      Land: 'No price: see Prices.',
+      Interest: 'No price: see Prices.',
+      'Trellis posts': '',
+      'Picking by the hour': '',
+    });
+    for (const line of [
+      'Water',
+      'Nitrogen fertilizer',
+      'Potash fertilizer',
+      'Hives',
+      'Work before harvest',
+    ]) {
+      expect(lines[line]).toBe('No price and no rate: see Prices.');
+    }
+    await put(port, 'Prices', 'Water', 'First', 0);
+    await put(port, 'Prices', 'Mulch', 'First', 0);
+    expect(await lacksOf(port)).toMatchObject({ Water: '', Mulch: '' });
+    await choose(port, 'English cucumber');
+    expect(await lacksOf(port)).toMatchObject({ Hives: '', Land: 'No price: see Prices.' });
+  });
+
+  it('fruit that is not sold lacks no price', async () => {
+    const pumpkin = { Crop: 'pumpkin', Length: 100, Width: 20 };
+    const plots: readonly InputRow[] = [
+      { ...pumpkin, Plot: 'none', 'Yield per 100': 0 },
+      { ...pumpkin, Plot: 'frozen', 'Yield per 100': 100, 'Sow or set out on': 46600 },
+    ];
+    const port = await filled(memory(), { plots, prices: {} });
+    expect((await lacksOf(port))['Fruit sold']).toBe(
+      'Plots without a yield, or of 0: 1, pumpkin. Plots that frost takes before the first pick, counted as nothing (see Notes in Plots): 1, pumpkin. ',
+    );
+    await put(port, 'Plots', 'none', 'Yield per 100', 100);
+    expect((await lacksOf(port))['Fruit sold']).toMatch(
+      /^Plots without a price, .*: 1, pumpkin\. Plots that frost/,
+    );
   });
 
   it('no yield breaks even is not said of fruit that has no price', async () => {

@@ -289,7 +289,7 @@ describe('a plot that frost takes', () => {
       `Not in it, or not wholly: late (after the first frost: ${lacks}).`,
     );
     expect(sayCalendar(made)).toContain(
-      `Not with all of its work: late, without ${lacks}: the first frost comes first`,
+      `Not with all of its work: late, without ${lacks}: The first frost comes first.`,
     );
     const tasks = await tasksOf(port, 'late');
     expect(tasks.at(-1)).toMatchObject({ task: 'Clear the plot', day: frost + 1 });

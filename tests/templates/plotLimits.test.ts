@@ -16,8 +16,8 @@ const hills = { Layout: 'hills' };
 
 /** A column, what makes the plot ask for it, and values at and beyond its limits. */
 const cases: readonly (readonly [string, InputRow, readonly number[]])[] = [
-  ['Length', {}, [-5, 0, 100]],
-  ['Width', {}, [-5, 0, 20]],
+  ['Length', {}, [-5, 0, 100, 1e6, 1e6 + 1, 1e9]],
+  ['Width', {}, [-5, 0, 20, 1e6 + 1]],
   ['Germination', {}, [-0.1, 0, 0.01, 1, 1.85, 85]],
   ['Row spacing', {}, [-5, 0, 5]],
   ['Plant spacing', {}, [-5, 0, 12]],
@@ -58,10 +58,12 @@ describe('an input of Plots', () => {
   });
 
   test.each(plots)('$name is refused by its limits as by the functions, and found there', (plot) => {
-    const { limits = {} } = plotsTable.columns.find(({ header }) => header === plot.header) ?? {};
+    const { limits = {}, quantity } = plotsTable.columns.find(({ header }) => header === plot.header) ?? {};
     const errors = findings.filter(({ kind, row }) => kind === 'error' && row === plot.name);
     const isRefused = checkLimits(plot.value, limits) !== null;
     expect(errors.some(({ header }) => header === plot.header)).toBe(isRefused);
+    const elsewhere = errors.filter(({ header }) => header !== plot.header);
+    expect(elsewhere.filter(({ text }) => text.startsWith(`The ${quantity} is `))).toEqual([]);
   });
 
   test('has limits wherever it is a number that a function reads', () => {

@@ -61,6 +61,11 @@ test('a yield of 0 is said, and no other', async () => {
   );
 });
 
+test('a yield of 0 promises no published one where there is none', async () => {
+  const noted = await notesOf({ Crop: 'slicing cucumber', 'Yield per 100': 0 });
+  expect(noted).toContain('A blank takes the published one, if there is one.');
+});
+
 describe('germination against the federal standard (7 CFR 201.31: muskmelon 75 %, gourd not listed)', () => {
   it.each<[string, InputRow, string]>([
     ['below it', { Crop: 'muskmelon', Germination: 0.74 }, remarks.belowStandard],

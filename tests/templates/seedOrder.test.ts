@@ -267,6 +267,12 @@ describe('seed on hand', () => {
     expect(later['To buy']).toBe(500);
   });
 
+  test('two slips in a line are both said', async () => {
+    const { Remark } = await given('slicing cucumber', -5, 2031);
+    expect(Remark).toContain(words.remarks.packedUnfit);
+    expect(Remark).toContain(words.remarks.onHandNotNumber);
+  });
+
   test('of a crop without a published life is not counted, until somebody types the years', async () => {
     const line = await given('gourd', 20, 2026);
     expect(line['Years left']).toBe(words.noLife);

@@ -80,6 +80,13 @@ describe('Spanish', () => {
     expect(differing).toEqual([]);
   });
 
+  test.each([english, spanish])('the letters of Weeks differ, and its lead explains each', ({ calendar }) => {
+    const { letters, lead } = calendar.weeks;
+    const all = Object.values(letters);
+    expect(new Set(all).size).toBe(all.length);
+    for (const letter of all) expect(lead[0]).toContain(`${letter}: `);
+  });
+
   test('no sentence was left in English', () => {
     const untranslated = [...inSpanish].filter(
       ([path, said]) => said === inEnglish.get(path) && toTranslate(said) && !wordsOfFunctions.test(path),

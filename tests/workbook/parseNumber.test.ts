@@ -38,6 +38,11 @@ describe('parseNumber', () => {
     ['e3', false],
     ['1e', false],
     ['1e2.5', false],
+    // Beyond the greatest double, 1.797...e308 (IEEE 754).
+    ['1e309', false],
+    ['-1e400', true],
+    ['1e400%', false],
+    ['9'.repeat(400), true],
   ])('%j (decimal comma %s) is refused', (text, decimalComma) => {
     expect(parseNumber(text, decimalComma)).toBeNull();
   });
@@ -63,6 +68,8 @@ describe('whyNotNumber', () => {
     ['1.234,5', true, 'maybeThousands'],
     ['12 ft', false, 'notANumber'],
     ['about 5, or 6', false, 'notANumber'],
+    ['1e400', false, 'notANumber'],
+    ['9'.repeat(400), true, 'notANumber'],
   ] as const)('%j (decimal comma %s): %s', (text, decimalComma, why) => {
     expect(parseNumber(text, decimalComma)).toBeNull();
     expect(whyNotNumber(text, decimalComma)).toBe(why);

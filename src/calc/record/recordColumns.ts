@@ -1,6 +1,7 @@
 /**
  * Which columns of a record hold what, by the words of their headers. A column counts only if all of its words are
- * known ones, so that "Max Temp Flag", "Maximum humidity" and "Time of Tmax" are none.
+ * known ones, so that "Max Temp Flag", "Maximum humidity" and "Time of Tmax" are none. English and Spanish words are
+ * known at once, without accents: a record keeps the language of whoever measured.
  */
 import type { UnitSystemName } from '../units/units';
 import type { Measure } from './recordDoubts';
@@ -16,18 +17,19 @@ export interface Scale {
 export type RecordColumns = Readonly<Record<Column, readonly number[]>>;
 
 const known = {
-  date: 'date datum day time valid mess observation obs local lst yyyymmdd yyyy mm dd ymd of',
-  high: 'max maximum high highest hi tmax tx txk maxt maxtemp tempmax tmx',
-  low: 'min minimum low lowest lo tmin tn tnk mint mintemp tempmin tmn',
-  about: 'temp temps temperature temperatures t air daily day of the at m in degrees degree deg tenths tenth',
-  scale: 'f c fahrenheit celsius centigrade degf degc',
-  year: 'year yr yyyy',
-  month: 'month mo mm',
-  day: 'day dd dy dom',
+  date: 'date datum day time valid mess observation obs local lst yyyymmdd yyyy mm dd ymd of fecha dia hora y de la medicion observacion aaaammdd aaaa',
+  high: 'max maximum high highest hi tmax tx txk maxt maxtemp tempmax tmx maxima maximo alta',
+  low: 'min minimum low lowest lo tmin tn tnk mint mintemp tempmin tmn minima minimo baja',
+  about:
+    'temp temps temperature temperatures t air daily day of the at m in degrees degree deg tenths tenth temperatura temperaturas aire diaria dia de del la mas a en grados grado decimas decima',
+  scale: 'f c fahrenheit celsius centigrade degf degc centigrados centigrado',
+  year: 'year yr yyyy ano anio',
+  month: 'month mo mm mes',
+  day: 'day dd dy dom dia',
   dayOfYear: 'yday doy jday dayofyear',
   station:
-    'station stations stationid stationname stn stid id site usaf wban ghcn ghcnid number no code climate',
-  place: 'name place location',
+    'station stations stationid stationname stn stid id site usaf wban ghcn ghcnid number no code climate estacion clave codigo numero de la',
+  place: 'name place location nombre lugar localidad',
 } as const;
 
 const setOf = (...lists: readonly string[]): ReadonlySet<string> => new Set(lists.join(' ').split(' '));
@@ -37,27 +39,28 @@ const temperatureWords = (extreme: string): readonly [ReadonlySet<string>, Reado
 ];
 /** One word that must be there, and all that may. */
 const rules: Readonly<Record<Column, readonly [ReadonlySet<string>, ReadonlySet<string>]>> = {
-  date: [setOf('date datum day time valid yyyymmdd ymd yyyy'), setOf(known.date)],
+  date: [setOf('date datum day time valid yyyymmdd ymd yyyy fecha dia aaaammdd'), setOf(known.date)],
   high: temperatureWords(known.high),
   low: temperatureWords(known.low),
   year: [setOf(known.year), setOf(known.year)],
   month: [setOf(known.month), setOf(known.month)],
-  day: [setOf(known.day), setOf(known.day, 'of month')],
+  day: [setOf(known.day), setOf(known.day, 'of month del mes')],
   dayOfYear: [setOf(known.dayOfYear), setOf(known.dayOfYear)],
   station: [
-    setOf('station stations stationid stationname stn stid site usaf wban ghcn ghcnid'),
+    setOf('station stations stationid stationname stn stid site usaf wban ghcn ghcnid estacion'),
     setOf(known.station),
   ],
-  place: [setOf(known.place), setOf(known.place, 'station of')],
+  place: [setOf(known.place), setOf(known.place, 'station of estacion de la')],
 };
 
 /** "MaxTemp_F" has the words max, temp and f. */
 function wordsOf(header: string): string[] {
-  const parted = header.replace(/([a-z])([A-Z])/g, '$1 $2').toLowerCase();
+  const bare = header.normalize('NFD').replace(/\p{M}/gu, '');
+  const parted = bare.replace(/([a-z])([A-Z])/g, '$1 $2').toLowerCase();
   // Thermometers hang 2 m above the ground, which some headers say.
   const said = parted
     .replace(/(?<![a-z0-9])t?2m(?![a-z0-9])/g, 't')
-    .replace(/\bday[ _]of[ _]year\b/, 'dayofyear');
+    .replace(/\b(?:day[ _]of[ _]year|dia[ _]del[ _]ano)\b/, 'dayofyear');
   return said.match(/[a-z]+/g) ?? [];
 }
 
@@ -85,7 +88,9 @@ export function recordColumns(headers: readonly string[]): RecordColumns {
   const isParted = year.length > 0 && month.length > 0 && day.length > 0;
   // "Day" is a date, but not beside a year and a month; "Time" is one, but not beside a date.
   const whole = isParted ? date.filter((index) => !day.includes(index) && !year.includes(index)) : date;
-  const named = whole.filter((index) => wordsOf(headers[index] ?? '').includes('date'));
+  const named = whole.filter((index) =>
+    wordsOf(headers[index] ?? '').some((word) => word === 'date' || word === 'fecha'),
+  );
   columns.date = named.length > 0 ? named : whole;
   return columns;
 }
@@ -103,8 +108,8 @@ export function scaleOfHeader(header: string): Scale | null {
   const words = wordsOf(header);
   const has = (...some: readonly string[]): boolean => some.some((word) => words.includes(word));
   const isF = has('f', 'fahrenheit', 'degf');
-  if (isF === has('c', 'celsius', 'centigrade', 'degc')) return null;
-  return { units: isF ? 'us' : 'metric', perDegree: has('tenths', 'tenth') ? 10 : 1 };
+  if (isF === has('c', 'celsius', 'centigrade', 'degc', 'centigrados', 'centigrado')) return null;
+  return { units: isF ? 'us' : 'metric', perDegree: has('tenths', 'tenth', 'decimas', 'decima') ? 10 : 1 };
 }
 
 /** The columns that a date is in: one, or those of year, month and day, or of year and day of the year. */

@@ -26,6 +26,7 @@ import { UniverSheetsNotePlugin } from '@univerjs/sheets-note';
 import { UniverSheetsNumfmtPlugin } from '@univerjs/sheets-numfmt';
 import { UniverSheetsTablePlugin } from '@univerjs/sheets-table';
 import { forgetOldMessages } from './errorMessage';
+import { readEmptyTexts } from './emptyTexts';
 import { forgetWhole } from './forgetWhole';
 import { formatSpilled } from './formatSpilled';
 import { noteRangesOnce } from './formulaLinks';
@@ -123,6 +124,7 @@ export function startEngine(options: WorkbookOptions, shell: EngineShell | null)
   shell?.registerAfter(univer);
 
   const injector = univer.__getInjector();
+  readEmptyTexts();
   noteRangesOnce(injector);
   makeTextsOnce(injector);
   keepReadings(injector);

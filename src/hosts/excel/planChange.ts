@@ -1,18 +1,11 @@
 /// <reference types="office-js" />
 
 /** Everything that a change writes, as steps, and the journal that takes it back. */
-import { carryFormula } from '../../workbook/carryFormula';
-import {
-  isCarried,
-  type Area,
-  type Carried,
-  type Change,
-  type Mark,
-  type Picture,
-} from '../../workbook/port';
+import type { Area, Change, Mark, Picture } from '../../workbook/port';
 import { markName, printMark } from '../../workbook/sheetMark';
-import { enterContent, enterStanding, isFormula, standingOf, type RawCell } from './cellContents';
+import { standingOf } from './cellContents';
 import type { Checked } from './checkChange';
+import { enterContents, type Place } from './enterContents';
 import type { ExcelFeature } from './excelFeatures';
 import { stateSteps, type Journal } from './journal';
 import { nameSheet, newSheetSteps, type StagedSheet } from './newSheetSteps';
@@ -198,43 +191,14 @@ function standings({ standing }: Checked, index: number) {
 function cellsOfSheets(survey: Survey, change: Change, checked: Checked, namespace: string): WriteStep[] {
   return change.cells.flatMap(({ sheet, row, column, contents }) => {
     const tables = survey.tables.filter((table) => isSameName(table.sheet, sheet));
-    const tableAt = (r: number, c: number): string | null =>
+    const tableAt = ({ row: r, column: c }: Place): string | null =>
       tables.find(
         ({ span }) =>
           r > span.row && r < span.row + span.rows && c >= span.column && c < span.column + span.columns,
       )?.name ?? null;
-    const entered = contents.map((line, i) =>
-      line.map((content, j) =>
-        isCarried(content)
-          ? enterCarried(checked, { sheet, row: row + i, column: column + j }, content)
-          : enterContent(content, { namespace, table: tableAt(row + i, column + j) }),
-      ),
-    );
-    return cellSteps(
-      { sheet, row, column, rows: contents.length, columns: contents[0]?.length ?? 0 },
-      entered,
-    );
+    const area: Area = { sheet, row, column, rows: contents.length, columns: contents[0]?.length ?? 0 };
+    return cellSteps(area, enterContents(checked, area, contents, namespace, tableAt));
   });
-}
-
-function enterCarried(
-  { carried }: Checked,
-  to: Pick<Area, 'sheet' | 'row' | 'column'>,
-  { carriedFrom }: Carried,
-): RawCell {
-  const origin = carried.find(
-    ({ area }) =>
-      isSameName(area.sheet, to.sheet) &&
-      to.column >= area.column &&
-      to.column < area.column + area.columns &&
-      carriedFrom >= area.row &&
-      carriedFrom < area.row + area.rows,
-  );
-  const at = <Cell>(lines: readonly (readonly Cell[])[] | undefined, none: Cell): Cell =>
-    lines?.[carriedFrom - (origin?.area.row ?? 0)]?.[to.column - (origin?.area.column ?? 0)] ?? none;
-  const { values, formulas, types } = origin?.cells ?? {};
-  const standing = standingOf(at<RawCell>(values, ''), at<RawCell>(formulas, ''), at(types, 'Empty'));
-  return isFormula(standing) ? carryFormula(standing.formula, carriedFrom, to.row) : enterStanding(standing);
 }
 
 /** The new rows are like the last one, in look and lists; then they get their own contents. */
@@ -242,19 +206,15 @@ function rowSteps(checked: Checked, namespace: string): WriteStep[] {
   return checked.growths.flatMap(({ table, rows, free }) => {
     const longer: Area = { sheet: table.sheet, ...table.span, rows: table.span.rows + rows.length };
     const last: Area = { ...free, row: free.row - 1, rows: 1 };
-    const contents = rows.map((line, i) =>
-      line.map((content, j) =>
-        isCarried(content)
-          ? enterCarried(checked, { ...free, row: free.row + i, column: free.column + j }, content)
-          : enterContent(content, { namespace, table: table.name }),
-      ),
-    );
     return [
       step(4, (context) => {
         context.workbook.tables.getItem(table.name).resize(rangeOf(context, longer));
         rangeOf(context, free).copyFrom(rangeOf(context, last), 'All');
       }),
-      ...cellSteps(free, contents),
+      ...cellSteps(
+        free,
+        enterContents(checked, free, rows, namespace, () => table.name),
+      ),
     ];
   });
 }

@@ -1,6 +1,6 @@
 /** An .xlsx to read plans from: our sheets in it, whichever program saved it last. Nothing else of it is looked at. */
 import { mostFileBytes } from '../../workbook/fileLimits';
-import { HostError, type ReadValue, type Span } from '../../workbook/port';
+import { HostError, type Area, type ReadValue, type Span } from '../../workbook/port';
 import type { ReadableBook } from '../../workbook/readFilling';
 import { isSameName } from './bookState';
 import { readPackage } from './readPackage';
@@ -26,7 +26,8 @@ export function openXlsx(bytes: Uint8Array): ReadableBook {
 
   return {
     daysToAdd: book.is1904 ? daysTo1904 : 0,
-    sheets: async () => book.sheets.map(({ name, mark }) => ({ name, mark, locked: false, used: null })),
+    sheets: async () =>
+      book.sheets.map(({ name, mark }) => ({ name, mark, locked: false, used: usedOf(sheetNamed(name)) })),
     async read(area) {
       const sheet = sheetNamed(area.sheet);
       if (sheet === undefined) throw new HostError({ code: 'noSuchSheet', sheet: area.sheet });
@@ -71,6 +72,12 @@ function refuseOtherKinds(bytes: Uint8Array): void {
     throw new HostError({ code: 'fileOtherKind', kind: '.xls' });
   }
   if (!begins(ofZip)) throw new HostError({ code: 'fileNoWorkbook' });
+}
+
+/** null where nothing of the sheet is read, or there is nothing. */
+function usedOf(sheet: (SheetCells & { readonly name: string }) | undefined): Area | null {
+  if (sheet === undefined || sheet.lastRow < 0) return null;
+  return { sheet: sheet.name, row: 0, column: 0, rows: sheet.lastRow + 1, columns: sheet.lastColumn + 1 };
 }
 
 /** A table may say that it is a million rows long. */

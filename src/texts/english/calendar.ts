@@ -66,11 +66,13 @@ export const calendar = {
   /** Why a plot is not in it, or not with all of its work, where its cells do not say; and the line that says so. */
   leftOut: {
     noCrop: 'no known crop',
-    noDates: '{header} is no date',
+    noDates: '{header} is no date.',
     unfit: 'a date that does not fit',
     none: 'When it was made every plot was in it, with all of its work.',
     tooLate: 'planted on or after the first frost',
-    frostFirst: 'the first frost comes first',
+    frostFirst: 'The first frost comes first.',
+    /** As sentences, for where there is room. */
+    says: { noCrop: 'No known crop.', tooLate: 'Planted on or after the first frost.' },
     line: 'Not in it, or not wholly: {plots}.',
     kinds: {
       plot: '{plot} ({lacks})',
@@ -91,6 +93,8 @@ export const calendar = {
     kept: 'Kept, though no task of any plot now: {rows}.',
     keptRow: '{plot}, {task}',
     more: 'and {more} more',
+    /** Behind sentences. */
+    moreToo: 'And {more} more.',
   },
   weeks: {
     sheet: 'Weeks',

@@ -39,6 +39,7 @@ export const money = {
       dripped: 'On drip',
       covered: 'Covered',
       trellised: 'On trellis',
+      soldAs: 'Sold as',
       weightUsed: 'Weight used',
       firstByWeight: 'Price by weight',
       secondByWeight: 'Second by weight',
@@ -46,7 +47,7 @@ export const money = {
     notes: {
       firstUsed: 'First, where it is a number that fits.',
       secondUsed: 'Second, where it is a number that fits; else First used.',
-      toMend: 'What does not fit. It counts as blank until it is mended.',
+      toMend: 'What does not fit, and counts as blank until it is mended; and a share sold of 0.',
       cropToMend:
         'What does not fit, and counts as blank until it is mended; and a harvest that costs what it brings.',
       soldBy: 'weight (a lb, or in metric a kg), bushel, carton or each. Blank: weight.',
@@ -59,10 +60,19 @@ export const money = {
       seedPrice:
         'Money for 1,000 seeds. The label of treated seed names the substance: it is no food, nor feed.',
       share: 'Share of its row length, such as 50%. Blank: none.',
+      soldAs:
+        'What Sold by is taken as; blank where it is no word of the list, or a kg where Season has US units.',
       weightUsed: 'Weight of one that is reckoned with; blank where nobody knows it.',
       byWeight: 'Price divided by Weight used.',
     },
     soldBy: ['weight', 'bushel', 'carton', 'each'],
+    /** Words that are taken as well: for a weight, only that of the units in use. */
+    alsoSoldBy: {
+      lb: ['lb', 'per lb'],
+      kg: ['kg', 'per kg'],
+      bushel: ['per bushel'],
+      carton: ['per carton'],
+    },
     packed: ['bushel', 'carton'],
     perThousandSeeds: 'per 1,000',
     perSold: 'each sold',
@@ -77,8 +87,8 @@ export const money = {
       post: ['Trellis posts', 'One post, divided by the seasons it lasts.'],
       water: ['Water', 'The water itself, or what it costs to pump it.'],
       nitrogen: ['Nitrogen fertilizer', 'Weight in the bag, not of the nutrient alone.'],
-      phosphate: ['Phosphate fertilizer', 'Blank where the nitrogen fertilizer brings enough.'],
-      potash: ['Potash fertilizer', 'Blank where the nitrogen fertilizer brings enough.'],
+      phosphate: ['Phosphate fertilizer', '0 where the nitrogen fertilizer brings enough.'],
+      potash: ['Potash fertilizer', '0 where the nitrogen fertilizer brings enough.'],
       hive: ['Hives', 'Rent of one for the flowering.'],
       protection: ['Crop protection', 'And putting it on. The label is the law.'],
       fuel: ['Fuel and repairs', 'Of machines, before harvest.'],
@@ -131,9 +141,10 @@ export const money = {
       share: 'type a share from 0 to 100% as a number, such as 5% or 0.05; a text does not count.',
       shareOrMore: 'type a share from 0 to 200% as a number, such as 80% or 0.8; a text does not count.',
       grade: 'type a share above 0, up to 100%, as a number, such as 10% or 0.1; a text does not count.',
-      soldBy: 'choose weight (for a lb or kg), bushel, carton or each.',
+      soldBy: 'choose weight (a lb, or a kg where Season is metric), bushel, carton or each.',
       weight: 'give it, for it is not published for this crop and unit.',
       dearHarvest: 'it is as much as the price or more, so nothing is left to grow the crop.',
+      noneSold: 'a share of 0 sells nothing: leave it blank where all of the yield is sold.',
     },
   },
   byCrop: {
@@ -274,6 +285,11 @@ export const money = {
     lacks: {
       price: 'No price: see Prices.',
       rate: 'No rate: see How much of it in Prices.',
+      priceAndRate: 'No price and no rate: see Prices.',
+      priceToMend: 'A price is to be mended: see Prices.',
+      cropToMend: 'To mend: {header} of a crop, in Prices. ',
+      noShare: 'Share sold is 0, so no fruit brings income: see Yield in Prices. ',
+      shareToMend: 'Share sold is to be mended: see Yield in Prices. ',
       plotsWithoutPrice:
         'Plots without a price, in Plots or Prices, whose fruit counts as given away in the mean price: ',
       plotsWithoutYield: 'Plots without a yield, or of 0: ',

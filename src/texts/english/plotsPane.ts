@@ -48,7 +48,6 @@ export const plotsPane = {
     removeAsk: 'Remove "{name}" with all that stands in its line?',
     removeIt: 'Remove it',
     keepIt: 'Keep it',
-    askAgain: 'Nothing was removed, because another plot was chosen meanwhile. Press "Remove" again.',
     removed:
       '"{name}" was removed. The lines below it moved up; the blank one at the end is for the next plot.',
     /** The form. */
@@ -76,6 +75,8 @@ export const plotsPane = {
     ready: '{count} {count|plot|plots} can be put into the sheet, under the last line.',
     toMend:
       '{count} of them {count|wants|want} mending: put in the others alone, or all, and mend them in the sheet.',
+    allToMend:
+      '{count|It wants|All of them want} mending: mend {count|it|them} here, or put {count|it|them} in all the same and mend {count|it|them} in the sheet.',
     nothing: 'There is no plot in it yet.',
     other:
       'Nothing in it says that these are plots. Begin with a line of headers, such as Plot, Crop, Length; or give a crop that the Crops sheet knows second in each line.',
@@ -104,7 +105,6 @@ export const plotsPane = {
     many: 'That adds {count} plots below "{name}". Are the first and last day right, and the days from one to the next?',
     addThem: 'Add the plots',
     leave: 'Add none',
-    askAgain: 'Nothing was added, because another plot was chosen meanwhile. Press "Add these plots" again.',
     done: '{count} {count|plot was|plots were} added below "{name}": {plots}. See "To look at" for days that the season does not fit.',
   },
   questions: {

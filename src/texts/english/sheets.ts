@@ -262,6 +262,7 @@ export const sheets = {
     remarks: {
       noCrop: 'Choose a crop.',
       cropUnknown: 'Crop not known: choose one from the list.',
+      otherYear: '{date} is not in the season of {year}. Check the year, here and in the Season sheet.',
       sameName: 'Another plot has this name: give each its own.',
       layoutUnknown: 'Layout not known: choose rows, hills or beds.',
       startUnknown: 'Start not known: choose seed or transplant.',
@@ -280,7 +281,7 @@ export const sheets = {
       wideYield: 'Published yields differ more than threefold and the low end is used: put in your own.',
       priceUnfit: 'Price: give 0 or more, in digits alone, such as 1.20.',
       priceElsewhere: 'Budget takes the price of Prices, not this one.',
-      noYield: 'A yield of 0 counts as none: leave Yield per 100 blank to have the published one.',
+      noYield: 'A yield of 0 counts as none. A blank takes the published one, if there is one.',
       /** Before the number of them. */
       seasonsBetween: 'Full seasons since the last cucurbits, where {low} to {high} are advised: ',
       lastCucurbitsUnfit:
@@ -375,6 +376,21 @@ export const sheets = {
       'flower type': 'flower type',
       species: 'species',
       'yield per 100': 'yield per 100',
+    },
+    /** Figures that are words, by the words of the functions; names of species not here are the same in every language. */
+    values: {
+      seed: 'seed',
+      length: 'length',
+      diameter: 'diameter',
+      ripeness: 'ripeness',
+      monoecious: 'monoecious',
+      parthenocarpic: 'parthenocarpic',
+      andromonoecious: 'andromonoecious',
+      triploid: 'triploid',
+      'Cucurbita pepo or C. maxima': 'Cucurbita pepo or C. maxima',
+      'Cucurbita maxima, C. moschata or C. pepo': 'Cucurbita maxima, C. moschata or C. pepo',
+      'Cucurbita pepo (small ornamental) or Lagenaria siceraria (hard-shell)':
+        'Cucurbita pepo (small ornamental) or Lagenaria siceraria (hard-shell)',
     },
     noFigure: 'type your own',
     columns: {

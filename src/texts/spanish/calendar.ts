@@ -33,7 +33,7 @@ export const calendar: Translated['calendar'] = {
     coverStays: 'Poner cubierta y dejarla',
     thin: 'Aclarar',
     scout: 'Buscar escarabajos',
-    sideDress: 'Abonar al lado',
+    sideDress: 'Abonar en banda',
     coverOff: 'Quitar cubierta',
     lastSowing: 'Último día de siembra',
     firstPick: 'Primer corte',
@@ -64,11 +64,12 @@ export const calendar: Translated['calendar'] = {
   },
   leftOut: {
     noCrop: 'sin cultivo conocido',
-    noDates: '{header} no es una fecha',
+    noDates: '{header} no es una fecha.',
     unfit: 'una fecha que no cabe',
     none: 'Al hacerla estaban todas las parcelas, con todo su trabajo.',
     tooLate: 'sembrada el día de la primera helada o después',
-    frostFirst: 'antes llega la primera helada',
+    frostFirst: 'Antes llega la primera helada.',
+    says: { noCrop: 'Sin cultivo conocido.', tooLate: 'Sembrada el día de la primera helada o después.' },
     line: 'No están, o no del todo: {plots}.',
     kinds: {
       plot: '{plot} ({lacks})',
@@ -87,16 +88,17 @@ export const calendar: Translated['calendar'] = {
     kept: 'Se conservan, aunque ya no son tarea de ninguna parcela: {rows}.',
     keptRow: '{plot}, {task}',
     more: 'y {more} más',
+    moreToo: 'Y {more} más.',
   },
   weeks: {
     sheet: 'Semanas',
     title: 'Semanas',
     lead: [
-      'U: bajo techo. G: creciendo en su lugar. P: cortes, o la cosecha. Cada columna es una semana, desde su lunes.',
+      'B: bajo techo. S: en el suelo, creciendo. C: cortes, o la cosecha. Cada columna es una semana, desde su lunes.',
       'Hecho de Parcelas con el Calendario. Cuarenta semanas desde la primera parcela que empieza; arriba mes y día.',
       'Una fila que escriba aquí se pierde al rehacer la hoja: escriba sus tareas en Calendario, donde se quedan.',
     ],
-    letters: { underCover: 'U', growing: 'G', picking: 'P' },
+    letters: { underCover: 'B', growing: 'S', picking: 'C' },
     months: ['ene', 'feb', 'mar', 'abr', 'may', 'jun', 'jul', 'ago', 'sep', 'oct', 'nov', 'dic'],
     columns: {
       plot: { header: 'Parcela', note: 'Como en Parcelas.' },

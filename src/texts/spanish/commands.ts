@@ -114,7 +114,7 @@ export const commands: Translated['commands'] = {
       percentForShare: ', columna {header}: escriba {given} por ciento como {given}% o {fraction}. {spoiled}',
       notADate: ', columna {header}: "{given}" no es una fecha como 2026-05-02. {spoiled}',
     },
-    spoiled: 'Solo esta parcela queda dañada.',
+    spoiled: 'Solo esta parcela queda afectada.',
     emptyPriceList:
       '{file} no tiene sobres: dé una línea de títulos con Cultivo, Semillas por sobre y Precio del sobre, y debajo una línea por sobre.',
     seedPrices: {

@@ -29,7 +29,7 @@ export const guide: WithOtherWords<typeof english> = {
     figures: 'Fuentes de las cifras del ejemplo',
     refuses: 'Qué rechaza',
     refusesLead:
-      'Responde con una de estas frases en lugar de un número; las palabras inclinadas están por las cifras y nombres del caso.',
+      'Responde con una de estas frases en lugar de un número; las palabras en cursiva representan las cifras y nombres del caso.',
     cautions: 'Precauciones',
     related: 'Otras para la misma tarea: {family}',
   },

@@ -8,7 +8,7 @@ export const money: Translated['money'] = {
     sheet: 'Precios',
     title: 'Precios',
     lead: [
-      'Cada precio y dosis de Presupuesto, pedido una vez. Las celdas teñidas son suyas; ningún precio se supone: 0 es ninguno.',
+      'Cada precio y dosis de Presupuesto, pedido una vez. Las celdas de color son suyas; ningún precio se supone: 0 es ninguno.',
       'Segundo es para comparar: otro precio, un año mejor o peor. Donde está en blanco vale Primero.',
     ],
     tables: {
@@ -41,6 +41,7 @@ export const money: Translated['money'] = {
       dripped: 'Con goteo',
       covered: 'Cubierto',
       trellised: 'Con tutor',
+      soldAs: 'Vendido como',
       weightUsed: 'Peso usado',
       firstByWeight: 'Precio por peso',
       secondByWeight: 'Segundo por peso',
@@ -48,7 +49,7 @@ export const money: Translated['money'] = {
     notes: {
       firstUsed: 'Primero, donde es un número que cabe.',
       secondUsed: 'Segundo, donde es un número que cabe; si no, Primero usado.',
-      toMend: 'Lo que no cabe. Cuenta como blanco hasta que se corrige.',
+      toMend: 'Lo que no cabe, y cuenta como blanco hasta que se corrige; y una fracción vendida de 0.',
       cropToMend:
         'Lo que no cabe, y cuenta como blanco hasta que se corrige; y una cosecha que cuesta lo que trae.',
       soldBy:
@@ -62,13 +63,21 @@ export const money: Translated['money'] = {
       seedPrice:
         'Dinero por 1,000 semillas. La etiqueta de la semilla tratada nombra la sustancia: no es alimento ni forraje.',
       share: 'Fracción de su largo de surco, como 50%. En blanco: ninguna.',
+      soldAs:
+        'Como se toma Se vende por; en blanco donde no es palabra de la lista, o es kg y Temporada está en unidades de EE. UU.',
       weightUsed: 'Peso de uno con que se calcula; en blanco donde nadie lo sabe.',
       byWeight: 'Precio entre Peso usado.',
     },
     soldBy: ['weight', 'bushel', 'carton', 'each'],
+    alsoSoldBy: {
+      lb: ['lb', 'por lb'],
+      kg: ['kg', 'por kg'],
+      bushel: ['por bushel'],
+      carton: ['por caja'],
+    },
     packed: ['bushel', 'carton'],
     perThousandSeeds: 'por 1,000',
-    perSold: 'cada vendido',
+    perSold: 'por unidad',
     prices: {
       tray: ['Bandejas', 'Una bandeja.'],
       mix: ['Sustrato', 'Como queda en las celdas. Se asienta: compre más.'],
@@ -79,8 +88,8 @@ export const money: Translated['money'] = {
       post: ['Postes de tutor', 'Un poste, entre las temporadas que dura.'],
       water: ['Agua', 'El agua misma, o lo que cuesta bombearla.'],
       nitrogen: ['Fertilizante nitrogenado', 'Peso del saco, no solo del nutriente.'],
-      phosphate: ['Fertilizante fosfatado', 'En blanco donde el nitrogenado trae suficiente.'],
-      potash: ['Fertilizante potásico', 'En blanco donde el nitrogenado trae suficiente.'],
+      phosphate: ['Fertilizante fosfatado', '0 donde el nitrogenado trae suficiente.'],
+      potash: ['Fertilizante potásico', '0 donde el nitrogenado trae suficiente.'],
       hive: ['Colmenas', 'Renta de una por la floración.'],
       protection: ['Protección del cultivo', 'Y aplicarla. La etiqueta es la ley.'],
       fuel: ['Combustible y reparaciones', 'De máquinas, antes de la cosecha.'],
@@ -134,9 +143,10 @@ export const money: Translated['money'] = {
       share: 'escriba una fracción de 0 a 100% como número, como 5% o 0.05; un texto no cuenta.',
       shareOrMore: 'escriba una fracción de 0 a 200% como número, como 80% o 0.8; un texto no cuenta.',
       grade: 'escriba una fracción mayor que 0, hasta 100%, como número, como 10% o 0.1; un texto no cuenta.',
-      soldBy: 'elija weight (por lb o kg), bushel, carton o each.',
+      soldBy: 'elija weight (una lb, o un kg si Temporada está en métrico), bushel, carton o each.',
       weight: 'délo, pues no está publicado para este cultivo y unidad.',
       dearHarvest: 'es tanto como el precio o más, y no queda nada para cultivarlo.',
+      noneSold: 'una fracción de 0 no vende nada: déjela en blanco donde se vende todo el rendimiento.',
     },
   },
   byCrop: {
@@ -227,7 +237,8 @@ export const money: Translated['money'] = {
       for: { label: 'Presupuesto de', remark: 'Todo el huerto, o un cultivo.' },
       crops: {
         label: 'Cultivos incluidos',
-        remark: '*: todos los plantados. no existe: tome un nombre de la lista de arriba, o todo el huerto.',
+        remark:
+          '*: todos los plantados. Si dice no existe, tome un nombre de la lista de arriba, o todo el huerto.',
       },
       unit: { label: 'Contado por', remark: 'Rendimiento, su precio y el equilibrio.' },
       unitWeight: { label: 'Peso de uno', remark: '' },
@@ -289,6 +300,11 @@ export const money: Translated['money'] = {
     lacks: {
       price: 'Sin precio: vea Precios.',
       rate: 'Sin dosis: vea Cuánto de cada cosa en Precios.',
+      priceAndRate: 'Sin precio y sin dosis: vea Precios.',
+      priceToMend: 'Hay un precio por corregir: vea Precios.',
+      cropToMend: 'Por corregir: {header} de un cultivo, en Precios. ',
+      noShare: 'La fracción vendida es 0 y la fruta no trae ingreso: vea Rendimiento vendido en Precios. ',
+      shareToMend: 'La fracción vendida está por corregir: vea Rendimiento vendido en Precios. ',
       plotsWithoutPrice:
         'Parcelas sin precio, en Parcelas o Precios, cuya fruta cuenta como regalada en el precio medio: ',
       plotsWithoutYield: 'Parcelas sin rendimiento, o de 0: ',

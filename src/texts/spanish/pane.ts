@@ -16,7 +16,7 @@ export const pane: Translated['pane'] = {
     other: 'All in English',
     tag: 'en',
     sheetsInOther:
-      'Las hojas de este libro están en inglés, y el panel solo se orienta en ellas en inglés. Tome el inglés con el botón de arriba, o abra otro plan.',
+      'Las hojas de este libro están en inglés, y el panel solo las reconoce en inglés. Elija inglés con el botón de arriba, abra otro plan o empiece de nuevo abajo.',
     notKept:
       'Este navegador no guarda nada para esta página, así que no se puede elegir el idioma. Permítale guardar datos del sitio e inténtelo de nuevo.',
   },
@@ -47,7 +47,7 @@ export const pane: Translated['pane'] = {
     season: 'Poner la temporada en la hoja',
     sheets: 'Llenar las hojas',
     formula: 'Poner una fórmula en una celda',
-    formulas: 'Entrar de nuevo nuestras fórmulas',
+    formulas: 'Volver a introducir nuestras fórmulas',
     copy: 'Hacer una copia solo de valores',
     addPlot: 'Agregar una parcela',
     pastePlots: 'Pegar parcelas',
@@ -138,10 +138,10 @@ export const pane: Translated['pane'] = {
     damaged: 'La hoja Temporada no se puede leer, así que desde aquí no se le puede poner nada.',
     percent: '%',
     choose: 'elija',
-    inSheet: 'La hoja dice {value}. Lo suyo aún no está en ella.',
-    inSheetBlank: 'La hoja está aquí en blanco. Lo suyo aún no está en ella.',
+    inSheet: 'La hoja dice {value}. Su valor aún no está en la hoja.',
+    inSheetBlank: 'La celda está en blanco. Su valor aún no está en la hoja.',
     follows: 'De la hoja Clima, con el riesgo de abajo. Escriba una fecha para tener esa en su lugar.',
-    results: 'Lo que se sigue de ello',
+    results: 'Resultados',
     errorWord: 'Error',
     nothingDiffers: 'La hoja ya dice lo mismo. No se escribió nada.',
     written: 'Puesto en la hoja: {labels}.',
@@ -196,7 +196,7 @@ export const pane: Translated['pane'] = {
   tools: {
     heading: 'Reparar y entregar',
     formulas: {
-      button: 'Entrar de nuevo nuestras fórmulas',
+      button: 'Volver a introducir nuestras fórmulas',
       help: 'Para celdas que dicen #NAME?: se calcularon o guardaron donde estas funciones no se conocían. Se entra de nuevo toda fórmula que las usa, también en sus propias hojas. No se toca nada más.',
       working: 'Entrando las fórmulas…',
     },
@@ -226,7 +226,7 @@ export const pane: Translated['pane'] = {
     noSheets: 'Sus hojas aún no están: "{fill}" arriba las hace.',
     unreadable: 'El calendario no se puede leer: corrija primero lo que se dice arriba.',
     notMade: 'Aún no se ha hecho. Complete sus parcelas y hágalo.',
-    current: 'Dice lo que dice ahora Parcelas.',
+    current: 'Está al día con Parcelas.',
     outdated: 'Parcelas cambió desde que se hizo el calendario, o cambiaron filas de él. Hágalo de nuevo.',
     make: 'Hacer el calendario',
     again: 'Hacer el calendario de nuevo',
@@ -324,7 +324,7 @@ export const pane: Translated['pane'] = {
       'No se puede escribir en el libro. Está protegido o abierto solo para lectura: quite la protección o guarde una copia, e inténtelo de nuevo.',
     daysFrom1904:
       'Este libro cuenta sus días desde 1904: nuestras fechas quedarían cuatro años y un día corridas. Use un libro nuevo. O quite esa opción en este (Archivo, Opciones, Avanzadas, "Usar sistema de fechas 1904"; en Mac Preferencias, Cálculo), revise las fechas que escribió, pues se mueven otro tanto, e inténtelo de nuevo.',
-    cellBeingEdited: 'Se está editando una celda. Pulse Entrar o Esc e inténtelo de nuevo.',
+    cellBeingEdited: 'Se está editando una celda. Pulse Intro o Esc e inténtelo de nuevo.',
     noAnswer: 'El programa de hojas de cálculo no responde. Revise la conexión e inténtelo de nuevo.',
     notInFront: 'Otro libro está al frente. Haga clic en una celda de este e inténtelo de nuevo.',
     changedByOthers: 'Otra persona cambió el libro al mismo tiempo. Inténtelo de nuevo.',

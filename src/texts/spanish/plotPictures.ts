@@ -20,7 +20,7 @@ export const plotPictures: Translated['plotPictures'] = {
     '{plants} {count|planta|plantas} en {hills} {hills|golpe|golpes} de {perHill}: {rows} {rows|surco|surcos} de {inRow} {inRow|golpe|golpes}, surcos a {rowSpacing}, golpes a {hillSpacing} en el surco.',
   beds: '{plants} {count|planta|plantas} en {beds} {beds|cama|camas} de {bedWidth} de ancho, pasillos de {pathWidth}: {rows} {rows|surco|surcos} por cama, {inRow} {inRow|planta|plantas} por surco, a {plantSpacing}.',
   pollenizers:
-    '{pollenizers} de ellas {count|es polinizadora|son polinizadoras}, repartidas por igual en los surcos (criterio); de semilla mezclada nacen en cualquier sitio.',
+    '{pollenizers} de ellas {count|es polinizadora|son polinizadoras}, repartidas por igual en los surcos (criterio nuestro); de semilla mezclada nacen en cualquier sitio.',
   asLines:
     'Cada surco se dibuja como una línea: {plants} plantas son demasiadas para dibujarlas una por una.',
   typedOver: 'Plantas de la hoja dice {typed}: alguien lo escribió, y esto es lo que cabe.',

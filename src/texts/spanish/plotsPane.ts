@@ -51,7 +51,6 @@ export const plotsPane: Pick<
     removeAsk: '¿Quitar "{name}" con todo lo que hay en su línea?',
     removeIt: 'Quitarla',
     keepIt: 'Conservarla',
-    askAgain: 'No se quitó nada, porque mientras tanto se eligió otra parcela. Pulse "Quitar" de nuevo.',
     removed:
       '"{name}" se quitó. Las líneas de abajo subieron; la que queda en blanco al final es para la siguiente parcela.',
     formNew: 'Parcela nueva',
@@ -77,6 +76,8 @@ export const plotsPane: Pick<
     help: 'Una primera línea con títulos de Parcelas dice qué columna es cuál. Sin ella las columnas son las de la hoja, en su orden, desde Parcela. Donde una línea termina antes, el resto queda en blanco.',
     ready: '{count} {count|parcela se puede|parcelas se pueden} poner en la hoja, debajo de la última línea.',
     toMend: 'Hay {count} por corregir: ponga solo las demás, o todas, y corríjalas en la hoja.',
+    allToMend:
+      '{count|Hay que corregirla|Hay que corregirlas todas}: {count|corríjala|corríjalas} aquí, o {count|póngala|póngalas} de todos modos y {count|corríjala|corríjalas} en la hoja.',
     nothing: 'Aún no hay ninguna parcela.',
     other:
       'Nada dice aquí que esto sean parcelas. Empiece con una línea de títulos, como Parcela, Cultivo, Largo; o dé en segundo lugar de cada línea un cultivo que la hoja Cultivos conozca.',
@@ -108,8 +109,6 @@ export const plotsPane: Pick<
     many: 'Esto agrega {count} parcelas debajo de "{name}". ¿Están bien el primer y el último día, y los días de una a otra?',
     addThem: 'Agregar las parcelas',
     leave: 'No agregar ninguna',
-    askAgain:
-      'No se agregó nada, porque mientras tanto se eligió otra parcela. Pulse "Agregar estas parcelas" de nuevo.',
     done: '{count} {count|parcela se agregó|parcelas se agregaron} debajo de "{name}": {plots}. Vea "Para revisar" por días que no caben en la temporada.',
   },
   questions: {
@@ -139,7 +138,7 @@ export const plotsPane: Pick<
       noWeeks: 'Sin un cultivo que se corte por semanas no las hay: dé las semanas de corte.',
     },
     seed: {
-      heading: '¿Cuánta semilla para una población?',
+      heading: '¿Cuánta semilla para una población de plantas?',
       plants: { label: 'Plantas deseadas', help: 'La población que debe nacer y quedarse.' },
       germination: { label: 'Germinación', help: 'Del sobre o de su propia prueba.' },
       emergence: {
@@ -159,7 +158,7 @@ export const plotsPane: Pick<
     fits: {
       heading: '¿Qué cabe todavía antes de la helada?',
       date: { label: 'Sembrado al aire libre el', help: 'Hoy, o cualquier otro día.' },
-      button: 'Enumerar los cultivos',
+      button: 'Mostrar los cultivos',
       some: 'Sembrado el {date}, {count} {count|cultivo cabe|cultivos caben} antes de la helada:',
       none: 'Ya no cabe ningún cultivo con toda su cosecha antes de la helada.',
       afterFrost:

@@ -18,14 +18,13 @@ export const record: Translated['record'] = {
     temperatures: 'por las temperaturas, pues el título no lo dice',
   },
   doubts: {
-    nothingThere: 'No hay nada. Dé una línea de títulos, como Date,High,Low, y una línea por día.',
+    nothingThere: 'No hay nada. Dé una línea de títulos, como Fecha,Máxima,Mínima, y una línea por día.',
     tooManyLines: 'Hay {count} líneas, y {most} es lo máximo. Dé los días de una sola estación.',
     noHeader:
-      'Ninguna línea nombra las columnas. Ponga una sobre los días, con coma, punto y coma o tabulador entre los nombres, como Date,High,Low.',
+      'Ninguna línea nombra las columnas. Ponga una sobre los días, con coma, punto y coma o tabulador entre los nombres, como Fecha,Máxima,Mínima.',
     headerLacks:
-      'Esta línea parece nombrar las columnas, y ninguno de sus nombres se conoce para {measures}. Llámelas Date, High y Low.',
-    columnMissing:
-      'Ninguna columna tiene la {measure}. Nómbrela en el título, como Low o Minimum temperature.',
+      'Esta línea parece nombrar las columnas, y ninguno de sus nombres se conoce para {measures}. Llámelas Fecha, Máxima y Mínima.',
+    columnMissing: 'Ninguna columna tiene la {measure}. Nómbrela en el título, como Fecha, Máxima o Mínima.',
     highMissing:
       'Ninguna columna tiene la máxima. Las heladas se pueden sacar de las mínimas solas; el calor y los cortes por calor, no.',
     columnTwice:
@@ -67,7 +66,7 @@ export const record: Translated['record'] = {
     otherLows:
       'La noche más cálida tiene {warmest} grados {units}, que ningún año tiene donde crecen cucurbitáceas. Elija la otra escala o lleve el registro a una.',
     noScale:
-      'Días de {hottest} no son de este mundo, ni en Fahrenheit ni en Celsius. Si son décimas de grado, escríbalo en ambos títulos: High (tenths of degrees C), Low (tenths of degrees C).',
+      'Días de {hottest} no son de este mundo, ni en Fahrenheit ni en Celsius. Si son décimas de grado, escríbalo en ambos títulos: Máxima (décimas de grado C), Mínima (décimas de grado C).',
     lowAboveHigh:
       'La mínima ({low}) es mayor que la máxima ({high}). Ambas se dejaron vacías: no se sabe cuál es la correcta.',
     columnsSwapped:

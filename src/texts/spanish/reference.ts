@@ -11,7 +11,7 @@ export const citations: Translated['citations'] = {
   note: '. {note}',
   grounds: {
     'common practice, no source': 'práctica común, sin fuente',
-    judgement: 'criterio',
+    judgement: 'criterio nuestro',
     convention: 'convención del proyecto, sin fuente',
     arithmetic: 'aritmética, sin fuente',
     geometry: 'geometría plana o del espacio, sin fuente',
@@ -113,7 +113,7 @@ export const crossings: Translated['crossings'] = {
   or: ' o ',
   fruitUnaffected: 'El fruto de este año no cambia.',
   fruitSpoiled:
-    'El polen hace que los pepinos partenocárpicos de este año tengan semilla y se deformen: manténgales lejos las abejas.',
+    'El polen hace que los pepinos partenocárpicos de este año tengan semilla y se deformen: manténgalos lejos de las abejas.',
   seedWouldMix: 'La semilla que se guarde de ellos saldría mezclada.',
   keepPure:
     'La semilla que se guarde de ellos sale mezclada, salvo que proteja las flores de las abejas y las polinice a mano.',

@@ -6,7 +6,7 @@ export const seedOrder: Translated['seedOrder'] = {
   title: 'Pedido de semilla',
   lead: [
     'Semilla de todas las parcelas por cultivo. La de cada parcela basta por sí sola; la suma es algo más que suficiente.',
-    'Las celdas teñidas son suyas: semilla en existencia y su año, y debajo la lista de precios, una línea por sobre.',
+    'Las celdas de color son suyas: semilla en existencia y su año, y debajo la lista de precios, una línea por sobre.',
   ],
   cautions: [
     'Semilla tratada no es alimento, forraje ni aceite; su etiqueta dice con qué se trató (7 CFR 201.31a). Obedézcala.',

@@ -7,7 +7,7 @@ export const sheets: Translated['sheets'] = {
     sheet: 'Temporada',
     title: 'Temporada',
     lead: [
-      'Todo esto lo leen las demás hojas. Cambie las celdas teñidas; lo demás sigue.',
+      'Todo esto lo leen las demás hojas. Cambie las celdas de color; lo demás sigue.',
       'Una fecha de helada es un riesgo, no una promesa. Decide el suelo: siembre cuando esté cálido, diga lo que diga la fecha.',
     ],
     lines: {
@@ -35,45 +35,47 @@ export const sheets: Translated['sheets'] = {
           '"us": ft, in, oz, lb. "metric": m, cm, g, kg. Cambiadas en la hoja, los números escritos pasan a las nuevas; en el panel se pueden convertir.',
       },
       assurance: {
-        label: 'Seguridad de población completa',
-        remark: 'La probabilidad de que la semilla baste. 90%: corta en una parcela de diez. Criterio.',
+        label: 'Seguridad de todas las plantas',
+        remark:
+          'La probabilidad de que la semilla baste. 90%: corta en una parcela de diez. Criterio nuestro.',
       },
       trayCulls: {
         label: 'Plántulas descartadas',
-        remark: 'Fracción del almácigo demasiado débil para trasplantar. Criterio.',
+        remark: 'Fracción del almácigo demasiado débil para trasplantar. Criterio nuestro.',
       },
       seedsPerCell: {
         label: 'Semillas por celda de bandeja',
         remark: '1, o 2 aclaradas a 1. Práctica común, sin fuente.',
       },
       monoeciousFemale: {
-        label: 'Fracción femenina de una planta monoica',
+        label: 'Fracción femenina, monoicas',
         remark:
           'Cerca de la mitad por práctica común, sin fuente; en tipos viejos se cuenta mucho menos. Ponga su propio conteo.',
       },
       pollenizerLosses: {
         label: 'Polinizadoras perdidas',
-        remark: 'Fracción de plantas polinizadoras que mueren o se atrasan; por ello se ponen más. Criterio.',
+        remark:
+          'Fracción de plantas polinizadoras que mueren o se atrasan; por ello se ponen más. Criterio nuestro.',
       },
       frostMargin: {
-        label: 'Días libres antes de la helada de otoño',
+        label: 'Margen antes de helada de otoño',
         remark: 'En blanco: los de cada cultivo (los tiernos deben terminar unas 2 semanas antes).',
       },
       yearCheck: { label: '¿Corresponden las fechas al año?', remark: '' },
       frostFreeDays: { label: 'Días entre las heladas', remark: 'CUCURBIT.SEASON.DAYS' },
       setOutWait: {
-        label: 'Días de la última helada al trasplante',
+        label: 'Trasplante: días tras la helada',
         remark:
-          '14 tras una fecha media, ninguno si la fecha es tan segura como 10%, en línea recta entre ambas (criterio); hacia arriba.',
+          '14 tras una fecha media, ninguno si la fecha es tan segura como 10%, en línea recta entre ambas (criterio nuestro); hacia arriba.',
       },
       sowingWait: {
-        label: 'Días de la última helada a la primera siembra',
+        label: 'Siembra: días tras la helada',
         remark:
-          '7 tras una fecha media, ninguno si la fecha es tan segura como 10%, en línea recta entre ambas (criterio); hacia arriba.',
+          '7 tras una fecha media, ninguno si la fecha es tan segura como 10%, en línea recta entre ambas (criterio nuestro); hacia arriba.',
       },
       setOut: {
         label: 'Trasplantar desde',
-        remark: 'CUCURBIT.DATE.SETOUT. Solo en suelo cálido: vea Suelo al menos en Parcelas.',
+        remark: 'CUCURBIT.DATE.SETOUT. Solo en suelo cálido: vea Suelo mínimo en Parcelas.',
       },
       hardenOff: {
         label: 'Endurecer desde',
@@ -81,14 +83,14 @@ export const sheets: Translated['sheets'] = {
       },
       firstSowing: {
         label: 'Sembrar al aire libre desde',
-        remark: 'CUCURBIT.DATE.FIRSTSOWING. Solo en suelo cálido: vea Suelo al menos en Parcelas.',
+        remark: 'CUCURBIT.DATE.FIRSTSOWING. Solo en suelo cálido: vea Suelo mínimo en Parcelas.',
       },
       longestDay: {
         label: 'Día más largo',
         remark: 'Las siembras posteriores crecen más despacio: se suman los días de otoño del cultivo.',
       },
       spacingPerLength: {
-        label: 'Pulgadas en un pie, o cm en un metro',
+        label: 'in en un ft, o cm en un m',
         remark: 'Convierte la distancia entre plantas en largo de surco.',
       },
     },
@@ -99,7 +101,7 @@ export const sheets: Translated['sheets'] = {
     sheet: 'Parcelas',
     title: 'Parcelas',
     lead: [
-      'Las celdas teñidas, aquí y a la derecha, son suyas; en blanco vale la cifra del cultivo. Parcela nueva: bajo la última línea.',
+      'Las celdas de color, aquí y a la derecha, son suyas; en blanco vale la cifra del cultivo. Parcela nueva: bajo la última línea.',
       'La semilla basta con la seguridad de Temporada. Las fechas salen de sus heladas; el suelo cálido va primero.',
     ],
     cautions: [
@@ -202,7 +204,7 @@ export const sheets: Translated['sheets'] = {
         note: 'Su día en Sembrar o trasplantar el; si no, la primera fecha, de Temporada. El suelo cálido va primero.',
       },
       soilAtLeast: {
-        header: 'Suelo al menos',
+        header: 'Suelo mínimo',
         note: 'Temperatura del suelo a la profundidad de siembra que hay que esperar.',
       },
       coverOff: {
@@ -266,6 +268,7 @@ export const sheets: Translated['sheets'] = {
     remarks: {
       noCrop: 'Elija un cultivo.',
       cropUnknown: 'Cultivo no conocido: elija uno de la lista.',
+      otherYear: '{date} no está en la temporada de {year}. Revise el año, aquí y en la hoja Temporada.',
       sameName: 'Otra parcela tiene este nombre: dé a cada una el suyo.',
       layoutUnknown: 'Disposición no conocida: elija rows, hills o beds.',
       startUnknown: 'Inicio no conocido: elija seed o transplant.',
@@ -285,8 +288,7 @@ export const sheets: Translated['sheets'] = {
         'Los rendimientos publicados difieren a más del triple y se usa el extremo bajo: ponga el suyo.',
       priceUnfit: 'Precio: dé 0 o más, solo con cifras, como 1.20.',
       priceElsewhere: 'Presupuesto toma el precio de Precios, no este.',
-      noYield:
-        'Un rendimiento de 0 cuenta como ninguno: deje Rendimiento por 100 en blanco para el publicado.',
+      noYield: 'Un rendimiento de 0 cuenta como ninguno. En blanco toma el publicado, si lo hay.',
       seasonsBetween:
         'Temporadas completas desde las últimas cucurbitáceas, donde se aconsejan {low} a {high}: ',
       lastCucurbitsUnfit:
@@ -309,7 +311,7 @@ export const sheets: Translated['sheets'] = {
     rangesSheet: 'Rangos',
     rangesLead: [
       'Lo que dicen las publicaciones, de bajo a alto, y dónde está.',
-      '«Práctica común, sin fuente» y «criterio» son lo que dicen; «de memoria» pide verificarse.',
+      '«Práctica común, sin fuente» y «criterio nuestro» son lo que dicen; «de memoria» pide verificarse.',
     ],
     names: 'Nombres que se entienden',
     range: '{low} a {high}',
@@ -384,6 +386,20 @@ export const sheets: Translated['sheets'] = {
       'flower type': 'tipo de flor',
       species: 'especie',
       'yield per 100': 'rendimiento por 100',
+    },
+    values: {
+      seed: 'la siembra',
+      length: 'el largo',
+      diameter: 'el diámetro',
+      ripeness: 'por la madurez',
+      monoecious: 'monoica',
+      parthenocarpic: 'partenocárpica',
+      andromonoecious: 'andromonoica',
+      triploid: 'triploide',
+      'Cucurbita pepo or C. maxima': 'Cucurbita pepo o C. maxima',
+      'Cucurbita maxima, C. moschata or C. pepo': 'Cucurbita maxima, C. moschata o C. pepo',
+      'Cucurbita pepo (small ornamental) or Lagenaria siceraria (hard-shell)':
+        'Cucurbita pepo (pequeña, de adorno) o Lagenaria siceraria (de cáscara dura)',
     },
     noFigure: 'escriba la suya',
     columns: {

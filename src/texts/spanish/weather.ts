@@ -5,7 +5,7 @@ export const weather: Translated['weather'] = {
   sheet: 'Clima',
   title: 'Clima',
   lead: [
-    'Heladas y calor del registro diario de la hoja Registro del clima. Cambie las celdas teñidas; lo demás sigue.',
+    'Heladas y calor del registro diario de la hoja Registro del clima. Cambie las celdas de color; lo demás sigue.',
     'Lo que pasó en esos años no promete nada del siguiente. Decide el suelo: siembre cuando esté cálido.',
   ],
   lines: {
@@ -46,8 +46,8 @@ export const weather: Translated['weather'] = {
       remark: 'Grados día de sus notas. En blanco: los de los días a cosecha desde pleno verano.',
     },
     gap: {
-      label: 'Días entre siembras de pleno verano',
-      remark: 'Por calendario; cada siembra viene tras tanto calor como tienen esos días. Criterio.',
+      label: 'Días entre siembras de verano',
+      remark: 'Por calendario; cada siembra viene tras tanto calor como tienen esos días. Criterio nuestro.',
     },
     soil: {
       label: 'Temperatura del suelo',
@@ -97,7 +97,7 @@ export const weather: Translated['weather'] = {
       remark: 'CUCURBIT.FROST.CHANCE: fracción de primaveras con una posterior.',
     },
     chanceBefore: {
-      label: 'Helada antes de la primera de Temporada',
+      label: 'Antes de la primera de Temporada',
       remark: 'CUCURBIT.FROST.CHANCE: fracción de otoños con una anterior.',
     },
     soilUsed: {
@@ -121,7 +121,7 @@ export const weather: Translated['weather'] = {
     target: {
       label: 'Calor al primer corte',
       remark:
-        'Los días a cosecha son para tiempo cálido: contados desde el día más largo. Criterio. "ningún año cuenta": en ninguno están todos los días.',
+        'Los días a cosecha son para tiempo cálido: contados desde el día más largo. Criterio nuestro. "ningún año cuenta": en ninguno están todos los días.',
     },
     calendarPick: {
       label: 'Primer corte por calendario',

@@ -461,7 +461,7 @@ export const remarks: WithOtherWords<typeof englishRemarks> = {
   smallFieldsHaveBees:
     'Un campo de menos de 3 acres junto a monte puede tener abejas silvestres suficientes. Meta las colmenas 3 a 4 días después de abrir las primeras flores y no aplique insecticidas sobre las flores.',
   averageFallsShort:
-    'Es un promedio: casi la mitad de estas siembras puede quedar corta. Dé una seguridad como 0.95 para una población segura.',
+    'Es un promedio: casi la mitad de estas siembras puede quedar corta. Dé una seguridad como 0.95 para una población de plantas segura.',
   belowStandardMayBeSold:
     'La semilla por debajo de la norma se puede vender, marcada "Below Standard" con su germinación: pruébela y siembre más densa.',
   femalesIfAllFlowerEqually: 'Vale si todas las plantas dan el mismo número de flores.',

@@ -66,3 +66,8 @@ export function textOfNumber(number: number): string {
 export function keep15Digits(number: number): number {
   return Number(number.toPrecision(15));
 }
+
+/** An error other than #N/A, which says only that there is none. */
+export function isErr(value: ReadValue): boolean {
+  return isCellError(value) && value.error !== '#N/A';
+}

@@ -1,6 +1,6 @@
 import type { CellError, NativeFunction, ReadValue } from '../port';
 import { isCellError } from '../port';
-import { toNumber, toTruth } from './coerceValue';
+import { isErr, toNumber, toTruth } from './coerceValue';
 import { findMatches, findMatchesOfAll, findPosition } from './lookUp';
 import { allValues, errorOf, plainValue, singleValue, withoutMessage, type Operand } from './operand';
 import { round, roundUp } from './rounding';
@@ -96,10 +96,8 @@ function evaluateEager(
       return typeof single(0) === 'number';
     case 'ISERROR':
       return isCellError(single(0));
-    case 'ISERR': {
-      const value = single(0);
-      return isCellError(value) && value.error !== '#N/A';
-    }
+    case 'ISERR':
+      return isErr(single(0));
     case 'NA':
       return { error: '#N/A', message: null };
     case 'SUM':

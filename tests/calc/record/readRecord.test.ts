@@ -64,6 +64,13 @@ describe('the columns', () => {
     ['the height of the thermometer', 'time,temperature_2m_max,T2M_MIN'],
     ['words of a national service', 'MESS_DATUM,TXK,TNK'],
     ['a word that is the same in several languages', 'Datum,tmax (deg c),tmin (deg c)'],
+    ['Spanish words', 'Fecha,Máxima,Mínima'],
+    ['Spanish words without accents', 'fecha,max,min'],
+    ['accents that are letters of their own', 'Fecha,Máxima,Mínima'.normalize('NFD')],
+    ['capitals', 'FECHA,TEMPERATURA MÁXIMA (°C),TEMPERATURA MÍNIMA (°C)'],
+    ['long Spanish words', 'Día,Temperatura máxima del aire (°C),Temperatura mínima del aire (°C)'],
+    ['the scale in Spanish', 'Fecha y hora,Temp. máx. (grados centígrados),Temp. mín. (grados centígrados)'],
+    ['superlatives', 'Fecha (aaaa-mm-dd),Temperatura más alta,Temperatura más baja'],
   ])('are found by %s', (_, header) => {
     expect(daysOf(text(header, '2020-05-01,20,10'), { units: 'metric' })).toEqual([['2020-05-01', 20, 10]]);
   });
@@ -80,6 +87,20 @@ describe('the columns', () => {
     });
   });
 
+  test('are found in Spanish among others', () => {
+    const given = text(
+      'Clave de la estación,Nombre de la estación,Precipitación,Humedad máxima,Hora de la máxima,Fecha,Hora,Máxima (°C),Mínima (°C),Temperatura media',
+      'X1,Parcela alta,0.2,97,14:00,2020-05-01,07:00,12.8,1.5,9',
+    );
+    expect(daysOf(given)).toEqual([['2020-05-01', 12.8, 1.5]]);
+    expect(read(given).record).toMatchObject({ place: 'Parcela alta', units: 'metric', unitsBy: 'header' });
+  });
+
+  test('may say tenths of degrees in Spanish', () => {
+    const given = text('Fecha,Máxima (décimas de grado C),Mínima (décimas de grado C)', '2020-05-01,128,15');
+    expect(daysOf(given)).toEqual([['2020-05-01', 12.8, 1.5]]);
+  });
+
   test('may give the date in three', () => {
     const given = text('Low (C),Year,Month,Day,High (C)', '1,2020,5,1,12', '2,2020,5,2,13');
     expect(daysOf(given)).toEqual([
@@ -93,6 +114,8 @@ describe('the columns', () => {
     // 31 and 28 or 29 and 31 and 30 days lie before: 2020 is a leap year.
     ['year,yday,tmax (deg c),tmin (deg c)', '2020,122,12,1'],
     ['Year,Day of year,High,Low', '2020,122,12,1'],
+    ['Año,Mes,Día,Máxima,Mínima', '2020,5,1,12,1'],
+    ['Año,Día del año,Máxima,Mínima', '2020,122,12,1'],
   ])('may give the date in parts: %s', (header, line) => {
     expect(daysOf(text(header, line), { units: 'metric' })).toEqual([['2020-05-01', 12, 1]]);
   });
