@@ -195,7 +195,7 @@ describe('a season in the page', { timeout: 240_000 }, () => {
       'Yield per 100': '193.46',
     };
     // The formula reads the length, which is in metres now: the same land, the same plants.
-    await plots.show('Creek', { ...metric, Width: '6.096', Price: '2.43', Plants: '400' });
+    await plots.show('Creek', { ...metric, Width: '6.096', Price: '2.4251', Plants: '400' });
     await plots.show('Creek 2', { ...metric, Width: '6.096', Plants: '400' });
     await plots.show('Hill', { Length: '18.288', Width: '7.9248', 'Hill spacing': '1.8288' });
     expect((await hands.shown('D6:E6')).flat()).toEqual(['m', 'm']);

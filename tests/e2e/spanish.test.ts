@@ -1,5 +1,6 @@
 /** The product's own page in Spanish: how it begins, what it says, and the way to English and back. */
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { flowerTypes } from '../../src/reference/crops';
 import { english } from '../../src/texts/english';
 import { spanish } from '../../src/texts/spanish';
 import { openPlanPage, type PlanPage } from './gridPage/planPage';
@@ -18,7 +19,14 @@ const englishOnly = (): ReadonlySet<string> => {
   );
 };
 /** They stay as the functions take them. */
-const wordsOfFunctions: ReadonlySet<string> = new Set(['rows', 'hills', 'beds', 'north', 'south']);
+const wordsOfFunctions: ReadonlySet<string> = new Set([
+  'rows',
+  'hills',
+  'beds',
+  'north',
+  'south',
+  ...flowerTypes,
+]);
 const { pane: words, sheets } = spanish;
 
 describe('the page of a browser in Spanish', { timeout: 240_000 }, () => {

@@ -239,7 +239,7 @@ describe('a plot sown again', () => {
     expect(await pane.column('Plot')).toHaveLength(16);
   });
 
-  it('many times asks anew once another plot is chosen', async () => {
+  it('many times asks no more once another plot is chosen, and of that one when it is asked again', async () => {
     const radios = pane.root.querySelectorAll<HTMLInputElement>('[type=radio]');
     radios[0]?.click();
     const again = question('Sow the chosen plot again later');
@@ -247,8 +247,12 @@ describe('a plot sown again', () => {
     enter(field(again, 'Last new sowing'), '2027-06-11');
     enter(field(again, 'Days from one to the next'), '1');
     pane.button('Add these plots').click();
+    const asks = again.querySelector<HTMLElement>('.asks');
+    expect(asks?.hidden).toBe(false);
     radios[1]?.click();
-    await pane.press('Add the plots', 'Nothing was added');
+    await until(() => expect(asks?.hidden).toBe(true));
+    pane.button('Add these plots').click();
+    expect(asks?.textContent).toContain('below "Hill"');
     expect(await pane.column('Plot')).toEqual(['Creek', 'Hill']);
   });
 
