@@ -35,7 +35,7 @@ test('follows the selection and a change of an input', async () => {
   details.open = true;
   standIn.select(kitchen, 0, 2);
   await until(() => expect(content()).toContain('Kitchen C1 shows7260'));
-  expect(content()).toContain('Distance between rows, ft (m)2Kitchen A1');
+  expect(content()).toContain('Distance between rows, ft2Kitchen A1');
   expect(content()).toContain('row spacing 2, plant spacing 36');
 
   const link = [...section().querySelectorAll('button')].find(
