@@ -159,6 +159,7 @@ export const normalCalls: Readonly<Record<string, NormalCall>> = {
         'area of an acre or hectare 43560, area per plant 6',
         '',
       ],
+      ['source', '', '', '', '', expect.stringContaining('Farm and Garden Rule-Book (1911)')],
     ],
   },
   // 100 x 0.8, hand computed; single cells as above.
