@@ -138,6 +138,29 @@ describe('the grid in a page', () => {
     await expect.poll(async () => (await read(cell(9, 7))).values, patience).toEqual([['half typed']]);
   });
 
+  test('a formula stays as it was typed, whatever list of functions its beginning brought up', async () => {
+    const listed = grid.page.locator('[data-u-comp="sheets-formula-editor"] li');
+    for (const [column, end] of ['Tab', 'Enter', 'ArrowDown'].entries()) {
+      await select(cell(12, 6 + column));
+      await grid.page.keyboard.type('=SU', { delay: 20 });
+      await listed.first().waitFor();
+      // The list follows three tenths of a second later: the key finds the old one.
+      await grid.page.keyboard.type('BTOTAL(9,B4:B5)');
+      await press(end);
+      expect((await read(cell(12, 6 + column))).formulas).toEqual([['=SUBTOTAL(9,B4:B5)']]);
+    }
+  });
+
+  test('a name is taken from the list of what stands there, and the typing goes on behind it', async () => {
+    await select(cell(13, 6));
+    await grid.page.keyboard.type('=CONCATEN', { delay: 20 });
+    await grid.page.locator('[data-u-comp="sheets-formula-editor"] li').first().waitFor();
+    await press('Tab');
+    await grid.page.keyboard.type('B4,"!")', { delay: 20 });
+    await press('Enter');
+    expect((await read(cell(13, 6))).formulas).toEqual([['=CONCATENATE(B4,"!")']]);
+  });
+
   test('a selection is told, a change is told', async () => {
     const heard = await grid.page.evaluate(async () => {
       const areas: Area[] = [];

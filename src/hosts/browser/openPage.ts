@@ -30,6 +30,7 @@ import { openWorkbook, type BrowserWorkbook } from './openWorkbook';
 import { pageLocales, type GridLanguage } from './pageLocales';
 import { PlainPaste } from './plainPaste';
 import { scrollIntoSight } from './scrollIntoSight';
+import { takeFittingNames } from './takeFittingNames';
 import { TypingBridge } from './typingBridge';
 
 export interface PageWorkbook extends BrowserWorkbook {
@@ -51,6 +52,7 @@ export function openPage(options: PageOptions, container: HTMLElement): PageWork
     pageShell(container, pageLocales(options.gridLanguage, options.gridTexts)),
   );
   describeFunctions(engine, options.help);
+  takeFittingNames(engine.accessor);
   // What scrolls is there only when the grid has been drawn once.
   const drawn = engine.accessor.get(LifecycleService).onStage(LifecycleStages.Rendered);
   const workbook = openWorkbook(engine, {
