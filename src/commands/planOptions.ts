@@ -1,12 +1,13 @@
 /** The options of `plan`, read and checked before anything is done. */
 import { parseArgs } from 'node:util';
+import { datesInWords } from '../templates/inWords';
 import { mostSeasonDays } from '../templates/season';
 import type { Hemisphere, Units } from '../templates/weatherTools';
 import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
 import { languages } from '../texts/language';
 import { parseNumber } from '../workbook/parseNumber';
-import { dayOfIso, serialOfDay } from '../workbook/serialDate';
+import { dayOfText, serialOfDay } from '../workbook/serialDate';
 import { UsageError } from './usageError';
 import { hasWorkbookName } from './workbookName';
 
@@ -213,7 +214,7 @@ function refuseValue(sentence: string, option: Option, given: string): never {
 
 function dateOption(given: Given, option: Option): number {
   const text = given.get(option) ?? refuseMissing(option);
-  return dayOfIso(text) ?? refuseValue(words.badDate, option, text);
+  return dayOfText(text, datesInWords) ?? refuseValue(words.badDate, option, text);
 }
 
 function shareOption(given: Given, option: Option): number {

@@ -1,6 +1,6 @@
 /** A plan out of a file: a workbook with our sheets, or a list of plots. */
 import { withLaterHomework } from '../templates/homework';
-import { plotsTable, plotsTemplate } from '../templates/plots';
+import { plotHeaders, plotsTable, plotsTemplate } from '../templates/plots';
 import { seedOrderTemplate } from '../templates/seedOrder';
 import { allTemplates, areInOtherLanguage, knownTemplates } from '../templates/sheets';
 import { catalogue } from '../texts/catalogue';
@@ -40,8 +40,6 @@ export interface PlanRead {
   readonly typedOver: number;
 }
 
-const headers = plotsTable.columns.map(({ header }) => header);
-
 /** Of a list. No garden has as many plots, and a workbook of them would be of no use: judgement. */
 const mostLines = 10_000;
 
@@ -71,7 +69,7 @@ function isWorkbook(file: string, bytes: Uint8Array): boolean {
 }
 
 function readPlotList(file: string, bytes: Uint8Array): PlanRead {
-  const delimited = readDelimited(textOf(file, bytes), { headers, mayBeBare: false });
+  const delimited = readDelimited(textOf(file, bytes), { ...plotHeaders, mayBeBare: false });
   const count = delimited.rows.length;
   if (count > mostLines) {
     throw new UsageError(fill(catalogue.commands.plan.tooManyLines, { file, count, most: mostLines }));

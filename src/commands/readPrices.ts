@@ -2,8 +2,9 @@
 import { namesOfCrops } from '../templates/plots';
 import { pricesTemplate } from '../templates/prices';
 import type { ListKind, ListProblem, NearestNames } from '../templates/sayListProblem';
-import { catalogue } from '../texts/catalogue';
+import { catalogue, saidElsewhere } from '../texts/catalogue';
 import { fill } from '../texts/fill';
+import { plainWord } from '../workbook/plainWord';
 import { readDelimited } from '../workbook/readDelimited';
 import { readInputs } from '../workbook/readInputs';
 import type { InputRow, TableTemplate } from '../workbook/template';
@@ -15,14 +16,20 @@ import { UsageError } from './usageError';
 
 const words = catalogue.commands.plan;
 
+const headersElsewhere = saidElsewhere(({ money }) => money.prices.columns);
+const namesElsewhere = saidElsewhere(({ money }) => [money.prices.prices, money.prices.rates]);
+
 /** Which table a list is for is told by the column with the names of its rows. */
 const kinds = pricesTemplate.tables.map((table) => {
   const [names, ...columns] = table.columns;
   if (names === undefined) throw new Error(`no column in ${table.name}`);
   const rowNames = table.rows?.map(([name]) => String(name)) ?? [];
   const synonyms = names.header === catalogue.money.prices.columns.crop ? namesOfCrops.takenAs : {};
-  const rowOf = new Map([...rowNames.map((name) => [name, name]), ...Object.entries(synonyms)].map(lowered));
-  const choices = [...rowNames, ...Object.keys(synonyms)];
+  const alike = Object.entries({ ...synonyms, ...namesElsewhere }).filter(([, name]) =>
+    rowNames.includes(name),
+  );
+  const rowOf = new Map([...alike, ...rowNames.map((name) => [name, name])].map(plainly));
+  const choices = [...rowNames, ...alike.map(([name]) => name)];
   const asked: TableTemplate = {
     ...table,
     columns: [{ ...names, kind: 'input', format: 'text', choices }, ...columns],
@@ -32,19 +39,23 @@ const kinds = pricesTemplate.tables.map((table) => {
 });
 const allHeaders = kinds.flatMap(({ kind }) => kind.table.columns.map(({ header }) => header));
 
-function lowered([name = '', row = '']: readonly string[]): [string, string] {
-  return [name.toLowerCase(), row];
+function plainly([name = '', row = '']: readonly string[]): [string, string] {
+  return [plainWord(name), row];
 }
 
 /** @throws UsageError where there is no line that can be taken */
 export function readPrices(file: string, bytes: Uint8Array, nearestNames: NearestNames): ListToPut {
-  const delimited = readDelimited(textOf(file, bytes), { headers: allHeaders, mayBeBare: false });
+  const delimited = readDelimited(textOf(file, bytes), {
+    headers: allHeaders,
+    elsewhere: headersElsewhere,
+    mayBeBare: false,
+  });
   const refuse = (found: readonly ListProblem[], kind: ListKind | undefined, otherwise: string): never => {
     const lines = listToMend(file, found, [], nearestNames, kind);
     throw new UsageError((lines.length > 0 ? lines : [otherwise]).join('\n'));
   };
   const isThere = (name: string): boolean =>
-    delimited.headers.some((header) => header.toLowerCase() === name.toLowerCase());
+    delimited.headers.some((header) => plainWord(header) === plainWord(name));
   const known = kinds.find(({ header }) => isThere(header));
   if (known === undefined) {
     const headers = kinds.map(({ header }) => header).join(', ');
@@ -64,7 +75,7 @@ export function readPrices(file: string, bytes: Uint8Array, nearestNames: Neares
   const typed: Record<string, InputRow> = {};
   read.inputs.forEach(({ [header]: name, ...cells }, index) => {
     const given = String(name ?? '');
-    const row = rowOf.get(given.toLowerCase());
+    const row = rowOf.get(plainWord(given));
     if (row === undefined) return;
     const line = delimited.rows[index]?.line ?? 0;
     const firstLine = lines.get(row);

@@ -2,7 +2,7 @@
 import { listOfSeedPrices, type ListProblem, type NearestNames } from '../templates/sayListProblem';
 import { seedOrderTemplate } from '../templates/seedOrder';
 import { seedPricesTable } from '../templates/seedPrices';
-import { catalogue } from '../texts/catalogue';
+import { catalogue, saidElsewhere } from '../texts/catalogue';
 import { fill } from '../texts/fill';
 import { readDelimited } from '../workbook/readDelimited';
 import { readInputs } from '../workbook/readInputs';
@@ -12,10 +12,11 @@ import { textOf } from './readList';
 import { UsageError } from './usageError';
 
 const headers = seedPricesTable.columns.map(({ header }) => header);
+const elsewhere = saidElsewhere(({ seedOrder }) => seedOrder.prices.columns);
 
 /** @throws UsageError where there is no line that can be taken */
 export function readSeedPrices(file: string, bytes: Uint8Array, nearestNames: NearestNames): ListToPut {
-  const delimited = readDelimited(textOf(file, bytes), { headers, mayBeBare: false });
+  const delimited = readDelimited(textOf(file, bytes), { headers, elsewhere, mayBeBare: false });
   const { inputs, problems } = readInputs(seedPricesTable, delimited);
   const found: readonly ListProblem[] = [
     ...delimited.problems,

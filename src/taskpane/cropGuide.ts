@@ -1,4 +1,5 @@
 /** The crop guide: crops searched and chosen, and what is known of them side by side. */
+import { sayCrop } from '../templates/sayCrop';
 import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
 import { createCautionList } from './cautionsSection';
@@ -58,7 +59,7 @@ export function createCropGuide(
       element(
         'span',
         {},
-        element('span', { class: 'line-name' }, crop.name),
+        element('span', { class: 'line-name' }, sayCrop(crop.name)),
         element(
           'span',
           { class: 'line-details' },
@@ -83,7 +84,7 @@ export function createCropGuide(
       (use.value === '' || goodFor.includes(use.value)) &&
       hasWords(
         [
-          name,
+          sayCrop(name),
           ...otherNames,
           ...Object.values(said)
             .flat()
@@ -182,7 +183,7 @@ function sayOf({ name, said }: GuideCrop, heading: string, withSources: boolean)
   return element(
     'div',
     {},
-    element('dt', {}, name),
+    element('dt', {}, sayCrop(name)),
     ...(lines.length === 0 ? [element('dd', { class: 'help' }, words.noFigure)] : lines),
   );
 }

@@ -2,9 +2,11 @@
 import { isCellError, type CellValue, type ReadValue } from '../workbook/port';
 import { checkLimits, type Limits } from '../workbook/limits';
 import { parseNumber } from '../workbook/parseNumber';
+import { choiceLike } from '../workbook/readInputs';
 import { dayOfIso, dayOfSerial, isoOfDay, serialOfDay } from '../workbook/serialDate';
 import type { FormLine, Format } from '../workbook/template';
 import type { NearestNames } from '../templates/sayListProblem';
+import { sayCrop } from '../templates/sayCrop';
 import { sayLimits } from '../templates/sayLimits';
 import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
@@ -33,20 +35,17 @@ export function fieldText(line: FormLine, value: ReadValue): string | null {
     if (day !== null) return isoOfDay(Math.floor(day));
     return value === '' ? '' : null;
   }
-  if (kind === 'choice') return value === '' ? '' : (choiceLike(line, String(value)) ?? null);
+  if (kind === 'choice') return value === '' ? '' : (choiceLike(line.choices, String(value)) ?? null);
   if (kind === 'percent' && typeof value === 'number') return plainNumber(value * 100);
   return typeof value === 'number' ? plainNumber(value) : String(value);
 }
 
-/** The sheets take a choice in capitals too. */
-function choiceLike({ choices }: FormLine, text: string): string | undefined {
-  return choices.find((choice) => choice.toLowerCase() === text.toLowerCase());
-}
-
-/** A choice as a list says it. */
-export function sayChoice({ takenAs }: FormLine, choice: string): string {
+/** A choice as a list says it: what goes into the cell stands behind another word for it. */
+export function sayChoice({ takenAs, words }: Pick<FormLine, 'takenAs' | 'words'>, choice: string): string {
   const crop = takenAs?.[choice];
-  return crop === undefined ? choice : fill(pane.takenAs, { name: choice, crop });
+  if (crop !== undefined) return fill(pane.takenAs, { name: choice, crop: sayCrop(crop) });
+  const word = words?.[choice]?.[0] ?? choice;
+  return word === choice ? choice : fill(pane.choice, { word, choice });
 }
 
 /** The cell's value in words, as a note says it. */
@@ -54,6 +53,7 @@ export function sayValue(line: FormLine, value: ReadValue): string {
   if (isCellError(value)) return value.message ?? value.error;
   if (fieldKind(line) === 'date' && typeof value === 'number') return sayDay(value);
   const text = fieldText(line, value) ?? String(value);
+  if (fieldKind(line) === 'choice') return sayChoice(line, text);
   return fieldKind(line) === 'percent' && typeof value === 'number' ? `${text} ${pane.season.percent}` : text;
 }
 
@@ -62,7 +62,8 @@ export function sayUnshowable(line: FormLine, value: ReadValue): string {
   const given = sayValue(line, value);
   if (isCellError(value)) return fill(pane.wrong.sheetError, { given });
   if (fieldKind(line) === 'date') return fill(pane.wrong.sheetDate, { given });
-  return fill(pane.wrong.notAChoice, { given, choices: line.choices.join(', ') });
+  const choices = line.choices.map((choice) => sayChoice(line, choice)).join(', ');
+  return fill(pane.wrong.notAChoice, { given, choices });
 }
 
 /** The cell's value that a field's text stands for, or what to do about it. Nothing typed is an empty cell. */
@@ -74,7 +75,7 @@ export function checkText(line: FormLine, typed: string, nearestNames: NearestNa
     case 'choice':
       return { value: text };
     case 'offer':
-      return choiceLike(line, text) === undefined
+      return choiceLike(line.choices, text) === undefined
         ? { wrong: sayUnknown(line, text, nearestNames) }
         : { value: text };
     case 'date':

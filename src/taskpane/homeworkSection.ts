@@ -1,7 +1,9 @@
 /** Homework: a sheet of problems, the same for everybody who gives the same number, and its key. */
 import type { LiveWorkbook } from '../workbook/port';
+import { inWords } from '../templates/inWords';
 import { makeHomework, type HomeworkName, type HomeworkProblem } from '../templates/makeHomework';
 import type { NearestNames } from '../templates/sayListProblem';
+import { unitSystems } from '../templates/season';
 import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
 import type { Actions } from './actions';
@@ -66,7 +68,7 @@ export function createHomeworkSection({ workbook, actions, tools, refresh }: Hom
         ...words.units,
         name: 'homework units',
         format: 'text',
-        choices: ['us', 'metric'],
+        ...inWords(unitSystems),
         start: 'us',
         isWanted: true,
       },

@@ -9,7 +9,7 @@ import {
   type ListProblem,
   type NearestNames,
 } from '../templates/sayListProblem';
-import { manyPlots } from '../templates/plots';
+import { manyPlots, plotHeaders } from '../templates/plots';
 import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
 import { element, setText } from './elements';
@@ -137,9 +137,8 @@ const nothingPasted: Pasted = { delimited: null, plots: [], problems: [], leftOu
 
 function readPasted(table: TableTemplate, text: string): Pasted {
   if (text.trim() === '') return nothingPasted;
-  const headers = table.columns.map(({ header }) => header);
   const telling = table.columns.filter(({ kind }) => kind === 'input').map(({ header }) => header);
-  const delimited = readDelimited(text, { headers, mayBeBare: true, telling });
+  const delimited = readDelimited(text, { ...plotHeaders, mayBeBare: true, telling });
   const { inputs, problems, leftOut } = readInputs(table, delimited);
   const plots = delimited.rows
     .map(({ line }, index) => ({ line, input: inputs[index] ?? {} }))

@@ -1,7 +1,9 @@
 /** One plot as a form: fields over the input cells of its line, or of a line that is still to come. */
 import { isCellError, type CellValue } from '../workbook/port';
 import type { Line, LinesRead } from '../workbook/readLines';
+import { choiceLike } from '../workbook/readInputs';
 import type { FormLine, TableColumn, TableTemplate } from '../workbook/template';
+import { sayCrop } from '../templates/sayCrop';
 import type { NearestNames } from '../templates/sayListProblem';
 import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
@@ -78,7 +80,7 @@ export function createPlotForm(
               layout: textOf(headers.layout.header),
               say: (value) => `${sayValue(field.line, value)} ${unit}`.trim(),
             });
-      field.showStandIn(takenAs === undefined ? standIn : fill(words.takenAs, { crop: takenAs }));
+      field.showStandIn(takenAs === undefined ? standIn : fill(words.takenAs, { crop: sayCrop(takenAs) }));
     }
   };
   const show = (line: Line | null): void => {
@@ -149,12 +151,13 @@ function checkName(name: string, otherNames: readonly string[]): string | null {
   return isTaken ? fill(words.nameTaken, { name }) : null;
 }
 
-/** Names are one whatever their case. */
+/** Names are one whatever their case and accents. */
 function takenFor({ takenAs = {} }: FormLine, given: string): string | undefined {
-  return Object.entries(takenAs).find(([name]) => name.toLowerCase() === given.toLowerCase())?.[1];
+  const name = choiceLike(Object.keys(takenAs), given);
+  return name === undefined ? undefined : takenAs[name];
 }
 
-function lineOf({ header, format, choices, takenAs, note, limits }: TableColumn): FormLine {
+function lineOf({ header, format, choices, takenAs, words: spoken, note, limits }: TableColumn): FormLine {
   return {
     label: header,
     name: `plot ${header}`,
@@ -164,6 +167,7 @@ function lineOf({ header, format, choices, takenAs, note, limits }: TableColumn)
     choices,
     remark: note,
     ...(takenAs && { takenAs }),
+    ...(spoken && { words: spoken }),
     ...(limits && { limits }),
   };
 }

@@ -5,7 +5,7 @@ import type { NearestNames } from '../templates/sayListProblem';
 import { element, paneId, setText } from './elements';
 import { createFormField, type FormField } from './formField';
 
-export interface QuestionField extends Pick<FormLine, 'name' | 'format' | 'limits' | 'takenAs'> {
+export interface QuestionField extends Pick<FormLine, 'name' | 'format' | 'limits' | 'takenAs' | 'words'> {
   readonly label: string;
   readonly help: string;
   readonly choices?: readonly string[];

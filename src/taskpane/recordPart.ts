@@ -2,14 +2,17 @@
 import { refuseHugeFile } from '../workbook/fileLimits';
 import { decodeText } from '../workbook/decodeText';
 import { todaySerial } from '../workbook/today';
+import { inWords } from '../templates/inWords';
 import type { WeatherRecord } from '../templates/weather';
 import type { Hemisphere, ReadWeather, Units } from '../templates/weatherTools';
 import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
 import { element, paneId, setText } from './elements';
+import { sayChoice } from './fieldValue';
 import { createPasteField } from './pasteField';
 
 const words = catalogue.pane.weather.record;
+const hemispheres = inWords(['north', 'south']);
 
 export interface RecordParts {
   readonly readWeather: ReadWeather;
@@ -36,7 +39,7 @@ export function createRecordPart({ readWeather, addButton, run, warn, put: putIn
     'given hemisphere',
     words.hemisphere,
     words.hemisphereHelp,
-    words.hemisphereChoices,
+    Object.fromEntries(hemispheres.choices.map((choice) => [choice, sayChoice(hemispheres, choice)])),
   );
   const state = element('p', { role: 'status', class: 'hint' });
   const doubts = element('ul', { class: 'problems' });

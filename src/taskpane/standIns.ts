@@ -1,7 +1,9 @@
 /** What stands in for a blank cell of a plot: the figure that the Crops sheet has for its crop, typed over or not. */
+import { plainWord } from '../workbook/plainWord';
 import { isCellError, type ReadValue, type TableRead, type WorkbookPort } from '../workbook/port';
 import { cropsTemplate } from '../templates/crops';
 import { layouts, plotStandIns } from '../templates/plots';
+import { sayCrop } from '../templates/sayCrop';
 import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
 
@@ -43,10 +45,10 @@ export function sayStandIn(sheet: CropFigures, { header, crop, layout, say }: As
   const found = standIn === undefined ? null : figureOf(sheet, crop, standIn.figure);
   if (found === null) return '';
   const { value, takenAs } = found;
-  if (value === noFigure) return fill(words.noStandIn, { crop: takenAs });
+  if (value === noFigure) return fill(words.noStandIn, { crop: sayCrop(takenAs) });
   return value === null || value === '' || isCellError(value)
     ? ''
-    : fill(words.standsIn, { value: say(value), crop: takenAs });
+    : fill(words.standsIn, { value: say(value), crop: sayCrop(takenAs) });
 }
 
 /** null where the crop is not known. */
@@ -66,9 +68,10 @@ export function cropsOf({ figures }: CropFigures): readonly string[] {
   return figures?.rows.map((cells) => String(cells[at] ?? '')).filter((name) => name !== '') ?? [];
 }
 
-/** The cell of a table's column in the row that has the key; names are one whatever their case. */
+/** The cell of a table's column in the row that has the key; names are one whatever their case and accents. */
 function cellFor(table: TableRead, keyHeader: string, key: string, header: string): ReadValue {
   const keyColumn = table.headers.indexOf(keyHeader);
-  const row = table.rows.find((cells) => String(cells[keyColumn]).toLowerCase() === key.toLowerCase());
+  const plain = plainWord(key);
+  const row = table.rows.find((cells) => plainWord(String(cells[keyColumn])) === plain);
   return row?.[table.headers.indexOf(header)] ?? null;
 }

@@ -2,6 +2,7 @@
 import type { CellValue, ReadValue } from '../workbook/port';
 import { readForm, writeForm, type FormRead } from '../workbook/readForm';
 import type { LinesRead } from '../workbook/readLines';
+import { starts } from '../templates/plots';
 import { weatherTemplate } from '../templates/weather';
 import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
@@ -11,7 +12,7 @@ import { plotName } from './plotRow';
 import type { WeatherDesk } from './weatherDesk';
 
 const words = catalogue.pane.weather.choices;
-const { columns, starts } = catalogue.sheets.plots;
+const { columns } = catalogue.sheets.plots;
 const inputs = weatherTemplate.form.filter(({ kind }) => kind === 'input');
 
 export interface WeatherChoices {

@@ -17,7 +17,15 @@ import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
 import { idInLanguage } from '../texts/language';
 import { cropOfName } from './cropLookUps';
-import { cropsToMend, needsNoBees, priceUsed, rateUsed, type CropInput, type Scenario } from './prices';
+import {
+  cropsToMend,
+  needsNoBees,
+  priceUsed,
+  rateUsed,
+  soldUnits,
+  type CropInput,
+  type Scenario,
+} from './prices';
 
 const words = catalogue.money.budget;
 const { columns: headers, parts, rows: rowNames, lacks } = words;
@@ -702,7 +710,7 @@ const isPacked = when(
       'AND',
       isGiven(weightOfChosen),
       operate(operate(soldAsChosen, '&', ''), '<>', ''),
-      operate(soldAsChosen, '<>', priceWords.soldBy[0]),
+      operate(soldAsChosen, '<>', soldUnits[0]),
     ),
     false,
   ),

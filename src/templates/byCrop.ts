@@ -6,7 +6,7 @@ import { crops } from '../reference/crops';
 import { catalogue } from '../texts/catalogue';
 import { idInLanguage } from '../texts/language';
 import { cropFigure } from './cropLookUps';
-import { firstFrostDay } from './plots';
+import { firstFrostDay, starts } from './plots';
 import { hiveArea, needsNoBees, priceUsed, rateUsed, whatComesTo } from './prices';
 
 const words = catalogue.money.byCrop;
@@ -57,7 +57,7 @@ const rate = (key: Parameters<typeof rateUsed>[0]): Expression => orNone(rateUse
 const price = (key: Parameters<typeof priceUsed>[0]): Expression => orNone(priceUsed(key, 'first'));
 const isGiven = (figure: Expression): Expression => native('ISNUMBER', figure);
 
-const [transplant] = plotWords.starts.slice(-1);
+const [, transplant] = starts;
 const land = operate(cell('area'), '/', input('LAND_AREA'));
 const perLand = (key: Parameters<typeof whatComesTo>[0]): Expression =>
   product(land, orNone(whatComesTo(key)));

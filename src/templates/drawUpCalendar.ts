@@ -7,6 +7,7 @@ import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
 import { plotsTable } from './plots';
 import { readFirstFrost, readIntervals } from './readForCalendar';
+import { wordOfCrop } from './sayCrop';
 import { hasNone, isTaken, readPlot, type LeftOut, type PlotDates } from './readPlotDates';
 
 const words = catalogue.calendar;
@@ -94,7 +95,7 @@ function rowOf(task: Task, soil: string, firstFrost: number | null): InputRow {
   const row: Record<string, CellValue> = {
     [columns.date.header]: task.day,
     [columns.plot.header]: task.plot,
-    [columns.crop.header]: task.crop,
+    [columns.crop.header]: wordOfCrop(task.crop),
     [columns.task.header]: sayTask(task),
     [columns.until.header]: task.lastDay,
     [columns.remark.header]:
@@ -140,7 +141,7 @@ function weekRowOf(dates: PlotDates): InputRow | readonly InputRow[] {
   const { columns } = weeks;
   return {
     [columns.plot.header]: plot,
-    [columns.crop.header]: crop,
+    [columns.crop.header]: wordOfCrop(crop),
     [columns.underCover.header]: startUnderCover,
     [columns.inGround.header]: Math.floor(inGround),
     [columns.firstPick.header]: firstPick === null ? null : Math.floor(firstPick),

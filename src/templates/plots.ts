@@ -17,11 +17,12 @@ import {
 } from '../workbook/expressions';
 import { crops, flowerTypes, type Trait } from '../reference/crops';
 import { practice } from '../reference/practice';
-import { catalogue } from '../texts/catalogue';
+import { catalogue, saidElsewhere } from '../texts/catalogue';
 import { cropFigure as figureOf, cropOfName, highYield } from './cropLookUps';
 import { fill } from '../texts/fill';
 import { idInLanguage } from '../texts/language';
 import type { Cause } from '../workbook/findFindings';
+import { datesInWords, inWords } from './inWords';
 import { rateUsed } from './prices';
 
 const words = catalogue.sheets.plots;
@@ -257,6 +258,7 @@ const sameName = when(
 /** Words of the functions, the same in every language; a blank is the first. */
 export const layouts = ['rows', 'hills', 'beds'] as const;
 export type Layout = (typeof layouts)[number];
+export const starts = ['seed', 'transplant'] as const;
 
 interface StandInOf {
   readonly key: ColumnKey;
@@ -543,10 +545,10 @@ export const plotsTemplate: SheetTemplate = {
         // What every plot is asked first, so that its results stand in sight beside it.
         asked('plot', 'text', 16),
         asked('crop', 'text', 20, namesOfCrops),
-        asked('layout', 'text', 9, { choices: layouts }),
+        asked('layout', 'text', 9, inWords(layouts)),
         asked('length', 'general', 9, { ...feet, limits: limits.side, quantity: quantities.length }),
         asked('width', 'general', 9, { ...feet, limits: limits.side, quantity: quantities.width }),
-        asked('start', 'text', 11, { choices: words.starts }),
+        asked('start', 'text', 11, inWords(starts)),
         asked('germination', 'percent', 12, { limits: limits.share, quantity: quantities.germination }),
         computed('plants', plants, 'whole', 9),
         computed('seedToSow', seedToSow, 'whole', 10, { unit: catalogue.units.seeds }),
@@ -709,7 +711,7 @@ export const plotsTemplate: SheetTemplate = {
           limits: limits.share,
           quantity: quantities.field_emergence,
         }),
-        asked('flowerType', 'text', 15, { choices: flowerTypes }),
+        asked('flowerType', 'text', 15, inWords(flowerTypes)),
         asked('pollenizerShare', 'percent', 11, { limits: limits.shareOrNone, quantity: quantities.share }),
         asked('daysToMaturity', 'general', 10, {
           ...days,
@@ -730,7 +732,7 @@ export const plotsTemplate: SheetTemplate = {
           ...measure('perLb', catalogue.units.perLb, catalogue.units.perKg),
           limits: limits.orNone,
         }),
-        asked('startsOn', 'date', 12),
+        asked('startsOn', 'date', 12, { dates: datesInWords }),
         asked('lastCucurbits', 'general', 11, { limits: limits.pastYear }),
         // Sentences come last: the grid loses sight of what stands beyond a wide column.
         computed('takenAs', takenAs, 'general', 20),
@@ -748,3 +750,9 @@ export const plotsTemplate: SheetTemplate = {
 };
 
 export const plotsTable = plotsTemplate.tables[0] as TableTemplate;
+
+/** What a list of plots may have in its first line. */
+export const plotHeaders = {
+  headers: plotsTable.columns.map(({ header }) => header),
+  elsewhere: saidElsewhere(({ sheets }) => sheets.plots.columns),
+};

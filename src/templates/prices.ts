@@ -18,6 +18,7 @@ import { crops } from '../reference/crops';
 import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
 import { idInLanguage } from '../texts/language';
+import { inWords } from './inWords';
 
 const words = catalogue.money.prices;
 const { columns: headers, notes, mend, units: ownUnits } = words;
@@ -318,7 +319,9 @@ const ofCrop: Readonly<Record<string, Fit>> = {
 };
 
 const soldBy = column(headers.soldBy);
-const [byWeight = '', bushel = ''] = words.soldBy;
+/** The same in every language; a blank is the first. */
+export const soldUnits = ['weight', 'bushel', 'carton', 'each'] as const;
+const [byWeight, bushel] = soldUnits;
 const { lb, kg, ...others } = words.alsoSoldBy;
 const isTyped = (names: readonly string[]): Expression =>
   native('OR', ...names.map((name) => operate(soldBy, '=', name)));
@@ -330,7 +333,7 @@ const namesOf = (choice: string): readonly string[] => [
 const takenAs = when(
   native('OR', isBlank(soldBy), isTyped([byWeight]), when(isMetric, isTyped(kg), isTyped(lb))),
   byWeight,
-  words.soldBy
+  soldUnits
     .filter((choice) => choice !== byWeight)
     .reduceRight<Expression>((otherwise, choice) => when(isTyped(namesOf(choice)), choice, otherwise), {
       value: '',
@@ -403,7 +406,8 @@ const cropPricesTable: TableTemplate = {
     columnOf(headers.toMend, textWidth, { note: notes.cropToMend }),
     typed(headers.soldBy, 15, {
       format: 'text',
-      choices: [...words.soldBy, ...Object.values(words.alsoSoldBy).flat()],
+      choices: [...soldUnits, ...Object.values(words.alsoSoldBy).flat()],
+      words: inWords(soldUnits).words,
       note: notes.soldBy,
     }),
     typed(headers.weight, numberWidth, { unit: lbOrKg, converts: 'lb', note: notes.weight }),

@@ -4,6 +4,7 @@ import { call, input, isBlank, native, operate, when } from '../workbook/express
 import { practice } from '../reference/practice';
 import { catalogue } from '../texts/catalogue';
 import { idInLanguage } from '../texts/language';
+import { datesInWords, inWords } from './inWords';
 
 const words = catalogue.sheets.season;
 
@@ -14,15 +15,15 @@ const typed = (
   name: string,
   content: CellContent,
   format: Format,
-  { choices = [], limits }: { choices?: string[]; limits?: Limits } = {},
+  more: Partial<FormLine> = {},
 ): FormLine => ({
   ...words.lines[key],
   name,
   kind: 'input',
   content,
   format,
-  choices,
-  ...(limits && { limits }),
+  choices: [],
+  ...more,
 });
 
 const computed = (key: LineKey, name: string, compute: FormLine['content'], format: Format): FormLine => ({
@@ -33,6 +34,9 @@ const computed = (key: LineKey, name: string, compute: FormLine['content'], form
   format,
   choices: [],
 });
+
+/** The same in every language; a blank is the first. */
+export const unitSystems = ['us', 'metric'] as const;
 
 /** Half a per cent of losses can be meant. */
 const losses: Limits = { atLeast: 0, atMost: 1, mayBeTiny: true };
@@ -69,10 +73,10 @@ export const seasonTemplate: SheetTemplate = {
   form: [
     typed('place', 'PLACE', null, 'text'),
     typed('year', 'SEASON_YEAR', null, 'general', { limits: { atLeast: 1901, atMost: 9998, isWhole: true } }),
-    { ...typed('lastFrost', 'LAST_FROST', null, 'date'), follows: 'WEATHER_LAST_FROST' },
-    { ...typed('firstFrost', 'FIRST_FROST', null, 'date'), follows: 'WEATHER_FIRST_FROST' },
+    typed('lastFrost', 'LAST_FROST', null, 'date', { follows: 'WEATHER_LAST_FROST', dates: datesInWords }),
+    typed('firstFrost', 'FIRST_FROST', null, 'date', { follows: 'WEATHER_FIRST_FROST', dates: datesInWords }),
     typed('frostRisk', 'FROST_RISK', 0.5, 'percent'),
-    typed('units', 'UNITS', 'us', 'text', { choices: ['us', 'metric'] }),
+    typed('units', 'UNITS', 'us', 'text', inWords(unitSystems)),
     // No amount of seed is enough for certain.
     typed('assurance', 'ASSURANCE', 0.9, 'percent', { limits: { above: 0, below: 1 } }),
     typed('trayCulls', 'TRAY_CULLS', 0.05, 'percent', { limits: losses }),

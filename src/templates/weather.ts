@@ -24,7 +24,9 @@ import { sources, type SourceId } from '../reference/sources';
 import { catalogue } from '../texts/catalogue';
 import { idInLanguage } from '../texts/language';
 import { cropFigure } from './cropLookUps';
-import { seasonTemplate } from './season';
+import { datesInWords, inWords } from './inWords';
+import { wordOfCrop } from './sayCrop';
+import { seasonTemplate, unitSystems } from './season';
 import { sayCitation } from '../texts/sayCitation';
 
 const words = catalogue.weather;
@@ -55,8 +57,8 @@ const typed = (
   name: string,
   content: CellContent,
   format: Format,
-  choices: readonly string[] = [],
-): FormLine => ({ ...labels[key], name, kind: 'input', content, format, choices });
+  more: Partial<FormLine> = {},
+): FormLine => ({ ...labels[key], name, kind: 'input', content, format, choices: [], ...more });
 
 const computed = (key: LineKey, name: string, compute: Expression, format: Format): FormLine => ({
   ...labels[key],
@@ -135,19 +137,22 @@ const whereTable = (counted: Expression): Expression =>
     counted,
   );
 
+const cropsOfHeat = [...new Set(heatBases.map(({ crop }) => crop))];
+
 const form: readonly FormLine[] = [
   typed('place', 'RECORD_PLACE', null, 'text'),
-  typed('units', 'RECORD_UNITS', 'us', 'text', ['us', 'metric']),
+  typed('units', 'RECORD_UNITS', 'us', 'text', inWords(unitSystems)),
   typed('frostAt', 'FROST_AT', null, 'general'),
-  typed('rule', 'FROST_RULE', 'inc', 'text', ['inc', 'exc']),
-  typed('hemisphere', 'HEMISPHERE', 'north', 'text', ['north', 'south']),
-  typed('crop', 'HEAT_CROP', heatBases[0]?.crop ?? null, 'text', [
-    ...new Set(heatBases.map(({ crop }) => crop)),
-  ]),
-  typed('sowing', 'HEAT_SOWING', null, 'date'),
+  typed('rule', 'FROST_RULE', 'inc', 'text', inWords(['inc', 'exc'])),
+  typed('hemisphere', 'HEMISPHERE', 'north', 'text', inWords(['north', 'south'])),
+  typed('crop', 'HEAT_CROP', heatBases[0]?.crop ?? null, 'text', {
+    choices: cropsOfHeat,
+    words: Object.fromEntries(cropsOfHeat.map((crop) => [crop, [wordOfCrop(crop)]])),
+  }),
+  typed('sowing', 'HEAT_SOWING', null, 'date', { dates: datesInWords }),
   typed('base', 'HEAT_BASE', null, 'general'),
   typed('ceiling', 'HEAT_CEILING', null, 'general'),
-  typed('method', 'HEAT_METHOD', null, 'text', ['mean', 'modified', 'sine', 'reduced']),
+  typed('method', 'HEAT_METHOD', null, 'text', inWords(['mean', 'modified', 'sine', 'reduced'])),
   typed('heatWanted', 'HEAT_WANTED', null, 'general'),
   typed('gap', 'SOWING_GAP', 14, 'whole'),
   typed('soil', 'SOIL_TEMPERATURE', null, 'general'),

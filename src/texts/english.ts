@@ -29,6 +29,7 @@ import {
 import { seedOrder } from './english/seedOrder';
 import { sheets } from './english/sheets';
 import { weather } from './english/weather';
+import { choices, months } from './english/words';
 
 export const english = {
   calendar,
@@ -43,6 +44,8 @@ export const english = {
   seedOrder,
   sheets,
   weather,
+  choices,
+  months,
   beetles,
   budgets,
   cautions,

@@ -16,6 +16,9 @@ export const language: Language = languages.find((known) => known === globalThis
  */
 export const locale = { en: 'en-US', es: 'es-US' }[language];
 
+/** Of 5/6/2026: in English it is as often the sixth of May. */
+export const isDayFirst = { en: false, es: true }[language];
+
 /** A sheet in one language is no sheet of another: its headers are other words. */
 export function idInLanguage(id: string, of: Language = language): string {
   return of === 'en' ? id : `${of}.${id}`;

@@ -29,6 +29,7 @@ import {
 import { seedOrder } from './spanish/seedOrder';
 import { sheets } from './spanish/sheets';
 import { weather } from './spanish/weather';
+import { choices, months } from './spanish/words';
 import type { Translated } from './translated';
 
 export const spanish: Translated = {
@@ -44,6 +45,8 @@ export const spanish: Translated = {
   seedOrder,
   sheets,
   weather,
+  choices,
+  months,
   beetles,
   budgets,
   cautions,

@@ -1,4 +1,5 @@
 /** Rows of a text file as spreadsheet programs save it: comma, semicolon or tab between the cells. */
+import { plainWord } from './plainWord';
 import { splitRecords, type FileRecord, type Separator } from './splitRecords';
 
 /** Lines count from 1, as in an editor; a record that runs over several lines is named by its first. */
@@ -37,6 +38,8 @@ export interface KnownHeaders {
   readonly mayBeBare: boolean;
   /** Those by one of which alone a first line is told; all when absent. Another may also be a value: rows, Rows. */
   readonly telling?: readonly string[];
+  /** Headers of the same columns in other languages, each with the one that it is read as. */
+  readonly elsewhere?: Readonly<Record<string, string>>;
 }
 
 /** A sheet that is saved as text has its title and what else stands above the headers. */
@@ -44,8 +47,12 @@ const mostLinesAbove = 30;
 
 export function readDelimited(text: string, known?: KnownHeaders): Delimited {
   const content = text.replace(/^\uFEFF/, '');
+  const here = (known?.headers ?? []).map((header) => [header, header] as const);
+  const headerOf = new Map(
+    [...Object.entries(known?.elsewhere ?? {}), ...here].map(([name, header]) => [plainWord(name), header]),
+  );
   const isHead = (cells: readonly string[], names = known?.headers ?? [], least = 2): boolean =>
-    cells.filter((cell) => isAmong(cell.trim(), names)).length >= least;
+    cells.filter((cell) => names.includes(headerOf.get(plainWord(cell)) ?? '')).length >= least;
   const separator = detectSeparator(content, (cells) => isHead(cells));
   const all = splitRecords(content, separator);
   const decimalComma = separator !== ',';
@@ -55,7 +62,7 @@ export function readDelimited(text: string, known?: KnownHeaders): Delimited {
     : all.slice(0, mostLinesAbove).findIndex(({ cells }) => isHead(cells));
   const isHeaded = found >= 0 || known?.mayBeBare !== true;
   const [head, ...below] = all.slice(Math.max(0, found));
-  const firstLine = head?.cells.map((cell) => cell.trim()) ?? [];
+  const firstLine = head?.cells.map((cell) => headerOf.get(plainWord(cell)) ?? cell.trim()) ?? [];
   const headers = isHeaded ? firstLine : bareHeaders(all, known.headers);
   const records = isHeaded || head === undefined ? below : [head, ...below];
   const headProblems = problemsOfHead(head, headers);
@@ -102,15 +109,11 @@ function bareHeaders(records: readonly FileRecord[], known: readonly string[]): 
   return Array.from({ length }, (_, index) => known[index] ?? '');
 }
 
-function isAmong(cell: string, names: readonly string[]): boolean {
-  return names.some((name) => name.toLowerCase() === cell.toLowerCase());
-}
-
 function problemsOfHead(head: FileRecord | undefined, headers: readonly string[]): DelimitedProblem[] {
   if (head === undefined) return [{ code: 'empty' }];
   const { line } = head;
   if (head.isQuoteOpen) return [{ code: 'openQuote', line }];
-  const keys = headers.map((header) => header.toLowerCase());
+  const keys = headers.map(plainWord);
   return headers.flatMap((header, index) => {
     const first = keys.indexOf(keys[index] ?? '');
     if (header === '' || first === index) return [];

@@ -1,7 +1,8 @@
 /** Rows of a file, texts or values of cells, as input rows of a table template. */
 import { checkLimits, type Limits } from './limits';
 import { isCellError, type CellValue, type ReadValue } from './port';
-import { dayOfIso, serialOfDay } from './serialDate';
+import { plainWord } from './plainWord';
+import { dayOfIso, dayOfText, serialOfDay } from './serialDate';
 import { doubtMark, parseNumber, whyNotNumber, type NotNumber } from './parseNumber';
 import type { Format, InputRow, TableColumn, TableTemplate } from './template';
 
@@ -107,8 +108,8 @@ function matchColumn(
   header: string,
   kind: TableColumn['kind'],
 ): TableColumn | undefined {
-  const wanted = header.toLowerCase();
-  return table.columns.find((column) => column.kind === kind && column.header.toLowerCase() === wanted);
+  const wanted = plainWord(header);
+  return table.columns.find((column) => column.kind === kind && plainWord(column.header) === wanted);
 }
 
 type Unreadable =
@@ -123,21 +124,28 @@ function standIn(text: string, { code }: Unreadable): string {
 
 /** The cell's value, or why it is none of its column's. */
 export function readCell(
-  { format, choices }: Pick<TableColumn, 'format' | 'choices'>,
+  { format, choices, words = {}, dates }: Pick<TableColumn, 'format' | 'choices' | 'words' | 'dates'>,
   given: ReadValue,
   decimalComma: boolean,
 ): string | number | Unreadable {
   const text = textOf(given);
   if (format === 'text') {
-    const isChoice = choices.some((choice) => choice.toLowerCase() === text.toLowerCase());
-    return choices.length === 0 || isChoice ? text : { code: 'notAChoice', choices };
+    if (choices.length === 0 || choiceLike(choices, text) !== undefined) return text;
+    const meant = choices.find((choice) => choiceLike(words[choice] ?? [], text) !== undefined);
+    return meant ?? { code: 'notAChoice', choices };
   }
   if (typeof given === 'number') return given;
   if (format === 'date') {
-    const day = dayOfIso(text);
+    const day = dates === undefined ? dayOfIso(text) : dayOfText(text, dates);
     return day === null ? { code: 'notADate' } : serialOfDay(day);
   }
   return parseNumber(text, decimalComma) ?? { code: whyNotNumber(text, decimalComma) };
+}
+
+/** The one that a text names. */
+export function choiceLike(choices: readonly string[], text: string): string | undefined {
+  const plain = plainWord(text);
+  return choices.find((choice) => plainWord(choice) === plain);
 }
 
 /** Whether something stands in an input that its column does not take. */

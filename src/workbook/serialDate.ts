@@ -5,6 +5,8 @@
  * Serials below 61 are not dates here: the 1900 system has a 29 February 1900 (serial 60) that never was, and a
  * small number in a date cell is nearly always a count of days.
  */
+import { plainWord } from './plainWord';
+
 const serialOfEpoch = 25569;
 const firstSerial = 61;
 const lastSerial = 2958465;
@@ -29,6 +31,33 @@ export function dayOfIso(text: string): number | null {
   const day = milliseconds / 86400000;
   return isoOfDay(day) === text.trim() && dayOfSerial(serialOfDay(day)) !== null ? day : null;
 }
+
+/** How people write a date besides yyyy-mm-dd. */
+export interface DateWords {
+  /** The names of the twelve, each perhaps several; of a name three letters are enough. */
+  readonly months: readonly (readonly string[])[];
+  /** Whether of 5/6/2026 the day is known to be the 5. Else nobody can tell, and it is no date. */
+  readonly isDayFirst: boolean;
+}
+
+/** The day number of a date in a list, or null where it is none, or could be two. */
+export function dayOfText(text: string, { months, isDayFirst }: DateWords): number | null {
+  const [one = '', two = '', year = '', ...more] = plainWord(text)
+    .split(/[\s./,-]+/)
+    .filter((part) => part !== 'de' && part !== 'del');
+  const monthOf = (word: string): number =>
+    word.length < leastLettersOfMonth
+      ? 0
+      : months.findIndex((names) => names.some((name) => plainWord(name).startsWith(word))) + 1;
+  const dated = (month: number, day: string): number | null =>
+    month === 0 || !/^\d{1,2}$/.test(day) || !/^\d{4}$/.test(year) || more.length > 0
+      ? null
+      : dayOfIso(`${year}-${String(month).padStart(2, '0')}-${day.padStart(2, '0')}`);
+  const inFigures = isDayFirst && /^\d{1,2}$/.test(two) ? dated(Number(two), one) : null;
+  return dayOfIso(text) ?? dated(monthOf(two), one) ?? dated(monthOf(one), two) ?? inFigures;
+}
+
+const leastLettersOfMonth = 3;
 
 /** yyyy-mm-dd of a whole day number. */
 export function isoOfDay(day: number): string {

@@ -4,6 +4,7 @@
  */
 import type { Limits } from './limits';
 import type { CellContent, CellValue, Expression, Format, PageSetup, Shade } from './port';
+import type { DateWords } from './serialDate';
 
 /** One line of a form: a label, one cell, and what to know about it. */
 export interface FormLine {
@@ -16,6 +17,10 @@ export interface FormLine {
   readonly choices: readonly string[];
   /** Where there are many, so that they are typed: those that are other words, each with the choice it is taken as. */
   readonly takenAs?: Readonly<Record<string, string>>;
+  /** How people say and write a choice: the first is shown beside it, all are put into the cell as the choice. */
+  readonly words?: Readonly<Record<string, readonly string[]>>;
+  /** Of a date. */
+  readonly dates?: DateWords;
   /** Stands to the right of the cell. */
   readonly remark: string;
   /** Of an input. The sheet takes any number; whoever asks for one holds to them. */
@@ -44,7 +49,9 @@ export interface TableColumn {
   readonly width: number;
   readonly choices: readonly string[];
   /** As those of a form's line. */
-  readonly takenAs?: Readonly<Record<string, string>>;
+  readonly takenAs?: FormLine['takenAs'];
+  readonly words?: FormLine['words'];
+  readonly dates?: FormLine['dates'];
   /** The note on the header: what goes in or comes out, in which unit, by which function. */
   readonly note: string;
   /** The unit shown above the header; null for none. */

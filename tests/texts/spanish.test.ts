@@ -46,7 +46,7 @@ const unspoken = (sentence: string): string[] =>
 
 /** Words that functions and options take or give back. */
 const wordsOfFunctions =
-  /\.(layouts|starts|soldBy|packed|done)\.\d$|^(verdicts\.clear|standVerdicts\.|sizeVerdicts\.|judgements\.right|rotation\.|weather\.none)/;
+  /\.packed\.\d$|^(verdicts\.clear|standVerdicts\.|sizeVerdicts\.|rotation\.|weather\.none)/;
 /** What is left to translate in it: no name of a function or placeholder, no unit, no word that both languages have. */
 const toTranslate = (sentence: string): boolean =>
   /[a-z]{3}/i.test(

@@ -46,9 +46,24 @@ describe('readDelimited', () => {
     expect(readDelimited('A\tgourd\n', known).headers).toEqual(['Plot', 'Crop']);
     expect(readDelimited('A,gourd,10,more\n', known).headers).toEqual([...headers, '']);
     expect(readDelimited('LENGTH,mine\n10,x\n', known)).toMatchObject({
-      headers: ['LENGTH', 'mine'],
+      headers: ['Length', 'mine'],
       rows: [{ line: 2, cells: ['10', 'x'] }],
     });
+  });
+
+  it('takes headers of another language for its own, whatever the accents', () => {
+    const known = {
+      headers: ['Parcela', 'Inicio'],
+      mayBeBare: false,
+      elsewhere: { Plot: 'Parcela', Début: 'Inicio' },
+    };
+    expect(readDelimited('plot,debut\nA,x\n', known)).toMatchObject({
+      headers: ['Parcela', 'Inicio'],
+      rows: [{ line: 2, cells: ['A', 'x'] }],
+    });
+    expect(readDelimited('Plot,Parcela\nA,B\n', known).problems).toEqual([
+      { code: 'duplicateHeader', line: 1, header: 'Parcela', column: 2, firstColumn: 1 },
+    ]);
   });
 
   it.each([',', ';', '\t'])(

@@ -38,6 +38,25 @@ describe('readInputs', () => {
     });
   });
 
+  it('puts the choice into the cell where another word for it was typed, whatever its accents and capitals', () => {
+    const spoken: TableTemplate = {
+      ...table,
+      columns: [
+        asked('Name', 'text'),
+        {
+          ...asked('Kind', 'text', ['Round', 'Long']),
+          words: { Round: ['redondo', 'bola'], Long: ['larguísimo'] },
+        },
+      ],
+    };
+    const { inputs, problems } = readInputs(
+      spoken,
+      readDelimited('Name,Kind\nA,BOLA\nB,larguisimo\nC,ROUND\nD,cuadrado\n'),
+    );
+    expect(inputs.map(({ Kind }) => Kind)).toEqual(['Round', 'Long', 'ROUND', 'cuadrado']);
+    expect(problems).toMatchObject([{ code: 'notAChoice', line: 5, choices: ['Round', 'Long'] }]);
+  });
+
   it('keeps what cannot be read, marked where programs might read a number, and names line and column', () => {
     const { inputs, problems } = read('Name,Kind,Size,Day\nA,square,"1,000",2 May\nB,long,$5,\n');
     expect(inputs).toEqual([

@@ -1,6 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { dayOfIso, dayOfSerial, isoOfDay, serialOfDay } from '../../src/workbook/serialDate';
+import {
+  dayOfIso,
+  dayOfSerial,
+  dayOfText,
+  isoOfDay,
+  serialOfDay,
+  type DateWords,
+} from '../../src/workbook/serialDate';
 import { anyDay, dayNumber, isoDate, seeded } from '../calc/dates/calendar';
 
 describe('serial numbers', () => {
@@ -72,5 +79,63 @@ describe('dates as text', () => {
       }),
       seeded,
     );
+  });
+});
+
+describe('dates of a list', () => {
+  /** By the names of the months that the machine's own tables have (ICU, CLDR). */
+  const wordsOf = (locale: string, isDayFirst: boolean): DateWords => ({
+    months: Array.from({ length: 12 }, (_, month) => [
+      new Intl.DateTimeFormat(locale, { month: 'long', timeZone: 'UTC' }).format(Date.UTC(2000, month, 1)),
+    ]),
+    isDayFirst,
+  });
+  const spanish = wordsOf('es-MX', true);
+  const english = wordsOf('en-US', false);
+  const written = (day: number, locale: string, style: Intl.DateTimeFormatOptions): string =>
+    new Intl.DateTimeFormat(locale, { ...style, timeZone: 'UTC' }).format(day * 86_400_000);
+  const inFigures = { day: 'numeric', month: 'numeric', year: 'numeric' } as const;
+
+  test('in Spanish, as ICU writes them: every day by its month in words or by figures, the day first', () => {
+    fc.assert(
+      fc.property(anyDay, (day) => {
+        for (const style of [{ dateStyle: 'long' }, { dateStyle: 'medium' }, inFigures] as const) {
+          expect(dayOfText(written(day, 'es-MX', style), spanish), written(day, 'es-MX', style)).toBe(day);
+        }
+        expect(dayOfText(isoOfDay(day), spanish)).toBe(day);
+      }),
+      seeded,
+    );
+    expect(written(dayNumber('2026-06-14'), 'es-MX', inFigures)).toBe('14/6/2026');
+  });
+
+  test('in English, as ICU writes them: every day by its month in words, none by figures', () => {
+    fc.assert(
+      fc.property(anyDay, (day) => {
+        for (const dateStyle of ['long', 'medium'] as const) {
+          expect(dayOfText(written(day, 'en-US', { dateStyle }), english)).toBe(day);
+          expect(dayOfText(written(day, 'en-GB', { dateStyle }), english)).toBe(day);
+        }
+        for (const locale of ['en-US', 'en-GB', 'es-MX']) {
+          expect(dayOfText(written(day, locale, inFigures), english)).toBeNull();
+        }
+      }),
+      seeded,
+    );
+  });
+
+  test.each([
+    '31/06/2026',
+    '14/13/2026',
+    '14/06/26',
+    '14/06',
+    'junio 2026',
+    '14 ju 2026',
+    '14 julioso 2026',
+    '14 mes 2026',
+    'domingo 14 junio 2026',
+    '',
+  ])('%j is none in Spanish either', (text) => {
+    expect(dayOfText(text, spanish)).toBeNull();
   });
 });

@@ -65,7 +65,6 @@ export const money = {
       weightUsed: 'Weight of one that is reckoned with; blank where nobody knows it.',
       byWeight: 'Price divided by Weight used.',
     },
-    soldBy: ['weight', 'bushel', 'carton', 'each'],
     /** Words that are taken as well: for a weight, only that of the units in use. */
     alsoSoldBy: {
       lb: ['lb', 'per lb'],

@@ -162,6 +162,8 @@ export const pane = {
   },
   /** A name of the trade in a list to choose from. */
   takenAs: '{name} (taken as {crop})',
+  /** A word of the language, and what stands for it in the cell. */
+  choice: '{word} ({choice})',
   /** What is wrong with a field, and what to do. */
   wrong: {
     notADate: 'This is not a whole date. Give day, month and year.',

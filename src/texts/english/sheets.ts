@@ -108,7 +108,6 @@ export const sheets = {
     cautions: [
       'Treated seed and bitter fruit are no food, nor feed. Sprays: the label is the law; ask your extension office.',
     ],
-    starts: ['seed', 'transplant'],
     mayStay: 'may stay on',
     /** A name. */
     isShared: 'shared',

@@ -15,7 +15,6 @@ export const weatherPane = {
       unitsChoices: { '': 'as the record says', us: '°F', metric: '°C' },
       hemisphere: 'The place lies in the',
       hemisphereHelp: 'It decides which half of the year the spring is in.',
-      hemisphereChoices: { north: 'north', south: 'south' },
       stopped: 'This record cannot be used as it is. Mend what stands first, here or in its file.',
       clear: 'Empty the record field',
       line: 'Line {line}: {sentence}',

@@ -20,10 +20,10 @@ export const calendar: Translated['calendar'] = {
     task: { header: 'Tarea', note: 'Lo que hay que hacer.' },
     until: { header: 'Hasta', note: 'El último día, donde el trabajo lleva más de uno.' },
     remark: { header: 'Observación', note: 'Por qué guiarse.' },
-    done: { header: 'Hecho', note: 'Suyo: yes, una fecha, iniciales. Sigue a su parcela y tarea.' },
+    done: { header: 'Hecho', note: 'Suyo: sí, una fecha, iniciales. Sigue a su parcela y tarea.' },
     myNote: { header: 'Mi nota', note: 'Suya. Sigue a su parcela y tarea.' },
   },
-  done: ['yes'],
+  done: ['sí'],
   tasks: {
     startUnderCover: 'Sembrar almácigo',
     hardenOff: 'Endurecer',

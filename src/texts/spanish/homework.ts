@@ -7,7 +7,7 @@ export const homework: Translated['homework'] = {
   title: 'Tarea',
   keyTitle: 'Tarea: la clave',
   lead: [
-    'Escriba en Respuesta: una fecha como 2027-05-16, una fracción como 80% o 0.8. Veredicto dice "right" o el error probable.',
+    'Escriba en Respuesta: una fecha como 2027-05-16, una fracción como 80% o 0.8. Veredicto dice "correcto" o el error probable.',
     'Para ver los pasos de un problema, copie su línea de Pasos a una celda libre, con celdas libres alrededor, como fórmula.',
     'N.º empieza con el número de la tarea, con m si es métrica: con él todos tienen los mismos problemas.',
   ],
@@ -25,7 +25,7 @@ export const homework: Translated['homework'] = {
     },
     verdict: {
       header: 'Veredicto',
-      note: 'CUCURBIT.CHECK.SLIP: "right" (correcto), o el error que da justo esa respuesta, o cuánto se aparta.',
+      note: 'CUCURBIT.CHECK.SLIP: "correcto", o el error que da justo esa respuesta, o cuánto se aparta.',
     },
     steps: {
       header: 'Pasos',

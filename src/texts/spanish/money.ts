@@ -68,7 +68,6 @@ export const money: Translated['money'] = {
       weightUsed: 'Peso de uno con que se calcula; en blanco donde nadie lo sabe.',
       byWeight: 'Precio entre Peso usado.',
     },
-    soldBy: ['weight', 'bushel', 'carton', 'each'],
     alsoSoldBy: {
       lb: ['lb', 'por lb'],
       kg: ['kg', 'por kg'],

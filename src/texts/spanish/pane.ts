@@ -152,6 +152,7 @@ export const pane: Translated['pane'] = {
       'No se escribió nada. La hoja cambió mientras tanto en el mismo lugar: vea los campos marcados y ponga lo suyo de nuevo.',
   },
   takenAs: '{name} (tomado como {crop})',
+  choice: '{word} ({choice})',
   wrong: {
     notADate: 'Esta no es una fecha completa. Dé día, mes y año.',
     notANumber:

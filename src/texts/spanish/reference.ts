@@ -90,9 +90,8 @@ export const standVerdicts: Translated['standVerdicts'] = {
   'too late': 'too late',
 };
 
-/** "right" is a word of the function. */
 export const judgements: Translated['judgements'] = {
-  right: 'right',
+  right: 'correcto',
   tooHigh: 'demasiado alto por {difference}',
   tooLow: 'demasiado bajo por {difference}',
   share: ' ({percent} %)',

@@ -107,7 +107,6 @@ export const sheets: Translated['sheets'] = {
     cautions: [
       'Semilla tratada y fruto amargo no son alimento ni forraje. Aplicaciones: la etiqueta es la ley; pregunte a extensión.',
     ],
-    starts: ['seed', 'transplant'],
     mayStay: 'puede quedarse',
     isShared: 'repetido',
     columns: {
@@ -153,7 +152,10 @@ export const sheets: Translated['sheets'] = {
         header: 'Emergencia en campo',
         note: 'Fracción de las semillas viables que se establece en el campo. En blanco: sin pérdida en campo.',
       },
-      flowerType: { header: 'Tipo de flor', note: 'Del sobre. En blanco: el usual del cultivo.' },
+      flowerType: {
+        header: 'Tipo de flor',
+        note: 'monoecious (monoica), gynoecious (ginoica), parthenocarpic (partenocárpica), andromonoecious (andromonoica) o triploid (triploide): del sobre. En blanco: el usual del cultivo.',
+      },
       pollenizerShare: {
         header: 'Fracción polinizadora',
         note: 'Fracción de plantas que son polinizadoras: 1 por 3 es 25%. En blanco: 10% en lotes ginoicos (práctica común, sin fuente), 25% en sandía triploide (1:3, University of Delaware).',

@@ -21,9 +21,10 @@ export const weather: Translated['weather'] = {
     frostAt: { label: 'Helada a o bajo', remark: 'En los grados del registro. En blanco: 32 °F o 0 °C.' },
     rule: {
       label: 'Regla de las heladas',
-      remark: '"inc" como PERCENTILE.INC, "exc" como PERCENTILE.EXC. Difieren en días.',
+      remark:
+        '"inc" (inclusiva) como PERCENTILE.INC, "exc" (exclusiva) como PERCENTILE.EXC. Difieren en días.',
     },
-    hemisphere: { label: 'Hemisferio', remark: '"north" o "south" del ecuador.' },
+    hemisphere: { label: 'Hemisferio', remark: '"north" (norte) o "south" (sur) del ecuador.' },
     crop: {
       label: 'Cultivo que suma calor',
       remark: 'Uno de la tabla de abajo, o con base propia cualquiera de Cultivos.',
@@ -39,7 +40,8 @@ export const weather: Translated['weather'] = {
     },
     method: {
       label: 'Método',
-      remark: 'mean, modified, sine, o reduced, que necesita techo. En blanco: el del cultivo.',
+      remark:
+        'mean (media), modified (modificado), sine (seno), o reduced (reducido), que necesita techo. En blanco: el del cultivo.',
     },
     heatWanted: {
       label: 'Calor buscado al primer corte',

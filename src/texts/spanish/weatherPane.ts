@@ -17,7 +17,6 @@ export const weatherPane: Pick<Translated['pane'], 'weather'> = {
       unitsChoices: { '': 'como dice el registro', us: '°F', metric: '°C' },
       hemisphere: 'El lugar está en el',
       hemisphereHelp: 'De ello depende en qué mitad del año cae la primavera.',
-      hemisphereChoices: { north: 'norte', south: 'sur' },
       stopped: 'Este registro no se puede usar como está. Corrija lo que está primero, aquí o en su archivo.',
       clear: 'Vaciar el campo del registro',
       line: 'Línea {line}: {sentence}',

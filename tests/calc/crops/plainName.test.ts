@@ -6,6 +6,8 @@ test.each([
   ['  Summer  SQUASH ', 'summer squash'],
   ['summer\u00a0squash', 'summer squash'],
   ['jack-o\u2019-lantern', "jack-o'-lantern"],
+  ['Melón chino', 'melon chino'],
+  ['CALABACI\u0301N', 'calabacin'],
   ['', ''],
 ])('%j is compared as %j (hand made)', (typed, plain) => {
   expect(plainName(typed)).toBe(plain);
