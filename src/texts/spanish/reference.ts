@@ -92,6 +92,7 @@ export const standVerdicts: Translated['standVerdicts'] = {
 
 export const judgements: Translated['judgements'] = {
   right: 'correcto',
+  blank: 'en blanco: aún sin respuesta',
   tooHigh: 'demasiado alto por {difference}',
   tooLow: 'demasiado bajo por {difference}',
   share: ' ({percent} %)',
