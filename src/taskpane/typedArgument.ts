@@ -1,9 +1,34 @@
+/** What is typed for an argument of a function: how a formula has it, and the value when it says one. */
+import { parseFormula } from '../workbook/parseFormula';
+import { parseNumber } from '../workbook/parseNumber';
 import { printText } from '../workbook/printFormula';
-import { dayOfIso } from '../workbook/serialDate';
+import { dayOfIso, serialOfDay } from '../workbook/serialDate';
 
-/** As a formula has it: a date by its parts, and a word of small letters, such as a crop, as a text. */
+/** A word of small letters, such as a crop; several words; a list with ";". One word with a capital may be a name. */
+const isText = (typed: string): boolean =>
+  /^\p{Ll}[\p{L} '-]*$/u.test(typed) ||
+  /^\p{L}[\p{L}'-]*( +[\p{L}'-]+)+$/u.test(typed) ||
+  /^[^"(){}]*;[^"(){}]*$/.test(typed);
+
+/** As a formula it would be divided or subtracted, which nobody means by it. */
+const looksLikeDate = (typed: string): boolean => /^\d+([/-])\d+\1\d+$/.test(typed);
+
+/** As a formula has it: a date by its parts, and words as a text. */
 export function typedArgument(given: string): string {
-  const text = given.trim();
-  if (dayOfIso(text) !== null) return `DATE(${text.split('-').map(Number).join(',')})`;
-  return /^[a-z][a-z -]*$/.test(text) ? printText(text) : text;
+  const typed = given.trim();
+  if (dayOfIso(typed) !== null) return `DATE(${typed.split('-').map(Number).join(',')})`;
+  return isText(typed) ? printText(typed) : typed;
+}
+
+/** undefined for cells, names and formulas, which may hold anything. */
+export function typedValue(given: string): string | number | boolean | undefined {
+  const typed = given.trim();
+  const day = dayOfIso(typed);
+  if (day !== null) return serialOfDay(day);
+  if (looksLikeDate(typed)) return typed;
+  const number = parseNumber(typed, false);
+  if (number !== null) return number;
+  const parsed = parseFormula(`=${typedArgument(typed)}`);
+  if (parsed === null) return typed;
+  return parsed.kind === 'value' ? parsed.value : undefined;
 }

@@ -16,6 +16,11 @@ export const language: Language = languages.find((known) => known === globalThis
  */
 export const locale = { en: 'en-US', es: 'es-US' }[language];
 
+/** The folder of the function reference in a language, within the folder of all of it; with its slash. */
+export function pagesIn(of: string): string {
+  return of === 'en' ? '' : `${of}/`;
+}
+
 /** A sheet in one language is no sheet of another: its headers are other words. */
 export function idInLanguage(id: string, of: Language = language): string {
   return of === 'en' ? id : `${of}.${id}`;
