@@ -7,8 +7,8 @@ import { showPlans } from '../taskpane/showPlans';
 import { functionNamespace } from '../templates/sheets';
 import { catalogue } from '../texts/catalogue';
 import { language } from '../texts/language';
-import { functionHelp } from './functions?help';
 import { filesWhenAsked } from './filesWhenAsked';
+import { listedFunctions } from './listedFunctions';
 import { paneTools } from './paneTools';
 import '../taskpane/pane.css';
 import './browser.css';
@@ -18,7 +18,7 @@ async function open(grid: HTMLElement, pane: HTMLElement): Promise<void> {
     functions: [...functions.values()],
     namespace: functionNamespace,
     firstSheet: catalogue.sheets.scratch,
-    help: functionHelp,
+    help: listedFunctions,
     gridLanguage: language,
     gridTexts: catalogue.grid,
   };

@@ -1,7 +1,7 @@
-import type { ListedFunction } from '../workbook/functionHelp';
+import type { DescribedFunction } from '../workbook/functionHelp';
 
 /** In the order of README. @throws Error with what the generator finds wrong in a comment */
 export function describeFunctions(
   files: readonly string[],
   readme: string,
-): Promise<readonly ListedFunction[]>;
+): Promise<readonly DescribedFunction[]>;

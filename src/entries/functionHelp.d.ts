@@ -1,4 +1,4 @@
 /** What webpack makes of `entries/functions` see functionHelp.cjs. */
 declare module '*?help' {
-  export const functionHelp: readonly import('../workbook/functionHelp').ListedFunction[];
+  export const functionHelp: readonly import('../workbook/functionHelp').DescribedFunction[];
 }

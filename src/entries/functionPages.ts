@@ -1,21 +1,29 @@
-/** `node runCommand.mjs functionPages`: the pages of the function reference as one JSON object, name by name. */
+/**
+ * `node runCommand.mjs functionPages --language es …`: the pages of the function reference in that language as one JSON
+ * object, by file name in the folder of all of them.
+ */
+import './chooseLanguageOfCommand';
+import { parseArgs } from 'node:util';
 import { functions } from '../functions';
 import { functionPages } from '../guide/functionPages';
+import { listFunctions } from '../guide/listFunctions';
 import { readCalculations } from '../guide/readCalculations';
 import { writePages } from '../guide/writePages';
 import { openEvaluator } from '../hosts/browser/openEvaluator';
 import { functionNamespace } from '../templates/sheets';
+import { language, pagesIn } from '../texts/language';
 import { describeFunctions } from './describeFunctions.cjs';
 
-const [, , source = '', readme = '', ...files] = process.argv;
+const options = { language: { type: 'string' } } as const;
+const [source = '', readme = '', ...files] = parseArgs({ options, allowPositionals: true }).positionals;
 
 async function write(): Promise<void> {
-  const listed = await describeFunctions(files, readme);
+  const listed = listFunctions(await describeFunctions(files, readme));
   const pages = await functionPages(listed, functions, readCalculations(source), (all) => {
-    const options = { functions: all, namespace: functionNamespace, firstSheet: 'Sheet1' };
-    return openEvaluator(options).evaluate;
+    return openEvaluator({ functions: all, namespace: functionNamespace, firstSheet: 'Sheet1' }).evaluate;
   });
-  process.stdout.write(JSON.stringify(Object.fromEntries(writePages(pages))), () => process.exit(0));
+  const named = [...writePages(pages)].map(([name, text]) => [pagesIn(language) + name, text]);
+  process.stdout.write(JSON.stringify(Object.fromEntries(named)), () => process.exit(0));
 }
 
 void write();

@@ -1,10 +1,15 @@
-/** A webpack plugin: writes the pages of the function reference, and names them to functions.json where there is one. */
+/**
+ * A webpack plugin: writes the pages of the function reference in each language, and names those in English to
+ * functions.json where there is one.
+ */
 const { execFile } = require('node:child_process');
 const { readFileSync } = require('node:fs');
 const path = require('node:path');
 const { promisify } = require('node:util');
 
 const here = (...parts) => path.join(__dirname, ...parts);
+/** As texts/language has them. */
+const languages = ['en', 'es'];
 const styles = [here('..', 'taskpane', 'colours.css'), here('functionPages.css')];
 
 module.exports = class FunctionPagesPlugin {
@@ -34,11 +39,15 @@ module.exports = class FunctionPagesPlugin {
     });
   }
 
-  /** In a program of its own: the engine that runs the examples changes globals. */
+  /** In a program of its own for each: the engine that runs the examples changes globals. */
   async writePages() {
-    const args = [here('runCommand.mjs'), 'functionPages', here('..'), this.readme, ...this.files];
-    const { stdout } = await promisify(execFile)(process.execPath, args, { maxBuffer: 2 ** 26 });
-    return JSON.parse(stdout);
+    const inEach = languages.map(async (language) => {
+      const asked = [here('runCommand.mjs'), 'functionPages', '--language', language];
+      const args = [...asked, here('..'), this.readme, ...this.files];
+      const { stdout } = await promisify(execFile)(process.execPath, args, { maxBuffer: 2 ** 26 });
+      return JSON.parse(stdout);
+    });
+    return Object.assign({}, ...(await Promise.all(inEach)));
   }
 
   withHelp(json) {

@@ -1,23 +1,29 @@
 /** Search in the index of the function reference, which is there to read without it. */
-import { hasWords } from '../taskpane/hasWords';
+import { hasWords, isNamedBy, searchedWords } from '../taskpane/hasWords';
 import { fill } from '../texts/fill';
 
 const field = document.querySelector<HTMLInputElement>('#search');
+const box = field?.closest('search');
 const found = document.querySelector<HTMLElement>('[data-found]');
 const families = [...document.querySelectorAll<HTMLElement>('#functions section')];
 
 function show(): void {
+  const searched = field?.value ?? '';
+  const words = searchedWords(searched, box?.getAttribute('data-ignored') ?? '');
   let count = 0;
   for (const family of families) {
-    const task = family.querySelector('h2')?.textContent ?? '';
     const items = [...family.querySelectorAll<HTMLElement>('li')];
-    for (const item of items) item.hidden = !hasWords(`${item.textContent} ${task}`, field?.value ?? '');
+    for (const item of items) {
+      const id = item.querySelector('a')?.textContent ?? '';
+      item.hidden = !isNamedBy(id, words) && !hasWords(item.dataset['words'] ?? '', words);
+    }
     const shown = items.filter(({ hidden }) => !hidden).length;
     family.hidden = shown === 0;
     count += shown;
   }
-  if (found !== null) found.textContent = fill(found.dataset['found'] ?? '', { count });
+  const said = found?.dataset[count === 0 ? 'none' : 'found'] ?? '';
+  if (found !== null) found.textContent = fill(said, { count, searched });
 }
 
-field?.closest('search')?.removeAttribute('hidden');
+box?.removeAttribute('hidden');
 field?.addEventListener('input', show);

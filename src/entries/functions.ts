@@ -40,5 +40,6 @@ import { takesFormattedNumbers } from '../hosts/excel/takesFormattedNumbers';
 /** For the pane beside it: a second copy of the functions would register itself in place of these. */
 export { functionTools } from './functionTools';
 export { homeworkProblems } from '../functions/homeworkProblems';
+export { refusalOf } from '../functions/refusalOf';
 
 formatResultsIf(takesFormattedNumbers);

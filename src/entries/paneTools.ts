@@ -7,5 +7,6 @@ import { workingWhenAsked } from './workingWhenAsked';
 export const paneTools: PaneTools = {
   ...sharedTools,
   ...homeworkWhenAsked,
+  refusalOf: async (...asked) => (await import('../functions/refusalOf')).refusalOf(...asked),
   readWorking: workingWhenAsked(async () => (await import('./functionTools')).functionTools),
 };

@@ -11,7 +11,7 @@ import { picturesWhenAsked } from './picturesWhenAsked';
 import type { PaneTools } from '../taskpane/paneTools';
 import { weatherTools } from './weatherTools';
 
-export const sharedTools: Omit<PaneTools, 'homeworkProblems' | 'readWorking'> = {
+export const sharedTools: Omit<PaneTools, 'homeworkProblems' | 'readWorking' | 'refusalOf'> = {
   ...answers,
   ...guideWhenAsked,
   ...picturesWhenAsked,

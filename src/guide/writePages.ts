@@ -1,14 +1,23 @@
 /** The pages of the function reference as files of HTML that need no script to be read. */
 import type { WorkingLine } from '../functions/explain';
+import { catalogue } from '../texts/catalogue';
 import { guide } from '../texts/guide';
 import { fill } from '../texts/fill';
+import { language, pagesIn } from '../texts/language';
 import type { ListedFunction } from '../workbook/functionHelp';
 import type { FunctionPage } from './functionPage';
 import { markup, type Markup } from './markup';
 import type { Calculation } from './readCalculations';
 
 const words = guide.functions;
+const {
+  functionList,
+  language: { tag: other },
+} = catalogue.pane;
 const index = 'index.html';
+
+/** The way from a page to what the pages of all languages share. */
+const top = pagesIn(language) === '' ? '' : '../';
 
 const fileOf = (id: string): string => `${id}.html`;
 
@@ -27,39 +36,51 @@ export function writePages(pages: readonly FunctionPage[]): ReadonlyMap<string, 
 
 function writeIndex(families: ReadonlyMap<string, readonly FunctionPage[]>): string {
   const lists = [...families].map(
-    ([family, pages]) => markup`<section><h2>${family}</h2>${listOf(pages)}</section>`,
+    ([family, pages]) => markup`<section><h2>${family}</h2>${searchedList(pages)}</section>`,
   );
   return frame(
     words.indexTitle,
-    markup`<h1>${words.indexTitle}</h1>
+    markup`<nav>${leadToOther(index)}</nav>
+<h1>${words.indexTitle}</h1>
 <p>${words.indexLead}</p>
 <ul>${words.conventions.map((one) => markup`<li>${one}</li>`)}</ul>
-<search hidden><label for="search">${words.search}</label><input id="search" type="search" autocomplete="off"><p role="status" data-found="${words.found}"></p></search>
+<search hidden data-ignored="${functionList.ignored}"><label for="search">${functionList.search}</label><input id="search" type="search" autocomplete="off"><p role="status" data-found="${words.found}" data-none="${functionList.none}"></p></search>
 <div id="functions">${lists}</div>`,
-    markup`<script src="search.js" defer></script>`,
+    markup`<script src="${top}search.js" defer></script>`,
   );
 }
 
-function listOf(pages: readonly FunctionPage[]): Markup {
-  const items = pages.map(
-    ({ help }) => markup`<li><a href="${fileOf(help.id)}">${help.id}</a> ${help.description}</li>`,
-  );
+function searchedList(pages: readonly FunctionPage[]): Markup {
+  const items = pages.map(({ help }) => markup`<li data-words="${help.foundBy}">${leadTo(help)}</li>`);
   return markup`<ul class="functions">${items}</ul>`;
+}
+
+function listOf(pages: readonly FunctionPage[]): Markup {
+  return markup`<ul class="functions">${pages.map(({ help }) => markup`<li>${leadTo(help)}</li>`)}</ul>`;
+}
+
+function leadTo({ id, description }: ListedFunction): Markup {
+  return markup`<a href="${fileOf(id)}">${id}</a> ${description}`;
+}
+
+/** To the same page in the other language, in whose words it is said. */
+function leadToOther(file: string): Markup {
+  return markup`<a href="${top}${pagesIn(other)}${file}" lang="${other}" hreflang="${other}">${words.inOther}</a>`;
 }
 
 function writePage(page: FunctionPage, related: readonly FunctionPage[]): string {
   const { help, gives, result } = page;
   return frame(
     fill(words.pageTitle, { id: help.id }),
-    markup`<nav><a href="${index}">${words.all}</a></nav>
+    markup`<nav><a href="${index}">${words.all}</a> ${leadToOther(fileOf(help.id))}</nav>
 <h1>${help.id}</h1>
 <p>${help.description}</p>
 <p><code>${syntaxOf(help)}</code></p>
 ${part(words.asks, help.parameters.length === 0 ? markup`<p>${words.asksNothing}</p>` : writeArguments(page))}
-${part(words.gives, markup`<p>${gives}</p>`)}
-${part(words.example, markup`<p><code>${help.example}</code> ${words.exampleGives} <output>${result}</output></p>`)}
+${part(words.gives, inEnglish(markup`<p>${gives}</p>`))}
+${part(words.example, markup`<p><code>${help.example}</code> ${words.exampleGives} <output>${result}</output></p><p>${fill(words.putIntoCell, { id: help.id, heading: functionList.heading, open: functionList.open, put: functionList.put })}</p>`)}
 ${writeWorking(page)}
-${unless(page.calculations, (all) => part(words.calculation, markup`${all.map(writeCalculation)}`))}
+${unless(page.calculations, (all) => part(words.calculation, inEnglish(markup`${all.map(writeCalculation)}`)))}
 ${unless(page.refuses, (all) => part(words.refuses, markup`<p>${words.refusesLead}</p><ul>${all.map((one) => markup`<li>${withVariables(one)}</li>`)}</ul>`))}
 ${unless(page.cautions, (all) => part(words.cautions, plainList(all)))}
 ${unless(related, (all) => part(fill(words.related, { family: help.family }), listOf(all)))}`,
@@ -116,6 +137,13 @@ function plainList(sentences: readonly string[]): Markup {
   return markup`<ul>${sentences.map((one) => markup`<li>${one}</li>`)}</ul>`;
 }
 
+/** What the comments of the code say, which are in one language. */
+function inEnglish(said: Markup): Markup {
+  return language === 'en'
+    ? said
+    : markup`<p class="quiet">${words.inEnglish}</p><div lang="en">${said}</div>`;
+}
+
 function part(heading: string, content: Markup): Markup {
   return markup`<section><h2>${heading}</h2>${content}</section>`;
 }
@@ -126,12 +154,12 @@ function unless<Item>(items: readonly Item[], write: (items: readonly Item[]) =>
 
 function frame(title: string, main: Markup, script = markup``): string {
   return markup`<!doctype html>
-<html lang="en">
+<html lang="${language}">
 <head>
 <meta charset="utf-8">
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <title>${title}</title>
-<link rel="stylesheet" href="pages.css">
+<link rel="stylesheet" href="${top}pages.css">
 ${script}</head>
 <body class="cucurbit-pane">
 <main>

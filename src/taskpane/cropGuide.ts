@@ -4,7 +4,7 @@ import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
 import { createCautionList } from './cautionsSection';
 import { element, paneId, setText } from './elements';
-import { hasWords } from './hasWords';
+import { hasWords, searchedWords } from './hasWords';
 import type { UnitSystem } from './paneTools';
 
 const words = catalogue.pane.crops;
@@ -80,6 +80,7 @@ export function createCropGuide(
   };
   /** A crop that is looked at stays in the list, whatever is searched for. */
   const filter = (): void => {
+    const wanted = searchedWords(search.value);
     const isWanted = ({ name, otherNames, uses: goodFor, said }: GuideCrop): boolean =>
       (use.value === '' || goodFor.includes(use.value)) &&
       hasWords(
@@ -90,10 +91,17 @@ export function createCropGuide(
             .flat()
             .map(({ text }) => text),
         ].join(' '),
-        search.value,
+        wanted,
       );
     for (const line of lines) line.element.hidden = !line.box.checked && !isWanted(line.crop);
-    setText(count, fill(words.count, { count: lines.filter((line) => !line.element.hidden).length }));
+    const isFound = lines.some((line) => isWanted(line.crop));
+    const listed = lines.filter((line) => !line.element.hidden).length;
+    setText(
+      count,
+      isFound
+        ? fill(words.count, { count: listed })
+        : fill(words.none, { any: words.anyUse, use: words.use }),
+    );
   };
   const show = (): void => {
     filter();

@@ -10,15 +10,17 @@ import { fill } from '../texts/fill';
 import { element, paneId, setText } from './elements';
 import { exampleArguments } from './exampleArguments';
 import type { Notice } from './notice';
+import type { RefusalOf } from './paneTools';
 import { failureSentence } from './problemSentence';
 import { formulaOf, putFormula } from './putFormula';
-import { typedArgument } from './typedArgument';
+import { typedArgument, typedValue } from './typedArgument';
 
 const words = catalogue.pane.functionList;
 
 export interface FunctionFormParts {
   readonly workbook: LiveWorkbook;
   readonly nearestNames: NearestNames;
+  readonly refusalOf: RefusalOf;
   /** Where the pages of the functions are; with its slash. */
   readonly pages: string;
   readonly notice: Notice;
@@ -43,16 +45,31 @@ export function createFunctionForm(listed: ListedFunction, parts: FunctionFormPa
       type: 'text',
       autocomplete: 'off',
       spellcheck: 'false',
-      'aria-describedby': `${fieldId}-help`,
+      'aria-describedby': `${fieldId}-wrong ${fieldId}-help`,
     });
     input.value = given[place] ?? '';
-    input.addEventListener('input', () => show());
+    const wrong = element('p', { id: `${fieldId}-wrong`, class: 'wrong', hidden: true });
+    /** What the function cannot take of what is typed, said beside the field; cells and formulas it has to be tried with. */
+    const check = async (): Promise<string | null> => {
+      const typed = input.value;
+      const value = typed.trim() === '' ? undefined : typedValue(typed);
+      const problem = value === undefined ? null : await parts.refusalOf(id, place, value);
+      // Typed on meanwhile: the next answer is on its way.
+      if (input.value === typed) markWrong(input, wrong, problem);
+      return problem;
+    };
+    input.addEventListener('input', () => {
+      show();
+      if (!wrong.hidden) void check();
+    });
+    input.addEventListener('change', () => void check());
     const take = element('button', { type: 'button', 'aria-describedby': `${fieldId}-label` }, words.take);
     take.addEventListener('click', () => void takeSelection(input));
     return {
       name,
       optional,
       input,
+      check,
       element: element(
         'div',
         { class: 'field' },
@@ -62,6 +79,7 @@ export function createFunctionForm(listed: ListedFunction, parts: FunctionFormPa
           optional ? fill(words.optional, { name }) : name,
         ),
         element('div', { class: 'control' }, input, take),
+        wrong,
         element('p', { id: `${fieldId}-help`, class: 'help' }, help),
       ),
     };
@@ -79,7 +97,7 @@ export function createFunctionForm(listed: ListedFunction, parts: FunctionFormPa
       const area = await workbook.selection();
       if (area === null) return notice.warn(words.noCell);
       input.value = `${quoteSheet(area.sheet)}!${addressOf(area)}`;
-      show();
+      input.dispatchEvent(new Event('input'));
     } catch (cause) {
       notice.warn(failureSentence(cause));
     }
@@ -112,6 +130,12 @@ export function createFunctionForm(listed: ListedFunction, parts: FunctionFormPa
         notice.warn(fill(words.wanted, { name: wanted.name }));
         return wanted.input.focus();
       }
+      for (const { input, check } of fields) {
+        const problem = await check();
+        if (problem === null) continue;
+        notice.warn(fill(words.refused, { problem }));
+        return input.focus();
+      }
       const said = await putFormula(workbook, compute(), parts.nearestNames).catch((cause: unknown) => ({
         wrong: failureSentence(cause),
       }));
@@ -119,4 +143,11 @@ export function createFunctionForm(listed: ListedFunction, parts: FunctionFormPa
       else notice.say(said.written);
     },
   };
+}
+
+function markWrong(input: HTMLInputElement, wrong: HTMLElement, problem: string | null): void {
+  setText(wrong, problem ?? '');
+  wrong.hidden = problem === null;
+  if (problem === null) input.removeAttribute('aria-invalid');
+  else input.setAttribute('aria-invalid', 'true');
 }

@@ -1,9 +1,29 @@
 import { plainWord } from '../workbook/plainWord';
 
-/** Whether a text has every word that is searched for, in any letters, without accents and as parts of words too. */
-export function hasWords(text: string, searched: string): boolean {
-  const plain = plainWord(text);
-  return plainWord(searched)
-    .split(' ')
-    .every((word) => plain.includes(word));
+const partsOf = (text: string): string[] => plainWord(text).match(/[\p{L}\p{N}]+/gu) ?? [];
+
+/**
+ * The words that are searched for.
+ *
+ * @param ignored words that say nothing, unless nothing else is said
+ */
+export function searchedWords(searched: string, ignored = ''): readonly string[] {
+  const all = partsOf(searched);
+  const idle = partsOf(ignored);
+  const telling = all.filter((word) => !idle.includes(word));
+  return telling.length > 0 ? telling : all;
+}
+
+/** Whether each of the words begins a word of the text, or is one of them in the plural. */
+export function hasWords(text: string, words: readonly string[]): boolean {
+  const parts = partsOf(text);
+  return words.every((word) =>
+    parts.some((part) => part.startsWith(word) || word === `${part}s` || word === `${part}es`),
+  );
+}
+
+/** Whether a name that is written as one word has each of the words in it. */
+export function isNamedBy(name: string, words: readonly string[]): boolean {
+  const letters = plainWord(name);
+  return words.every((word) => letters.includes(word));
 }

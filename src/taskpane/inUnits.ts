@@ -1,12 +1,16 @@
-/** Units as the comments of the functions write them: "ft (m)". Longer ones first, for "sq ft" holds "ft". */
+/** Units as the comments of the functions write them, and Spanish: "ft (m)". Longer ones first, for "sq ft" holds "ft". */
 const pairs = [
   ['lb per acre', 'kg per hectare'],
   ['gallons an hour per 100 ft', 'litres an hour per m'],
   ['per acre', 'per hectare'],
+  ['lb por acre', 'kg por hectárea'],
+  ['galones por hora y 100 ft', 'litros por hora y m'],
+  ['por acre', 'por hectárea'],
   ['100 ft', '100 m'],
   ['sq ft', 'sq m'],
   ['cu in', 'ml'],
   ['per oz', 'per g'],
+  ['por oz', 'por g'],
   ['ft', 'm'],
   ['in', 'cm'],
   ['in', 'mm'],

@@ -95,7 +95,8 @@ export async function mountPane(
       import('./functionList'),
       tools.functionList(),
     ]);
-    return createFunctionList({ workbook, actions, nearestNames: tools.nearestNames, functions });
+    const { nearestNames, refusalOf } = tools;
+    return createFunctionList({ workbook, actions, nearestNames, refusalOf, functions });
   });
   const crops = openedWhenAsked('crops', pane.crops, actions, async () => {
     const [{ createCropGuide }, guideIn] = await Promise.all([import('./cropGuide'), tools.cropGuide()]);

@@ -15,6 +15,13 @@ export type UnitSystem = 'us' | 'metric';
 /** What a calculation gives, or the advice it refuses with. */
 export type Answer<Value> = { readonly value: Value } | { readonly wrong: string };
 
+/** What a worksheet function says to a value that the argument at that place cannot be; null where it can. */
+export type RefusalOf = (
+  id: string,
+  place: number,
+  given: string | number | boolean,
+) => Promise<string | null>;
+
 /** Loaded when asked for. */
 export interface GuideTools {
   functionList(): Promise<readonly ListedFunction[]>;
@@ -33,6 +40,7 @@ export interface PaneTools extends PictureTools, PlotPictureTools, HomeworkTools
   readonly calendarTasks: CalendarTasks;
   readonly calendarFile: CalendarFile;
   readonly readWorking: ReadWorking;
+  readonly refusalOf: RefusalOf;
   /** ROW.FORDEMAND */
   rowForDemand(wantedPerWeek: number, yieldPer100: number, weeks: number): Answer<number>;
   /** SEED.NEEDED */

@@ -65,9 +65,12 @@ export function createTaskList(reveal: (cell: Area) => void): TaskList {
     shown.forEach((task, index) => items[index]?.show(task));
     box.hidden = items.length === 0;
     if (hadFocus) (items.at(-1)?.button ?? choices[0]?.select)?.focus();
-    const said = fill(words.count, { shown: wanted.length, count: tasks.length });
+    const isCut = wanted.length > mostShown;
+    const said = isCut
+      ? fill(words.first, { shown: mostShown, count: wanted.length })
+      : fill(words.count, { shown: wanted.length, count: tasks.length });
     setText(count, tasks.length === 0 ? '' : said);
-    setText(more, wanted.length > mostShown ? fill(words.more, { shown: mostShown }) : '');
+    setText(more, isCut ? words.more : '');
     more.hidden = more.textContent === '';
   };
   return {

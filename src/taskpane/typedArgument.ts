@@ -1,11 +1,37 @@
+/** What is typed for an argument of a function: how a formula has it, and the value when it says one. */
+import { datesInWords } from '../templates/inWords';
+import { parseFormula } from '../workbook/parseFormula';
+import { parseNumber } from '../workbook/parseNumber';
 import { printText } from '../workbook/printFormula';
-import { dayOfText, isoOfDay } from '../workbook/serialDate';
+import { dayOfText, isoOfDay, serialOfDay } from '../workbook/serialDate';
 import { datesInWords } from '../templates/inWords';
 
-/** As a formula has it: a date by its parts, and a word of small letters, such as a crop, as a text. */
+/** A word of small letters, such as a crop; several words; a list with ";". One word with a capital may be a name. */
+const isText = (typed: string): boolean =>
+  /^\p{Ll}[\p{L} '-]*$/u.test(typed) ||
+  /^\p{L}[\p{L}'-]*( +[\p{L}'-]+)+$/u.test(typed) ||
+  /^[^"(){}]*;[^"(){}]*$/.test(typed);
+
+/** As a formula it would be divided or subtracted, which nobody means by it. */
+const looksLikeDate = (typed: string): boolean => /^\d+([/-])\d+\1\d+$/.test(typed);
+
+/** As a formula has it: a date by its parts, and words as a text. */
 export function typedArgument(given: string): string {
-  const text = given.trim();
-  const day = dayOfText(text, datesInWords);
+  const typed = given.trim();
+  const day = dayOfText(typed, datesInWords);
   if (day !== null) return `DATE(${isoOfDay(day).split('-').map(Number).join(',')})`;
-  return /^[a-z][a-z -]*$/.test(text) ? printText(text) : text;
+  return isText(typed) ? printText(typed) : typed;
+}
+
+/** undefined for cells, names and formulas, which may hold anything. */
+export function typedValue(given: string): string | number | boolean | undefined {
+  const typed = given.trim();
+  const day = dayOfText(typed, datesInWords);
+  if (day !== null) return serialOfDay(day);
+  if (looksLikeDate(typed)) return typed;
+  const number = parseNumber(typed, false);
+  if (number !== null) return number;
+  const parsed = parseFormula(`=${typedArgument(typed)}`);
+  if (parsed === null) return typed;
+  return parsed.kind === 'value' ? parsed.value : undefined;
 }

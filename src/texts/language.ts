@@ -19,6 +19,11 @@ export const locale = { en: 'en-US', es: 'es-US' }[language];
 /** Of 5/6/2026: in English it is as often the sixth of May. */
 export const isDayFirst = { en: false, es: true }[language];
 
+/** The folder of the function reference in a language, within the folder of all of it; with its slash. */
+export function pagesIn(of: string): string {
+  return of === 'en' ? '' : `${of}/`;
+}
+
 /** A sheet in one language is no sheet of another: its headers are other words. */
 export function idInLanguage(id: string, of: Language = language): string {
   return of === 'en' ? id : `${of}.${id}`;

@@ -10,9 +10,15 @@ export interface FunctionHelp {
 }
 
 /** The same with its place among the others, and a formula to begin with: out of the table of README. */
-export interface ListedFunction extends FunctionHelp {
+export interface DescribedFunction extends FunctionHelp {
   /** The task it is for. */
   readonly family: string;
   /** With its "=". */
   readonly example: string;
+}
+
+/** The same in the language that was chosen. */
+export interface ListedFunction extends DescribedFunction {
+  /** All words that a search finds it by. */
+  readonly foundBy: string;
 }

@@ -2,10 +2,11 @@
 /** The pages of the function reference, as the build writes them. */
 import { readFileSync } from 'node:fs';
 import axe from 'axe-core';
-import { beforeAll, describe, expect, test } from 'vitest';
+import { beforeAll, describe, expect, test, vi } from 'vitest';
 import { describeFunctions } from '../../src/entries/describeFunctions.cjs';
 import { functions } from '../../src/functions';
 import { functionPages } from '../../src/guide/functionPages';
+import { listFunctions } from '../../src/guide/listFunctions';
 import { markup } from '../../src/guide/markup';
 import { readCalculations } from '../../src/guide/readCalculations';
 import { writePages } from '../../src/guide/writePages';
@@ -13,6 +14,8 @@ import { openEvaluator } from '../../src/hosts/browser/openEvaluator';
 import { functionNamespace } from '../../src/templates/sheets';
 import { english } from '../../src/texts/english';
 import { guide } from '../../src/texts/english/guide';
+import { functionHelp as spanishHelp } from '../../src/texts/spanish/functionHelp';
+import { guide as spanishGuide } from '../../src/texts/spanish/guide';
 import type { ListedFunction } from '../../src/workbook/functionHelp';
 import { wrapperFiles } from '../functions/describedFunctions';
 
@@ -20,7 +23,7 @@ let listed: readonly ListedFunction[] = [];
 let files: ReadonlyMap<string, string> = new Map();
 let written: Awaited<ReturnType<typeof functionPages>> = [];
 beforeAll(async () => {
-  listed = await describeFunctions(wrapperFiles, 'README.md');
+  listed = listFunctions(await describeFunctions(wrapperFiles, 'README.md'));
   written = await functionPages(listed, functions, readCalculations('src'), (all) => {
     const evaluator = openEvaluator({ functions: all, namespace: functionNamespace, firstSheet: 'Sheet1' });
     return evaluator.evaluate;
@@ -38,6 +41,7 @@ function said(id: string, heading: string): string {
   return (found?.textContent ?? '').slice(found?.querySelector('h2')?.textContent?.length ?? 0);
 }
 const words = guide.functions;
+const spanishWords = spanishGuide.functions;
 
 describe('every function', () => {
   test('has a page, named in the index under its task', () => {
@@ -90,7 +94,8 @@ describe('every function', () => {
       const links = [...open(name).querySelectorAll('[href], [src]')].map(
         (one) => one.getAttribute('href') ?? one.getAttribute('src') ?? '',
       );
-      const broken = links.filter((link) => !files.has(link) && !['pages.css', 'search.js'].includes(link));
+      const besides = ['pages.css', 'search.js', `es/${name}`];
+      const broken = links.filter((link) => !files.has(link) && !besides.includes(link));
       expect(broken, name).toEqual([]);
       expect(open(name).body.textContent, name).not.toMatch(/undefined|\[object|\{[a-z]/);
     }
@@ -179,7 +184,55 @@ describe('a page', () => {
   );
 });
 
-test('the index searches by words of a name, a sentence or a task', async () => {
+test('in Spanish all but the comments of the code is Spanish, and leads to the page in English', async () => {
+  vi.resetModules();
+  globalThis.cucurbitLanguage = 'es';
+  const [pages, lister, writer] = await Promise.all([
+    import('../../src/guide/functionPages'),
+    import('../../src/guide/listFunctions'),
+    import('../../src/guide/writePages'),
+  ]);
+  const some = (await describeFunctions(wrapperFiles, 'README.md')).filter(({ id }) =>
+    id.startsWith('PICKLE.'),
+  );
+  const inSpanish = await pages.functionPages(
+    lister.listFunctions(some),
+    new Map([...(await import('../../src/functions')).functions].filter(([id]) => id.startsWith('PICKLE.'))),
+    readCalculations('src'),
+    (all) => openEvaluator({ functions: all, namespace: functionNamespace, firstSheet: 'Sheet1' }).evaluate,
+  );
+  globalThis.cucurbitLanguage = undefined;
+  const page = new DOMParser().parseFromString(
+    writer.writePages(inSpanish).get('PICKLE.JARS.html') ?? '',
+    'text/html',
+  );
+  expect(page.documentElement.lang).toBe('es');
+  expect(page.querySelector('h1 + p')?.textContent).toBe(spanishHelp.functions['PICKLE.JARS']?.description);
+  expect(page.querySelector('dd')?.textContent).toContain('Pepinos frescos, lb');
+  expect(page.querySelector('output')?.textContent).toBe('7');
+  // What is in English says so, in Spanish and to the program that reads it out.
+  const english = [...page.querySelectorAll('[lang=en]')].filter((one) => one.tagName !== 'A');
+  expect(english.length).toBe(2);
+  for (const one of english) expect(one.previousElementSibling?.textContent).toBe(spanishWords.inEnglish);
+  expect([...page.querySelectorAll('[href]')].map((one) => one.getAttribute('href'))).toEqual([
+    '../pages.css',
+    'index.html',
+    '../PICKLE.JARS.html',
+    'PICKLE.POUNDS.html',
+  ]);
+  for (const sentence of Object.values(words)
+    .flat()
+    .filter((one) => one.length > 12 && !one.includes('{')))
+    expect(page.body.textContent, sentence).not.toContain(sentence);
+}, 120_000);
+
+test('a page says how its formula gets into a cell, by the words of the pane', () => {
+  const { open: button, put } = english.pane.functionList;
+  const example = said('TRAY.COUNT', words.example);
+  expect(example).toContain(`press "${button}", choose TRAY.COUNT, select an empty cell and press "${put}"`);
+});
+
+test('the index searches as the pane does, and says what to try when nothing is found', async () => {
   document.body.innerHTML = open('index.html').body.innerHTML;
   await import('../../src/entries/functionSearch');
   const field = document.querySelector('input') as HTMLInputElement;
@@ -191,7 +244,11 @@ test('the index searches by words of a name, a sentence or a task', async () => 
       .filter((item) => !item.hidden && item.closest('section')?.hidden === false)
       .map((item) => item.querySelector('a')?.textContent ?? '');
   };
-  expect(search('PICKS frost')).toEqual([]);
+  expect(search('PICKS frost')).toContain('DATE.LASTPICK');
+  expect(search('tractor frost')).toEqual([]);
+  expect(document.querySelector('[role=status]')?.textContent).toContain(
+    'Nothing found for "tractor frost".',
+  );
   expect(search('jars')).toEqual(['PICKLE.JARS', 'PICKLE.POUNDS']);
   expect(document.querySelector('[role=status]')?.textContent).toBe('2 functions shown');
   expect(search('beetles rotation')).toEqual(['BEETLE.THRESHOLD', 'BEETLE.VERDICT', 'ROTATION.YEARS']);

@@ -5,12 +5,13 @@ import { afterEach, beforeAll, describe, expect, it } from 'vitest';
 import { describeFunctions } from '../../src/entries/describeFunctions.cjs';
 import { paneTools } from '../../src/entries/paneTools';
 import { functions } from '../../src/functions';
+import { listFunctions } from '../../src/guide/listFunctions';
 import { startEngine } from '../../src/hosts/browser/engine';
 import { openWorkbook } from '../../src/hosts/browser/openWorkbook';
 import { openExcelWorkbook } from '../../src/hosts/excel/openExcelWorkbook';
 import { exampleArguments } from '../../src/taskpane/exampleArguments';
 import type { PaneTools } from '../../src/taskpane/paneTools';
-import { typedArgument } from '../../src/taskpane/typedArgument';
+import { typedArgument, typedValue } from '../../src/taskpane/typedArgument';
 import type { ListedFunction } from '../../src/workbook/functionHelp';
 import { HostError, type Area, type LiveWorkbook, type ReadValue } from '../../src/workbook/port';
 import { openStandIn } from '../excelStandIn/openStandIn';
@@ -21,7 +22,7 @@ import { enter, openPaneOver, until, type OpenPane } from './openPane';
 
 let listed: readonly ListedFunction[] = [];
 beforeAll(async () => {
-  listed = await describeFunctions(wrapperFiles, 'README.md');
+  listed = listFunctions(await describeFunctions(wrapperFiles, 'README.md'));
 });
 
 async function openList<Workbook extends LiveWorkbook>(
@@ -49,6 +50,12 @@ const items = (pane: OpenPane<LiveWorkbook>): HTMLElement[] => [
 ];
 const itemOf = (pane: OpenPane<LiveWorkbook>, id: string): HTMLElement | undefined =>
   items(pane).find((item) => item.querySelector('.line-name')?.textContent === id);
+/** What stands under each heading of the list. */
+const groups = (pane: OpenPane<LiveWorkbook>): [heading: string | null, ids: (string | null)[]][] =>
+  [...pane.section('Functions').querySelectorAll('.lines section')].map((group) => [
+    group.querySelector('h3')?.textContent ?? null,
+    [...group.querySelectorAll('.line-name')].map(({ textContent }) => textContent),
+  ]);
 const preview = (pane: OpenPane<LiveWorkbook>): string =>
   pane.section('Functions').querySelector('code')?.textContent ?? '';
 async function put(pane: OpenPane<LiveWorkbook>, said: string): Promise<void> {
@@ -90,15 +97,53 @@ describe('the list', () => {
     await until(() => expect(items(pane)).toHaveLength(functions.size));
   });
 
-  it('is searched by name, sentence and task', async () => {
+  it('has a heading for each task, in the order of README', async () => {
     const pane = await openOne(kitchen(), 'PLANTS.DENSITY');
-    enter(pane.field('Search the functions'), 'pickles jars');
-    const shown = items(pane).filter(({ hidden }) => !hidden);
-    expect(shown.map((item) => item.querySelector('.line-name')?.textContent)).toEqual([
-      'PICKLE.JARS',
-      'PICKLE.POUNDS',
+    const tasks = [...new Set(listed.map(({ family }) => family))];
+    expect(groups(pane).map(([heading]) => heading)).toEqual(tasks);
+    expect(groups(pane).flatMap(([, ids]) => ids)).toEqual(listed.map(({ id }) => id));
+  });
+
+  it('is searched, what is found by name first', async () => {
+    const pane = await openOne(kitchen(), 'PLANTS.DENSITY');
+    enter(pane.field('Search the functions'), 'jars');
+    expect(groups(pane)).toEqual([
+      ['Found by name', ['PICKLE.JARS']],
+      ['Pickles', ['PICKLE.POUNDS']],
     ]);
     expect(pane.spoken()).toContain('2 functions');
+    enter(pane.field('Search the functions'), '');
+    expect(items(pane)).toHaveLength(functions.size);
+  });
+
+  it('says what to try when nothing is found, and is whole again with an empty field', async () => {
+    const pane = await openOne(kitchen(), 'PLANTS.DENSITY');
+    enter(pane.field('Search the functions'), 'tractor');
+    expect(items(pane)).toEqual([]);
+    expect(pane.spoken()).toContain('Nothing found for "tractor". Try fewer or other words');
+    enter(pane.field('Search the functions'), '  ');
+    expect(items(pane)).toHaveLength(functions.size);
+  });
+
+  it('is walked through by arrow keys, and Enter opens the first that is found', async () => {
+    const pane = await openOne(kitchen(), 'PLANTS.DENSITY');
+    const search = pane.field('Search the functions');
+    const press = (key: string): void =>
+      void document.activeElement?.dispatchEvent(new KeyboardEvent('keydown', { key, bubbles: true }));
+    const focused = (): string | undefined =>
+      document.activeElement?.querySelector('.line-name')?.textContent ?? document.activeElement?.id;
+    enter(search, 'trays', true);
+    press('ArrowUp');
+    expect(document.activeElement).toBe(search);
+    press('ArrowDown');
+    expect(focused()).toBe('TRAY.CELLS');
+    press('ArrowDown');
+    expect(focused()).toBe('TRAY.COUNT');
+    press('ArrowUp');
+    press('ArrowUp');
+    expect(document.activeElement).toBe(search);
+    press('Enter');
+    expect(document.activeElement?.textContent).toBe('TRAY.CELLS');
   });
 
   it('opens one with its sentence, its arguments and the way to its page', async () => {
@@ -207,6 +252,57 @@ describe('the formula', () => {
     expect(workbook.changes).toEqual([]);
   });
 
+  it.each([
+    // A number, a date, a choice, a share, each with what is to be typed in its place.
+    ['PLANTS.DENSITY', 'row_spacing', 'eighty', 'is "eighty", which is not a number. Type digits'],
+    ['PLANTS.DENSITY', 'row_spacing', '12 ft', 'is "12 ft", which is not a number. Type digits'],
+    ['PLANTS.DENSITY', 'row_spacing', '1,000', 'the comma is in the way'],
+    ['PLANTS.DENSITY', 'row_spacing', '"6"x', 'which is not a number'],
+    ['DATE.SETOUT', 'last_frost', 'may 2', 'which is not a date from March 1900 on. Type a date such as'],
+    ['DATE.SETOUT', 'last_frost', '5/2/2026', 'is "5/2/2026", which is not a date'],
+    ['DATE.FIRSTPICK', 'method (may be left out)', 'seeds', 'Choose one of: seed, transplant.'],
+    ['FLOWER.CROSSES', 'saving_seed (may be left out)', 'maybe', 'Answer yes or no'],
+    ['HEAT.SUM', 'highs', '82; warm', 'which is not a number'],
+  ])('of %s is refused with %s %s, beside the field', async (id, label, typed, said) => {
+    const workbook = kitchen();
+    workbook.select(cell(0, 0));
+    const pane = await openOne(workbook, id);
+    const field = pane.field(label);
+    const good = field.value;
+    enter(field, typed);
+    await put(pane, 'Nothing was written.');
+    expect(pane.described(label)).toContain(said);
+    expect(pane.spoken()).toContain(said);
+    expect(field.getAttribute('aria-invalid')).toBe('true');
+    expect(document.activeElement).toBe(field);
+    expect(workbook.changes).toEqual([]);
+    enter(field, good);
+    await until(() => expect(field.hasAttribute('aria-invalid')).toBe(false));
+    expect(pane.described(label)).not.toContain(said);
+    await put(pane, 'stands in Kitchen A1 now.');
+  });
+
+  it('says what is wrong as soon as the field is left', async () => {
+    const pane = await openOne(kitchen(), 'PLANTS.DENSITY');
+    const field = pane.field('plant_spacing');
+    enter(field, 'wide');
+    field.dispatchEvent(new Event('change'));
+    await until(() => expect(pane.described('plant_spacing')).toContain('is "wide", which is not a number'));
+    expect(pane.field('row_spacing').hasAttribute('aria-invalid')).toBe(false);
+  });
+
+  it.each(['B2', "'Kitchen'!B2:B4", '2*3', 'SUM(B2,1)', 'LAST_FROST', '85%', '-1', '"2"', '1e3'])(
+    'takes %s for a number: cells, names and formulas are not known here',
+    async (typed) => {
+      const workbook = kitchen();
+      workbook.select(cell(0, 0));
+      const pane = await openOne(workbook, 'PLANTS.DENSITY');
+      enter(pane.field('row_spacing'), typed);
+      await put(pane, 'stands in Kitchen A1 now.');
+      expect(pane.field('row_spacing').hasAttribute('aria-invalid')).toBe(false);
+    },
+  );
+
   it('is not written over what somebody types in the same moment', async () => {
     const workbook = kitchen();
     const pane = await openOne(workbook, 'PLANTS.DENSITY');
@@ -259,9 +355,9 @@ describe('over the grid', () => {
 
   it('a formula that cannot be read is not written', async () => {
     workbook = opened();
-    const pane = await openOne(workbook, 'PLANTS.DENSITY');
+    const pane = await openOne(workbook, 'SOIL.RANGE');
     await workbook.reveal(cell(0, 0));
-    enter(pane.field('row_spacing'), 'SUM(2');
+    enter(pane.field('crop'), 'UPPER(A1');
     await put(pane, 'Nothing was changed.');
     expect(await valueOf(cell(0, 0))).toBeNull();
   }, 120_000);
@@ -302,6 +398,30 @@ describe('arguments', () => {
     ['LAST_FROST', 'LAST_FROST'],
     ['85%', '85%'],
     ['"Creek"', '"Creek"'],
+    ['sandía', '"sandía"'],
+    ['Summer Squash', '"Summer Squash"'],
+    ['Zucchini', 'Zucchini'],
+    ['82; 79; 85', '"82; 79; 85"'],
+    ['{82;79}', '{82;79}'],
+    ['eighty', '"eighty"'],
     ['TRUE', 'TRUE'],
   ])('%s is typed as %s', (given, typed) => expect(typedArgument(given)).toBe(typed));
+
+  it.each([
+    ['85%', 0.85],
+    ['-3', -3],
+    // 1 January 2026 is day 46,023 of a spreadsheet; 2 May comes 121 days later.
+    ['2026-05-02', 46144],
+    ['sandía', 'sandía'],
+    ['"2"', '2'],
+    ['FALSE', false],
+    ['1,000', '1,000'],
+    ['5/2/2026', '5/2/2026'],
+    ['B2', undefined],
+    ['2*3', undefined],
+    ['10/2', undefined],
+    ['DATE(2026,5,2)', undefined],
+    ['LAST_FROST', undefined],
+    ['{1;2}', undefined],
+  ])('%s is the value %s', (given, value) => expect(typedValue(given)).toBe(value));
 });

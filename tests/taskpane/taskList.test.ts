@@ -145,8 +145,8 @@ test('lists a hundred, and says what to do about the others', () => {
   const many = Array.from({ length: 130 }, (_, index) => put(creek, 'Plot', `Bed ${index + 1}`));
   list.show(read(many));
   expect(buttons()).toHaveLength(100);
-  expect(counted()).toBe('130 of 130 tasks');
-  expect(document.body.textContent).toContain('The first 100 are listed. Choose a plot');
+  expect(counted()).toBe('The first 100 of 130 tasks');
+  expect(document.body.textContent).toContain('Choose a plot, a crop or a week for the others.');
   expect(optionsOf('Plot').slice(0, 3)).toEqual(['all', 'Bed 1', 'Bed 2']);
   choose('Plot', 'Bed 130');
   expect(listed()).toEqual(['May 6, 2027 · Sow · Bed 130  Warm soil.']);

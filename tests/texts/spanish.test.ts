@@ -1,10 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import { english } from '../../src/texts/english';
+import * as functionWords from '../../src/texts/english/functionWords';
 import * as guide from '../../src/texts/english/guide';
 import * as homeworkProblems from '../../src/texts/english/homeworkProblems';
 import * as slips from '../../src/texts/english/slips';
 import * as workings from '../../src/texts/english/workings';
 import { spanish } from '../../src/texts/spanish';
+import * as spanishFunctionWords from '../../src/texts/spanish/functionWords';
 import * as spanishGuide from '../../src/texts/spanish/guide';
 import * as spanishHomeworkProblems from '../../src/texts/spanish/homeworkProblems';
 import * as spanishSlips from '../../src/texts/spanish/slips';
@@ -19,11 +21,12 @@ function sentences(tree: Tree, path: readonly string[] = []): [path: string, sen
 }
 
 const inEnglish = new Map(
-  sentences({ ...english, ...guide, ...homeworkProblems, ...slips, ...workings } as Tree),
+  sentences({ ...english, ...functionWords, ...guide, ...homeworkProblems, ...slips, ...workings } as Tree),
 );
 const inSpanish = new Map(
   sentences({
     ...spanish,
+    ...spanishFunctionWords,
     ...spanishGuide,
     ...spanishHomeworkProblems,
     ...spanishSlips,

@@ -11,6 +11,13 @@ export const guidePane = {
     lead: 'All worksheet functions: what each asks and gives, and a formula to begin with.',
     open: 'Show the functions',
     search: 'Search the functions',
+    searchHelp:
+      'A word of your own, such as spacing, bees or last frost. Arrow keys lead through the list; Enter opens the first.',
+    /** Words of a search that say nothing, unless nothing else is said. */
+    ignored:
+      'a an and are at be by can do does for from have how i if in is it many me much my need of on or our should that the there to we what when where which will with you',
+    byName: 'Found by name',
+    none: 'Nothing found for "{searched}". Try fewer or other words, such as germination, how many packs, last frost or jars; or empty the field to see all by task.',
     count: '{count} {count|function|functions}',
     all: 'All functions',
     page: 'Everything on {id}, with an example worked through',
@@ -26,6 +33,7 @@ export const guidePane = {
       'Nothing was written. {cells} is more than one cell: select a single empty one, then try again.',
     occupied: 'Nothing was written, for {cell} is not empty. Select an empty cell, then try again.',
     wanted: 'Nothing was written. Fill in {name}.',
+    refused: 'Nothing was written. {problem}',
   },
   crops: {
     heading: 'Crops',
@@ -40,6 +48,7 @@ export const guidePane = {
     choose: 'Crops to look at, up to {most}',
     names: 'also {names}',
     count: '{count} {count|crop|crops}',
+    none: 'No crop found. Try fewer or other words, choose "{any}" under "{use}", or empty the field to see all.',
     tooMany: '{most} crops at most stand side by side: untick one first.',
     nobody: 'Tick a crop to see its figures.',
     sources: 'With sources',

@@ -11,6 +11,12 @@ export const guidePane: Pick<Translated['pane'], 'fetched' | 'functionList' | 'c
     lead: 'Todas las funciones: qué pide y qué da cada una, y una fórmula para empezar.',
     open: 'Mostrar las funciones',
     search: 'Buscar en las funciones',
+    searchHelp:
+      'Una palabra suya, como distancia, abejas o última helada. Las flechas recorren la lista; Intro abre la primera.',
+    ignored:
+      'a al como con cual cuales cuando cuanta cuantas cuanto cuantos de debo del donde el en es esta hay la las lo los me mi mis necesito o para pide por puedo que quiero se si son su sus tengo un una unas unos y',
+    byName: 'Por su nombre',
+    none: 'No hay nada para "{searched}". Pruebe menos palabras u otras, como germinación, cuántos sobres, última helada o frascos; o vacíe el campo para ver todas por tarea.',
     count: '{count} {count|función|funciones}',
     all: 'Todas las funciones',
     page: 'Todo sobre {id}, con un ejemplo resuelto',
@@ -25,6 +31,7 @@ export const guidePane: Pick<Translated['pane'], 'fetched' | 'functionList' | 'c
     manyCells: 'No se escribió nada. {cells} es más de una celda: elija una sola vacía e inténtelo de nuevo.',
     occupied: 'No se escribió nada, pues {cell} no está vacía. Elija una celda vacía e inténtelo de nuevo.',
     wanted: 'No se escribió nada. Complete {name}.',
+    refused: 'No se escribió nada. {problem}',
   },
   crops: {
     heading: 'Cultivos',
@@ -39,6 +46,7 @@ export const guidePane: Pick<Translated['pane'], 'fetched' | 'functionList' | 'c
     choose: 'Cultivos que comparar, hasta {most}',
     names: 'también {names}',
     count: '{count} {count|cultivo|cultivos}',
+    none: 'Ningún cultivo. Pruebe menos palabras u otras, elija "{any}" en "{use}" o vacíe el campo para ver todos.',
     tooMany: 'Lado a lado van a lo sumo {most} cultivos: quite antes la marca de uno.',
     nobody: 'Marque un cultivo para ver sus cifras.',
     sources: 'Con fuentes',

@@ -1,0 +1,29 @@
+import type { ListedFunction } from '../workbook/functionHelp';
+import { catalogue } from '../texts/catalogue';
+import { hasWords, isNamedBy, searchedWords } from './hasWords';
+
+const words = catalogue.pane.functionList;
+
+/** Functions under one heading, one at least. */
+export interface FoundFunctions {
+  readonly heading: string;
+  readonly found: readonly ListedFunction[];
+}
+
+/** Those that are found by name, then the others by task; all by task when nothing is searched for. */
+export function findFunctions(
+  functions: readonly ListedFunction[],
+  searched: string,
+): readonly FoundFunctions[] {
+  const wanted = searchedWords(searched, words.ignored);
+  const ofName = searchedWords(searched);
+  const named = ofName.length === 0 ? [] : functions.filter(({ id }) => isNamedBy(id, ofName));
+  // FLOWER.SHARE is no FLOWER.FEMALESHARE.
+  const begun = named.filter(({ id }) => hasWords(id, ofName));
+  const others = functions.filter((one) => !named.includes(one) && hasWords(one.foundBy, wanted));
+  const tasks = [...new Set(others.map(({ family }) => family))];
+  return [
+    { heading: words.byName, found: [...new Set([...begun, ...named])] },
+    ...tasks.map((task) => ({ heading: task, found: others.filter(({ family }) => family === task) })),
+  ].filter(({ found }) => found.length > 0);
+}
