@@ -1,6 +1,6 @@
 import { judgeAnswer } from '../calc/check/judgeAnswer';
 import { define } from './define';
-import { answer as answerOf, optionalNumber, passedOn, text } from './parameters';
+import { answer as answerOf, optionalNumber, passedOn, text, typedAnswer } from './parameters';
 import { sayJudgement } from './sayJudgement';
 import { saySlip } from './saySlip';
 import { toCell, toCells } from './toCell';
@@ -8,7 +8,7 @@ import { workingRows } from './workingRows';
 
 export const verdict = define({
   id: 'CHECK.ANSWER',
-  parameters: [answerOf('answer'), answerOf('correct'), optionalNumber('tolerance')],
+  parameters: [typedAnswer('answer'), answerOf('correct'), optionalNumber('tolerance')],
   result: 'plain',
   grounds: ['judgement'],
   calculate: ([answer, correct, tolerance], record) =>
@@ -92,7 +92,7 @@ export function checkWorking(
 
 export const slip = define({
   id: 'CHECK.SLIP',
-  parameters: [answerOf('answer'), ...call],
+  parameters: [typedAnswer('answer'), ...call],
   result: 'plain',
   calculate: ([answer, name, ...args], record) => saySlip(answer, name, args, record),
 });

@@ -3,9 +3,9 @@ import { makeProblems, type Problem } from '../calc/homework/makeProblems';
 import type { Argument } from '../calc/homework/problemKinds';
 import { unitSystems, type UnitSystem, type UnitSystemName } from '../calc/units/units';
 import { catalogue } from '../texts/catalogue';
-import { homeworkProblemTexts } from '../texts/homeworkProblems';
+import { homeworkProblemTexts, homeworkProblemWords } from '../texts/homeworkProblems';
 import { fill } from '../texts/fill';
-import { dayOfSerial, isoOfDay } from '../workbook/serialDate';
+import { isoOfDay } from '../workbook/serialDate';
 import { answering } from './answering';
 import type { FunctionDefinition, Scalar } from './define';
 import { explainable } from './explainable';
@@ -16,7 +16,7 @@ export interface HomeworkProblem {
   /** The function that gives the answer, and its arguments. */
   readonly id: string;
   readonly args: readonly (string | number)[];
-  /** A number, or a date as yyyy-mm-dd. */
+  /** Serial for a date. */
   readonly answer: Scalar;
 }
 
@@ -44,12 +44,7 @@ function inWords({ id, args }: Problem, units: UnitSystem): HomeworkProblem {
     }),
     id,
     args: cells,
-    answer:
-      typeof first !== 'number'
-        ? String(first)
-        : outcome.pattern === undefined
-          ? Number(sayNumber(first))
-          : isoOfDay(dayOfSerial(first) ?? NaN),
+    answer: typeof first === 'number' ? Number(sayNumber(first)) : String(first),
   };
 }
 
@@ -91,6 +86,7 @@ function cellOf({ as, value }: Argument): string | number {
 }
 
 function say({ as, value }: Argument): string {
+  const words: Readonly<Record<string, string>> = homeworkProblemWords;
   switch (as) {
     case 'day':
       return isoOfDay(value);
@@ -104,6 +100,6 @@ function say({ as, value }: Argument): string {
     case 'number':
       return sayNumber(value);
     case 'word':
-      return value;
+      return words[value] ?? value;
   }
 }

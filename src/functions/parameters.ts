@@ -143,6 +143,9 @@ export const optionalNumber = (name: string): Parameter<number | undefined> => (
 });
 export const answer = (name: string): Parameter<number | string | boolean> =>
   required(name, readAnswer, bare);
+/** The same, but a cell of spaces alone is not taken for an empty one: whoever typed there sees none. */
+export const typedAnswer = (name: string): Parameter<number | string | boolean> =>
+  required(name, readAnswer, (raw, of) => bare(raw, of) ?? (/^\s+$/.test(String(raw)) ? '' : null));
 export const text = (name: string): Parameter<string> => required(name, readText);
 export const optionalText = (name: string): Parameter<string | undefined> => optional(name, readText);
 /** An empty cell that comes as 0 is not a no. */

@@ -37,7 +37,7 @@ export function saySlip(answer: Quantity, name: string, args: readonly unknown[]
     judgement,
     definition.result === 'day' && typeof right === 'number' ? serialOfDay(right) : right,
   );
-  if (judgement.verdict === 'right') return said;
+  if (judgement.verdict === 'right' || judgement.verdict === 'blank') return said;
   if (typeof right !== 'number') return said;
   if (typeof meant !== 'number') {
     return definition.result === 'day' ? texts.dateWanted : texts.notRead[whyNotRead(meant)];

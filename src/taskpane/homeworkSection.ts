@@ -29,7 +29,13 @@ export interface HomeworkParts {
   readonly refresh: () => Promise<void>;
 }
 
-export function createHomeworkSection({ workbook, actions, tools, refresh }: HomeworkParts): HTMLElement {
+export interface HomeworkSection {
+  readonly element: HTMLElement;
+  /** @param units of the season */
+  show(units: UnitSystem): void;
+}
+
+export function createHomeworkSection({ workbook, actions, tools, refresh }: HomeworkParts): HomeworkSection {
   const { element: all } = section('homework', words.heading);
   const notice = createNotice(actions);
   const [sheet, key] = words.what.choices;
@@ -74,6 +80,7 @@ export function createHomeworkSection({ workbook, actions, tools, refresh }: Hom
     button: words.make,
     wanted: words.wanted,
     nearestNames: tools.nearestNames,
+    onEdit: notice.forgetGood,
     onAsk: (values) =>
       void actions.run(() =>
         make(
@@ -87,5 +94,5 @@ export function createHomeworkSection({ workbook, actions, tools, refresh }: Hom
       ),
   });
   all.append(element('p', { class: 'lead' }, words.lead), question.element, notice.element);
-  return all;
+  return { element: all, show: (units) => question.startWith('homework units', units) };
 }

@@ -116,7 +116,7 @@ export async function mountPane(
     calendar.element,
     weather.element,
     questions.element,
-    homework,
+    homework.element,
     working.element,
     findings.element,
     crops,
@@ -196,6 +196,7 @@ export async function mountPane(
     if (dates !== 'waiting') calendar.show(dates);
     weather.show(sky, form, lines);
     questions.show(lines, typeof form === 'object' ? form : null);
+    homework.show(system);
     const inForms = findInForms([
       // Its errors come first: those of a Season that follows it only follow from them.
       ...(typeof sky === 'object' ? [[weatherTemplate, sky.form] as const] : []),

@@ -35,6 +35,8 @@ export interface Question {
   say(answer: readonly (Node | string)[]): void;
   /** Beside the answer; '' for nothing. */
   remark(sentence: string): void;
+  /** What the field starts with from now on; what the person chose stays. */
+  startWith(name: string, value: CellValue): void;
 }
 
 export function createQuestion(parts: QuestionParts): Question {
@@ -100,5 +102,6 @@ export function createQuestion(parts: QuestionParts): Question {
     ),
     say: (said) => answer.replaceChildren(...said),
     remark: (sentence) => setText(remark, sentence),
+    startWith: (name, value) => fields.find(({ field }) => field.name === name)?.made.show(value, false),
   };
 }

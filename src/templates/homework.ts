@@ -20,6 +20,39 @@ const made = (
   format: Format,
 ): TableColumn => ({ header, note, width, format, kind: 'made', compute: null, choices: [], unit: null });
 
+/** Problems that ask a date, or a share, by their function; all others ask a plain number. */
+const asking = {
+  date: [
+    'DATE.SETOUT',
+    'DATE.STARTTRANSPLANTS',
+    'DATE.HARDENOFF',
+    'DATE.FIRSTSOWING',
+    'DATE.LASTSOWING',
+    'DATE.FIRSTPICK',
+    'DATE.LASTPICK',
+    'DATE.COVEROFF',
+    'DATE.AFTERSPRAY',
+    'DATE.AFTERMANURE',
+    'FROST.SPRINGDATE',
+    'FROST.FALLDATE',
+    'HEAT.DATE',
+  ],
+  percentHundredth: [
+    'STAND.COUNT',
+    'SEED.CHANCE',
+    'SEED.TEST',
+    'FROST.CHANCE',
+    'EMERGENCE.PERCENT',
+    'FLOWER.FEMALESHARE',
+    'FLOWER.SHARE',
+    'FLOWER.NOPOLLENIZER',
+  ],
+} as const;
+
+export const answerFormats: Readonly<Record<string, Format>> = Object.fromEntries(
+  (['date', 'percentHundredth'] as const).flatMap((format) => asking[format].map((id) => [id, format])),
+);
+
 const page = { landscape: true, pagesWide: 2, repeatFirstColumn: false } as const;
 const answer = column(headers.answer.header);
 
@@ -37,12 +70,13 @@ export const homeworkTemplate: SheetTemplate = {
       name: 'Homework',
       heading: '',
       grows: true,
+      rowsNamedBy: headers.function.header,
       rows: null,
       // Answer and Verdict are to be seen beside the pane in a window 1366 px wide.
       columns: [
         made(headers.position, 9, 'text'),
         { ...made(headers.problem, 44, 'text'), wraps: true },
-        { ...made(headers.answer, 12, 'general'), kind: 'input' },
+        { ...made(headers.answer, 12, 'general'), kind: 'input', formats: answerFormats },
         {
           ...made(headers.verdict, 54, 'text'),
           wraps: true,
@@ -102,11 +136,13 @@ export const homeworkKeyTemplate: SheetTemplate = {
       name: 'HomeworkKey',
       heading: '',
       grows: false,
+      rowsNamedBy: headers.function.header,
       rows: null,
       columns: [
         made({ ...headers.position, note: '' }, 8, 'text'),
         made({ ...headers.problem, note: '' }, 96, 'text'),
-        made(headers.rightAnswer, 16, 'general'),
+        { ...made(headers.rightAnswer, 16, 'general'), formats: answerFormats },
+        made({ ...headers.function, note: '' }, 24, 'text'),
       ],
     },
   ],

@@ -22,6 +22,7 @@ export interface HomeworkProblem {
   readonly text: string;
   readonly id: string;
   readonly args: readonly (string | number)[];
+  /** Serial for a date. */
   readonly answer: string | number | boolean;
 }
 
@@ -41,6 +42,7 @@ export async function makeHomework(
   const inputs = problems.map((problem, index): InputRow => ({
     [headers.position.header]: fill(numbered[units], { number, position: index + 1 }),
     [headers.problem.header]: problem.text,
+    [headers.function.header]: problem.id,
     ...(isKey ? { [headers.rightAnswer.header]: problem.answer } : questionOf(problem)),
   }));
   const { made } = await fillSheets(port, [{ template, inputs, form: {} }], title);
@@ -54,7 +56,6 @@ function questionOf({ id, args }: HomeworkProblem): InputRow {
   });
   return {
     [headers.steps.header]: steps,
-    [headers.function.header]: id,
     ...Object.fromEntries(
       args.flatMap((argument, index) => (argument === '' ? [] : [[argumentHeaders[index] ?? '', argument]])),
     ),

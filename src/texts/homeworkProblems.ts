@@ -3,4 +3,4 @@ import * as english from './english/homeworkProblems';
 import { language } from './language';
 import * as spanish from './spanish/homeworkProblems';
 
-export const { homeworkProblemTexts } = { en: english, es: spanish }[language];
+export const { homeworkProblemTexts, homeworkProblemWords } = { en: english, es: spanish }[language];

@@ -12,6 +12,7 @@ export const formatCodes: Readonly<Record<Format, string>> = {
   hundredth: '#,##0.00',
   percent: '0%',
   percentTenth: '0.0%',
+  percentHundredth: '0.00%',
   money: '#,##0.00',
   // Of one: a foot of film costs less than a cent is worth showing.
   price: '#,##0.00##',

@@ -1,5 +1,5 @@
 /** Looks, lists, notes and print set-up of a template's parts, wherever they stand. */
-import type { Dressing, NewSheet, Note, PickList, Shade, ShadeRule } from './port';
+import type { Dressing, Format, NewSheet, Note, PickList, Shade, ShadeRule } from './port';
 import type { FormLine, SheetTemplate, SpillingList, TableColumn, TableTemplate } from './template';
 
 export interface Dress {
@@ -39,6 +39,16 @@ export function rowsAbove(table: TableTemplate | undefined): 1 | 2 {
   return table?.columns.some(({ dated }) => dated !== undefined) === true ? 2 : 1;
 }
 
+/** Which of the template's columns names the rows that have formats of their own. */
+export function namingColumn({ columns, rowsNamedBy }: TableTemplate): number {
+  return rowsNamedBy === undefined ? 0 : columns.findIndex(({ header }) => header === rowsNamedBy);
+}
+
+/** @param name of the row */
+export function formatIn({ format, formats = {} }: TableColumn, name: unknown): Format {
+  return formats[String(name)] ?? format;
+}
+
 export function dressTable(table: TableTemplate, place: TablePlace): Dress {
   const { headerRow, names, column: first, columns } = place;
   const line = { column: first, rows: 1, columns };
@@ -48,7 +58,8 @@ export function dressTable(table: TableTemplate, place: TablePlace): Dress {
   ];
   const lists: PickList[] = [];
   const notes: Note[] = [];
-  table.columns.forEach(({ kind, runsOn, wraps, format, formats = {}, choices, note, dated }, index) => {
+  table.columns.forEach((of, index) => {
+    const { kind, runsOn, wraps, format, choices, note, dated } = of;
     const column = place.columnsAt[index] ?? index;
     if (dated !== undefined) {
       const above = { column, rows: 1, columns: 1, role: 'unit' } as const;
@@ -60,8 +71,8 @@ export function dressTable(table: TableTemplate, place: TablePlace): Dress {
     const role = runsOn === true ? 'lead' : kind === 'input' ? kind : computed;
     dressings.push({ ...span, role, format });
     names.forEach((name, row) => {
-      const own = formats[String(name)];
-      if (own !== undefined) dressings.push({ ...span, row: span.row + row, rows: 1, role, format: own });
+      const own = formatIn(of, name);
+      if (own !== format) dressings.push({ ...span, row: span.row + row, rows: 1, role, format: own });
     });
     if (choices.length > 0) lists.push({ ...span, values: choices });
     if (note !== '') notes.push({ row: headerRow, column, text: note });

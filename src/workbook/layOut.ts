@@ -1,5 +1,13 @@
 /** Places a template on rows and columns: the new sheet that a host can write. */
-import { dressLine, dressList, dressTable, framing, rowsAbove, type Dress } from './dressTemplate';
+import {
+  dressLine,
+  dressList,
+  dressTable,
+  framing,
+  namingColumn,
+  rowsAbove,
+  type Dress,
+} from './dressTemplate';
 import type {
   Block,
   CellContent,
@@ -89,7 +97,7 @@ export function layOut(template: SheetTemplate, sheetName: string, inputs: reado
     put(
       dressTable(table, {
         headerRow,
-        names: rows.map(([name]) => name),
+        names: rows.map((cells) => cells[namingColumn(table)]),
         column: 0,
         columns: count,
         columnsAt: table.columns.map((_, index) => index),

@@ -121,6 +121,7 @@ export type Format =
   | 'hundredth'
   | 'percent'
   | 'percentTenth'
+  | 'percentHundredth'
   | 'money'
   | 'price'
   | 'date'

@@ -2,6 +2,7 @@
  * What people put into the sheets of our templates, ready to fill sheets anew elsewhere: the inputs of forms, the
  * rows of growing tables, and what was typed over a figure of ours. All else in the workbook stays where it is.
  */
+import { formatIn, namingColumn } from './dressTemplate';
 import { fillSheets, findSheet, type FillRequest } from './fillSheets';
 import {
   HostError,
@@ -168,8 +169,10 @@ async function readMade(book: ReadableBook, table: TableTemplate, sheet: string)
   const { headers, rows } = await readGrown(book, table.name, sheet);
   const columns = table.columns.filter(({ kind }) => kind !== 'computed');
   const inputs = rows.map((cells): InputRow => {
-    const values = columns.map(({ header, format }): [string, CellValue] => {
-      const value = dated(book, format, cells[headers.indexOf(header)] ?? null);
+    const name = cells[headers.indexOf(table.columns[namingColumn(table)]?.header ?? '')];
+    const values = columns.map((column): [string, CellValue] => {
+      const { header } = column;
+      const value = dated(book, formatIn(column, name), cells[headers.indexOf(header)] ?? null);
       return [header, isCellError(value) ? value.error : value];
     });
     return Object.fromEntries(values.filter(([, value]) => !isBlank(value)));

@@ -38,7 +38,7 @@ export interface TableColumn {
   /** What each row computes; null for a column whose cells come with the rows. */
   readonly compute: Expression | null;
   readonly format: Format;
-  /** In place of it, by the row's name. */
+  /** In place of it, by what names the row. */
   readonly formats?: Readonly<Record<string, Format>>;
   /** In characters. */
   readonly width: number;
@@ -87,6 +87,8 @@ export interface TableTemplate {
   readonly rows: readonly (readonly CellContent[])[] | null;
   /** Whether a row typed under the table belongs to it. Only the last table of a sheet may grow. */
   readonly grows: boolean;
+  /** The column whose cell names a row for `formats`; the first where absent. */
+  readonly rowsNamedBy?: string;
   /**
    * Whether a figure typed over a formula goes along with the plan: where the formulas hang on no row that people
    * type. Elsewhere nobody can tell a figure typed in from one that a program without our functions left behind.

@@ -1,5 +1,5 @@
 /** A sheet of ours as values: a new sheet without a formula, for somebody who does not have our functions. */
-import { dressLine, dressList, dressTable, framing, type Dress } from './dressTemplate';
+import { dressLine, dressList, dressTable, framing, namingColumn, type Dress } from './dressTemplate';
 import { columnWidths, textColumnOf } from './layOut';
 import {
   HostError,
@@ -120,7 +120,7 @@ async function findParts(port: WorkbookPort, template: SheetTemplate, sheet: str
       const index = headers.indexOf(header);
       return column + demand(index < 0 ? null : index, header);
     });
-    const names = rows.map((cells) => cells[(columnsAt[0] ?? column) - column]);
+    const names = rows.map((cells) => cells[(columnsAt[namingColumn(each)] ?? column) - column]);
     const dress = dressTable(each, { headerRow, names, column, columns, columnsAt });
     const widths = each.columns.map(({ width }, index) => [columnsAt[index] ?? 0, width] as const);
     parts.push({ dress, headerRow, widths });

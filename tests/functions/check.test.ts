@@ -29,6 +29,10 @@ describe('CHECK.ANSWER', () => {
     ['Fill gaps ', 'fill gaps', 'right'],
     ['keep', 'fill gaps', 'not right: another word is wanted'],
     ['many', 133, 'not right: a number is wanted, or a date such as 2026-05-16'],
+    [' ', 133, 'blank: no answer yet'],
+    ['\u00a0 ', 'fill gaps', 'blank: no answer yet'],
+    // What a calculator writes.
+    ['1e3', 1000, 'right'],
     [133, 'pumpkin', 'not right: a word is wanted'],
     [true, true, 'right'],
     [0, 125, 'too low by 125 (100 %)'],
@@ -48,6 +52,7 @@ describe('CHECK.ANSWER', () => {
 
   test('refusals say what to do', () => {
     expect(run('CHECK.ANSWER', '', 133)).toBe('#VALUE! The answer is missing. Fill it in.');
+    expect(run('CHECK.ANSWER', 133, ' ')).toBe('#VALUE! The right answer is missing. Fill it in.');
     expect(run('CHECK.ANSWER', 133)).toBe('#VALUE! The right answer is missing. Fill it in.');
     expect(run('CHECK.ANSWER', 133, 133, 5)).toMatch(/write 5 percent as 5%/);
     expect(run('CHECK.ANSWER', [[1, 2]], 133)).toMatch(/Give one cell/);

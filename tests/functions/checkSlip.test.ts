@@ -248,6 +248,7 @@ describe('what is not named', () => {
       /^#VALUE! DATE.SUCCESSION gives several rows. Check one cell of them with CHECK.ANSWER/,
     );
     expect(slipOf('', 'SEED.NEEDED', 100, 0.8)).toBe('#VALUE! The answer is missing. Fill it in.');
+    expect(slipOf(' ', 'SEED.NEEDED', 100, 0.8)).toBe('blank: no answer yet');
     expect(slipOf(1, 'SEED.WEIGHT', 1e300, 1e-300)).toMatch(/^#NUM!/);
     for (const nothing of leftOut) expect(slipOf(1, nothing)).toMatch(/name of the function is missing/);
   });

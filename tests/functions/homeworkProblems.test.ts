@@ -1,10 +1,14 @@
 /** Homework in words: every problem says all that its function is given, and its key is right by CHECK.SLIP. */
 import { describe, expect, test } from 'vitest';
-import { slipsOfFunctions } from '../../src/calc/check/slipsOfFunctions';
+import { slipsOfFunctions, type KnownSlips } from '../../src/calc/check/slipsOfFunctions';
+import { makeProblems } from '../../src/calc/homework/makeProblems';
 import { problemKinds } from '../../src/calc/homework/problemKinds';
 import { explainable } from '../../src/functions/explainable';
 import { homeworkProblems } from '../../src/functions/homeworkProblems';
-import { homeworkProblemTexts } from '../../src/texts/english/homeworkProblems';
+import { answerFormats } from '../../src/templates/homework';
+import { homeworkProblemTexts, homeworkProblemWords } from '../../src/texts/english/homeworkProblems';
+import { homeworkProblemWords as inSpanish } from '../../src/texts/spanish/homeworkProblems';
+import { dayOfIso, serialOfDay } from '../../src/workbook/serialDate';
 import { run } from './run';
 
 const systems = ['us', 'metric'] as const;
@@ -110,6 +114,43 @@ test('figures of the reference that a text states are those of the function', ()
   expect(run('PICKLE.POUNDS', 7, 'quart')).toMatchObject([[14, expect.anything()]]);
 });
 
+test('the sheet shows each answer as what its problem asks', () => {
+  const asked = problemKinds.flatMap(({ id }) => {
+    if (explainable.get(id)?.result === 'day') return [[id, 'date']];
+    const known: Readonly<Record<string, KnownSlips>> = slipsOfFunctions;
+    return known[id]?.isShare === true ? [[id, 'percentHundredth']] : [];
+  });
+  expect(answerFormats).toEqual(Object.fromEntries(asked));
+});
+
+test('the words in a problem are those of its language', () => {
+  const texts: Readonly<Record<string, string>> = homeworkProblemTexts;
+  const said = new Set<unknown>();
+  for (let number = 1; number <= 60; number++) {
+    for (const { id, args } of makeProblems(number, problemKinds.length, 'us')) {
+      explainable.get(id)?.parameters.forEach(({ name }, i) => {
+        const argument = args[i];
+        if (argument?.as === 'word' && texts[id]?.includes(`{${name}}`) === true) said.add(argument.value);
+      });
+    }
+  }
+  for (const words of [homeworkProblemWords, inSpanish]) expect(new Set(Object.keys(words))).toEqual(said);
+});
+
+// Brute force: of so many plants the fewest pollenizers that are the share of what is left when some of them die.
+test('the problem of pollenizers asks what its function answers', () => {
+  for (let number = 1; number <= 30; number++) {
+    const asked = problemsOf(number, problemKinds.length).find(({ id }) => id === 'FLOWER.POLLENIZERS');
+    const [plants = NaN, share = NaN, losses = NaN] = asked?.args.map(Number) ?? [];
+    const counts = Array.from({ length: plants + 1 }, (_, count) => count);
+    const isEnough = (count: number): boolean => {
+      const living = count * (1 - losses);
+      return living / (living + plants - count) >= share - 1e-12;
+    };
+    expect(asked?.answer, asked?.text).toBe(counts.find(isEnough));
+  }
+});
+
 test('a problem has slips to name', () => {
   for (const { id } of problemKinds) expect(Object.keys(slipsOfFunctions)).toContain(id);
 });
@@ -130,12 +171,15 @@ describe('thousands of problems', () => {
 });
 
 // 100 / (0.8 x 0.9) and so on are checked with the functions; here by hand, one of each kind of answer.
-test('answers are numbers to six digits, or dates', () => {
+test('answers are numbers to six digits, or serials of dates', () => {
   const all = problemsOf(5, problemKinds.length);
   const density = all.find(({ id }) => id === 'PLANTS.DENSITY');
   const [row, plant] = [Number(density?.args[0]), Number(density?.args[1])];
   expect(density?.answer).toBe(Number(((43_560 * 12) / (row * plant)).toPrecision(6)));
-  expect(all.find(({ id }) => id === 'DATE.SETOUT')?.answer).toMatch(/^2027-0[4-6]-\d\d$/);
+  const setOut = all.find(({ id }) => id === 'DATE.SETOUT');
+  expect(setOut?.answer).toBe(
+    serialOfDay((dayOfIso(String(setOut?.args[0])) ?? NaN) + Number(setOut?.args[1])),
+  );
 });
 
 test('what is no number of a homework is refused with advice', () => {

@@ -93,7 +93,9 @@ test.each([
     expect(await table(pane, 'Homework')).toEqual(answered);
     await make(pane, 'the key, for the teacher', 'Made: Homework key, the answers to 3 problems.');
     const key = await table(pane, 'HomeworkKey');
-    expect(key.rows.map((row) => row.at(-1))).toEqual([19, 0.111111, '2027-05-16']);
+    // 16 May 2027 is day 46523 of a spreadsheet (2 May 2026 is 46144; 379 days on).
+    const rightAnswer = key.headers.indexOf('Right answer');
+    expect(key.rows.map((row) => row[rightAnswer])).toEqual([19, 0.111111, 46_523]);
   },
   300_000,
 );
@@ -105,3 +107,25 @@ test('a number out of range is said at its field, and nothing is made', async ()
   expect(pane.section('Homework').textContent).toContain('at least 1');
   expect((await pane.workbook.sheets()).some(({ name }) => name === 'Homework')).toBe(false);
 }, 120_000);
+
+test('units begin as those of the season, and a number put in takes away what was said of the last sheet', async () => {
+  const pane = await openGridPane([]);
+  close = pane.close;
+  const units = pane.field('Units of the problems');
+  expect(units.value).toBe('us');
+  const at = await pane.workbook.locate('UNITS');
+  if (at === null) throw new Error('no units in Season');
+  await pane.type(at.sheet, at.row, at.column, { v: 'metric' });
+  await until(() => expect(units.value).toBe('metric'));
+  await make(pane, 'the homework', 'Made: Homework, 3 problems.');
+  expect((await table(pane, 'Homework')).rows[0]?.[0]).toBe('17m-1');
+
+  enter(pane.field('Number of the homework'), '0');
+  expect(pane.section('Homework').textContent).toContain('at least 1');
+  expect(pane.spoken()).not.toContain('Made: Homework');
+
+  enter(units, 'us');
+  await pane.type(at.sheet, at.row, at.column, { v: 'metric' });
+  await new Promise((resolve) => setTimeout(resolve, 600));
+  expect(units.value).toBe('us');
+}, 240_000);

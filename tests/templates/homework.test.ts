@@ -1,4 +1,5 @@
 /** The Homework sheet and its key, in a file and in the browser's engine. */
+import exceljs from 'exceljs';
 import { afterEach, describe, expect, it } from 'vitest';
 import { readPlanFile, writePlan } from '../../src/entries/planFiles';
 import { functions } from '../../src/functions';
@@ -6,8 +7,10 @@ import { homeworkProblems } from '../../src/functions/homeworkProblems';
 import { openHeadless } from '../../src/hosts/browser/openHeadless';
 import { createMemoryWorkbook, type MemoryWorkbook } from '../../src/hosts/file/createMemoryWorkbook';
 import { openXlsx } from '../../src/hosts/file/openXlsx';
+import { answerFormats } from '../../src/templates/homework';
 import { makeHomework } from '../../src/templates/makeHomework';
 import { functionNamespace, knownTemplates } from '../../src/templates/sheets';
+import { formatCodes } from '../../src/workbook/appearance';
 import { fillSheets } from '../../src/workbook/fillSheets';
 import type { CellValue, LiveWorkbook, ReadValue, TableRead, WorkbookPort } from '../../src/workbook/port';
 import { readFilling } from '../../src/workbook/readFilling';
@@ -86,12 +89,13 @@ describe.each([
       problems.map(({ answer }) => answer),
     );
     expect(new Set(columnOf(await table(port, 'Homework'), 'Verdict'))).toEqual(new Set(['right']));
-    const numbers = problems.map(({ answer }) => (typeof answer === 'number' ? answer * 3 + 1 : answer));
+    const isDate = ({ id }: (typeof problems)[number]): boolean => answerFormats[id] === 'date';
+    const numbers = problems.map(
+      (one) => Number(one.answer) * (isDate(one) ? 1 : 3) + (isDate(one) ? 300 : 1),
+    );
     await type(port, 'Homework', numbers);
     const verdicts = columnOf(await table(port, 'Homework'), 'Verdict');
-    problems.forEach(({ answer, id }, i) => {
-      expect(String(verdicts[i]), id).toMatch(typeof answer === 'number' ? /^(too high by|You )/ : /^right$/);
-    });
+    problems.forEach(({ id }, i) => expect(String(verdicts[i]), id).toMatch(/^(too high by|You )/));
   });
 
   it('is a sheet of its own each time: answers on the one that is there stay', async () => {
@@ -124,6 +128,39 @@ describe.each([
     if (used == null) throw new Error('no key');
     expect((await port.read(used)).formulas.flat().filter((formula) => formula !== null)).toEqual([]);
   });
+});
+
+it('a cell of spaces alone is blank, in words', async () => {
+  const port = inBrowser();
+  await make(port);
+  await type(port, 'Homework', [' ', '\u00a0']);
+  expect(columnOf(await table(port, 'Homework'), 'Verdict').slice(0, 3)).toEqual([
+    'blank: no answer yet',
+    'blank: no answer yet',
+    '',
+  ]);
+});
+
+it('a date and a share are shown as such in a file, typed as they are or saved anew, and so is the key', async () => {
+  const port = inFile();
+  await make(port);
+  await make(port, true);
+  const formatsIn = async (bytes: Uint8Array, sheet: string, header: string): Promise<unknown[]> => {
+    const file = new exceljs.Workbook();
+    await file.xlsx.load(bytes.buffer as ArrayBuffer);
+    const page = file.getWorksheet(sheet);
+    const headerRow = [...Array(12).keys()].find((row) => page?.getCell(row + 1, 1).value === 'No') ?? NaN;
+    const column = [...Array(20).keys()].find((at) => page?.getCell(headerRow + 1, at + 1).value === header);
+    return problems.map((_, i) => page?.getCell(headerRow + 2 + i, Number(column) + 1).numFmt ?? 'General');
+  };
+  const wanted = problems.map(({ id }) => formatCodes[answerFormats[id] ?? 'general']);
+  expect(new Set(wanted)).toEqual(new Set(['General', 'yyyy-mm-dd', '0.00%']));
+  const bytes = await port.bytes();
+  expect(await formatsIn(bytes, 'Homework', 'Answer')).toEqual(wanted);
+  expect(await formatsIn(bytes, 'Homework key', 'Right answer')).toEqual(wanted);
+  const saved = await writePlan(port);
+  if (saved === null) throw new Error('no plan');
+  expect(await formatsIn(saved, 'Homework', 'Answer')).toEqual(wanted);
 });
 
 it('answers go into a file and come back with their problems', async () => {

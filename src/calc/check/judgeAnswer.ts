@@ -4,7 +4,7 @@ import { orAssume, type Quantity, type Recorder } from '../working';
 
 /** `share` is the difference as a share of the correct number, absent where that is 0. */
 export type Judgement =
-  | { readonly verdict: 'right' | 'numberWanted' | 'wordWanted' | 'otherWord' }
+  | { readonly verdict: 'right' | 'blank' | 'numberWanted' | 'wordWanted' | 'otherWord' }
   | { readonly verdict: 'tooHigh' | 'tooLow'; readonly difference: number; readonly share?: number };
 
 /** Room for a figure that was rounded on the way. */
@@ -15,7 +15,8 @@ const nearness = 1e-9;
 /**
  * Whether an answer is right, and how far off it is.
  *
- * right: |answer - correct| <= tolerance x |correct|; words: the same but for capitals and outer spaces
+ * right: |answer - correct| <= tolerance x |correct|; words: the same but for capitals and outer spaces; nothing but
+ * spaces is blank
  *
  * @param answer a number, a date as any whole number of days, or a word
  * @param correct what it should be, of the same kind
@@ -33,6 +34,7 @@ export function judgeAnswer(
   record?: Recorder,
 ): Judgement {
   if (tolerance !== undefined) checkShare('tolerance', tolerance);
+  if (typeof answer === 'string' && answer.trim() === '') return { verdict: 'blank' };
   if (typeof correct !== 'number') {
     if (typeof answer === 'number') return { verdict: 'wordWanted' };
     return { verdict: inOneForm(answer) === inOneForm(correct) ? 'right' : 'otherWord' };

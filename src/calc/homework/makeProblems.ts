@@ -20,7 +20,8 @@ export const homeworkLimits = {
  * The problems of a homework: the same number and units give the same ones, and more of them begin with those of fewer.
  *
  * Kinds of problems are shuffled (Fisher and Yates), each is asked once before one comes again. They are drawn apart
- * from the figures, so that one number asks the same things in both unit systems.
+ * from the figures, so that one number asks the same things in both unit systems; metric leaves out what there is in US
+ * units alone, with the figures drawn for it, so that all else stays.
  *
  * @param number of the homework, whole, 1 to 9,999
  * @param count of problems, whole, 1 to 100
@@ -41,7 +42,9 @@ export function makeProblems(number: number, count: number, units: UnitSystemNam
   while (problems.length < wanted) {
     if (left.length === 0) left = [...problemKinds];
     const [kind] = left.splice(below(left.length), 1);
-    if (kind !== undefined) problems.push({ id: kind.id, args: kind.draw(draw) });
+    if (kind === undefined) continue;
+    const problem = { id: kind.id, args: kind.draw(draw) };
+    if (units === 'us' || kind.isUsOnly !== true) problems.push(problem);
   }
   return problems;
 }

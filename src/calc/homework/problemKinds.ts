@@ -28,6 +28,8 @@ export type Argument =
 
 export interface ProblemKind {
   readonly id: string;
+  /** Its function is defined in pounds or quarts alone: no problem in metric units. */
+  readonly isUsOnly?: boolean;
   readonly draw: (draw: Draw) => readonly Argument[];
 }
 
@@ -278,9 +280,9 @@ export const problemKinds: readonly ProblemKind[] = [
     id: 'HARVEST.FORECAST',
     draw: (d) => [figure(d.number(1.5, 6, 0.5)), plants(d), figure(d.measure([0.4, 12, 0.2], [0.2, 5, 0.1]))],
   },
-  { id: 'HARVEST.BUSHELS', draw: (d) => [figure(d.number(100, 2000, 20)), cucumber] },
-  { id: 'PICKLE.JARS', draw: (d) => [figure(d.number(21, 150, 1)), word('quart')] },
-  { id: 'PICKLE.POUNDS', draw: (d) => [figure(d.number(8, 60, 1)), word('quart')] },
+  { id: 'HARVEST.BUSHELS', isUsOnly: true, draw: (d) => [figure(d.number(100, 2000, 20)), cucumber] },
+  { id: 'PICKLE.JARS', isUsOnly: true, draw: (d) => [figure(d.number(21, 150, 1)), word('quart')] },
+  { id: 'PICKLE.POUNDS', isUsOnly: true, draw: (d) => [figure(d.number(8, 60, 1)), word('quart')] },
   { id: 'BUDGET.RETURN', draw: (d) => [figure(d.number(800, 4000, 10)), figure(d.number(500, 3000, 10))] },
   {
     id: 'BUDGET.BREAKEVENPRICE',

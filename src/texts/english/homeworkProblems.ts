@@ -11,7 +11,7 @@ export const homeworkProblemTexts = {
   'PLANTS.INHILLS':
     'Plot {length} by {width} {length_unit}, hills {hill_spacing} {length_unit} apart each way, {plants_per_hill} plants a hill: how many plants fit?',
   'PLANTS.INBEDS':
-    'Plot {length} by {width} {length_unit}, beds {bed_width} {length_unit}, paths {path_width} {length_unit}, {rows_per_bed} rows a bed, {plant_spacing} {spacing_unit} apart: how many plants?',
+    'Plot {length} by {width} {length_unit}, lengthwise beds {bed_width} {length_unit}, paths {path_width} {length_unit}, {rows_per_bed} rows a bed, {plant_spacing} {spacing_unit} apart: how many plants?',
   'PLANTS.INAREA':
     '{area} {area_unit} of any shape, rows {row_spacing} {length_unit} apart, plants {plant_spacing} {spacing_unit} apart: how many plants at most?',
   'PLANTS.FORYIELD':
@@ -31,7 +31,7 @@ export const homeworkProblemTexts = {
   'SEED.NEEDED':
     'Germination {germination}, {field_emergence} of that in the field: how many seeds for {plants} plants on average?',
   'SEED.PERHILL':
-    'Germination {germination}, {field_emergence} of that in the field: how many seeds a hill for {plants_per_hill} {plants_per_hill|plant|plants} with a chance of {assurance}?',
+    'Germination {germination}, {field_emergence} of that in the field: seeds a hill for at least {plants_per_hill} {plants_per_hill|plant|plants} with a chance of {assurance}?',
   'SEED.CHANCE':
     '{seeds} seeds of {germination} germination in a hill: which chance of at least {plants} plants?',
   'SEED.WEIGHT': 'An ounce holds {seeds_per_unit} seeds. How many ounces are {seeds} seeds?',
@@ -53,21 +53,22 @@ export const homeworkProblemTexts = {
   'DATE.LASTSOWING':
     'Frost {first_frost}; {days_to_maturity} days to maturity, {harvest_days} of harvest, {fall_days} for fall, {frost_margin} spare: last sowing date?',
   'DATE.FIRSTPICK':
-    'Set out on {start}; packet: {days_to_maturity} days from seed; transplants gain {transplant_gain}: date of the first pick?',
+    'Set out on {start}; packet: {days_to_maturity} days from seed; transplants gain {transplant_gain} days: date of the first pick?',
   'DATE.LASTPICK':
-    'First pick {first_pick}, harvest of {harvest_days} days, no frost in the way: date of the last pick?',
+    'First pick {first_pick}; you pick for {harvest_days} days after it, no frost in the way: date of the last pick?',
   'DATE.COVEROFF':
-    'First pick {first_pick}; female cucumber flowers open {flower_to_pick} days before: on which date is the cover off?',
+    'First pick {first_pick}; female cucumber flowers open {flower_to_pick} days before: by which date is the cover off?',
   'DATE.AFTERSPRAY':
     'Sprayed on {spray_date}; its label asks for {label_days} {label_days|day|days} to harvest: first date to pick?',
   'DATE.AFTERMANURE':
     'Raw manure on {manure_date}; fruit touches the soil: {touches_soil}. By the US organic rule: first harvest?',
-  'SEASON.DAYS': 'Last frost {last_frost}, first frost {first_frost}. How many days are between them?',
+  'SEASON.DAYS':
+    'The last frost is on {last_frost}. How many days after it comes the first frost, on {first_frost}?',
   'SEASON.SPARE':
     'Last frost {last_frost}, first frost {first_frost}, {days_needed} days needed: how many days to spare?',
   'FROST.SPRINGDATE': 'Last frosts {last_dates}: risk {risk} after which date in {year} (PERCENTILE.INC)?',
   'FROST.FALLDATE': 'First frosts {first_dates}: risk {risk} before which date in {year} (PERCENTILE.INC)?',
-  'FROST.CHANCE': 'First frosts {frost_dates}: in which share of years did it come before {date}?',
+  'FROST.CHANCE': 'First frosts {frost_dates}: which share came earlier in its year than {date}?',
   'HEAT.DAY':
     'High {high} {temperature_unit}, low {low} {temperature_unit}, base {base} {temperature_unit}: how many degree days, by the mean of the two?',
   'HEAT.SUM':
@@ -83,16 +84,16 @@ export const homeworkProblemTexts = {
   'EMERGENCE.PERCENT metric':
     'Of muskmelon seed 38% is normal at 20 °C, 94% at 25 °C; in a line between: which share at {soil_temperature} °C?',
   'FLOWER.FEMALESHARE':
-    '{pollenizer_share} are pollenizers, {monoecious_female} of their flowers female; the rest all female: which share?',
+    '{pollenizer_share} of plants are pollenizers with {monoecious_female} female flowers, the rest have 100%: which share of all flowers?',
   'FLOWER.MALESPERFEMALE':
     '{female_share} of the flowers are female: how many male flowers are there to each?',
   'FLOWER.SHARE': 'You plant {pollenizers} pollenizer to {others} other plants: which share are pollenizers?',
   'FLOWER.POLLENIZERS':
-    '{plants} places, {share} to stand as pollenizers, {losses} of these will be lost: how many do you set?',
+    'Of {plants} plants {losses} of the pollenizers die, no others: how many pollenizers to set for {share} of the living?',
   'FLOWER.NOPOLLENIZER':
     '{share} of mixed seed are pollenizers: which chance that {plants} plants hold none?',
   'FLOWER.GROUPSIZE':
-    '{share} of mixed seed are pollenizers: of how many plants is one a pollenizer with a chance of {assurance}?',
+    '{share} of mixed seed are pollenizers: how few plants hold at least one with a chance of {assurance}?',
   'FLOWER.HIVES':
     'How many hives does a field of {area} {area_unit} need at {hives_per_acre} per {land_unit}?',
   'HARVEST.YIELD':
@@ -108,7 +109,7 @@ export const homeworkProblemTexts = {
   'BUDGET.BREAKEVENPRICE':
     'A crop costs {total_cost}, {total_yield} {mass_unit} are sold: at which price for one {mass_unit} does it break even?',
   'BUDGET.BREAKEVENYIELD':
-    'Costs {costs_not_tied_to_yield} in any case; a box sells at {price}, picking it costs {harvest_cost}: boxes to break even?',
+    'Costs {costs_not_tied_to_yield} in any case; a box sells at {price}, picking it costs {harvest_cost}: boxes to break even, to a tenth?',
   'BUDGET.PICKHOURS':
     '{row_length} {length_unit} of row are picked {picks} times, {rate} {length_unit} an hour: how many hours?',
   'SUPPLY.HILLSOIL':
@@ -118,7 +119,7 @@ export const homeworkProblemTexts = {
   'SUPPLY.WATER': 'How many gallons (231 cu in each) bring {depth} in of water onto {area} sq ft?',
   'SUPPLY.WATER metric': 'How many litres bring {depth} mm of water onto {area} sq m?',
   'SUPPLY.WATERNEED':
-    'ET {reference_et} in a day, coefficient {crop_coefficient}, {days} days, {rain} in of rain in all: how many in are needed?',
+    'ET {reference_et} inches a day, coefficient {crop_coefficient}, {days} days, {rain} inches of rain in all: how many inches are needed?',
   'SUPPLY.WATERNEED metric':
     'ET {reference_et} mm a day, coefficient {crop_coefficient}, {days} days, {rain} mm of rain in all: how many mm are needed?',
   'SUPPLY.DRIPRUNTIME':
@@ -134,4 +135,17 @@ export const homeworkProblemTexts = {
   'ROTATION.YEARS':
     'Cucurbits stood there last in {past_years}: how many full seasons is it free before {year}?',
   'CROP.VALUE': 'Crop guide, {crop}: which is the {bound} end of its days to maturity?',
+} as const;
+
+/** Words that a function is given, as a problem says them. */
+export const homeworkProblemWords = {
+  yes: 'yes',
+  no: 'no',
+  low: 'low',
+  high: 'high',
+  'slicing cucumber': 'slicing cucumber',
+  'summer squash': 'summer squash',
+  pumpkin: 'pumpkin',
+  muskmelon: 'muskmelon',
+  watermelon: 'watermelon',
 } as const;

@@ -93,6 +93,7 @@ export const standVerdicts = {
 /** CHECK.ANSWER. */
 export const judgements = {
   right: 'right',
+  blank: 'blank: no answer yet',
   tooHigh: 'too high by {difference}',
   tooLow: 'too low by {difference}',
   share: ' ({percent} %)',

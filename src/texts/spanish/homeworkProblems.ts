@@ -1,5 +1,8 @@
 /** In Spanish: the problems of a homework, by the function that gives the answer. */
-import type { homeworkProblemTexts as english } from '../english/homeworkProblems';
+import type {
+  homeworkProblemTexts as english,
+  homeworkProblemWords as words,
+} from '../english/homeworkProblems';
 import type { WithOtherWords } from '../translated';
 
 export const homeworkProblemTexts: WithOtherWords<typeof english> = {
@@ -10,7 +13,7 @@ export const homeworkProblemTexts: WithOtherWords<typeof english> = {
   'PLANTS.INHILLS':
     'Parcela de {length} por {width} {length_unit}, golpes a {hill_spacing} {length_unit} en ambos sentidos, {plants_per_hill} plantas por golpe: ¿cuántas plantas caben?',
   'PLANTS.INBEDS':
-    'Parcela de {length} por {width} {length_unit}, camas de {bed_width} {length_unit}, pasillos de {path_width} {length_unit}, {rows_per_bed} surcos por cama, a {plant_spacing} {spacing_unit}: ¿cuántas plantas?',
+    'Parcela de {length} por {width} {length_unit}, camas a lo largo de {bed_width} {length_unit}, pasillos de {path_width} {length_unit}, {rows_per_bed} surcos por cama, a {plant_spacing} {spacing_unit}: ¿cuántas plantas?',
   'PLANTS.INAREA':
     '{area} {area_unit} de cualquier forma, surcos a {row_spacing} {length_unit}, plantas a {plant_spacing} {spacing_unit}: ¿cuántas plantas como máximo?',
   'PLANTS.FORYIELD':
@@ -30,7 +33,7 @@ export const homeworkProblemTexts: WithOtherWords<typeof english> = {
   'SEED.NEEDED':
     'Germinación {germination}, y de ella {field_emergence} en el campo: ¿cuántas semillas para {plants} plantas en promedio?',
   'SEED.PERHILL':
-    'Germinación {germination}, y de ella {field_emergence} en el campo: ¿cuántas semillas por golpe para {plants_per_hill} {plants_per_hill|planta|plantas} con probabilidad de {assurance}?',
+    'Germinación {germination}, y de ella {field_emergence} en el campo: ¿cuántas semillas por golpe para al menos {plants_per_hill} {plants_per_hill|planta|plantas} con probabilidad de {assurance}?',
   'SEED.CHANCE':
     '{seeds} semillas de {germination} de germinación en un golpe: ¿qué probabilidad de al menos {plants} plantas?',
   'SEED.WEIGHT': 'Una onza tiene {seeds_per_unit} semillas. ¿Cuántas onzas son {seeds} semillas?',
@@ -50,23 +53,24 @@ export const homeworkProblemTexts: WithOtherWords<typeof english> = {
   'DATE.LASTSOWING':
     'Helada {first_frost}; {days_to_maturity} días a cosecha, {harvest_days} de cosecha, {fall_days} por otoño, {frost_margin} de margen: ¿última fecha de siembra?',
   'DATE.FIRSTPICK':
-    'Trasplante el {start}; sobre: {days_to_maturity} días desde la semilla; el trasplante gana {transplant_gain}: ¿fecha del primer corte?',
+    'Trasplante el {start}; sobre: {days_to_maturity} días desde la semilla; el trasplante gana {transplant_gain} días: ¿fecha del primer corte?',
   'DATE.LASTPICK':
-    'Primer corte {first_pick}, cosecha de {harvest_days} días, sin helada de por medio: ¿fecha del último corte?',
+    'Primer corte {first_pick}; se corta durante {harvest_days} días después, sin helada de por medio: ¿fecha del último corte?',
   'DATE.COVEROFF':
-    'Primer corte {first_pick}; las flores femeninas del pepino abren {flower_to_pick} días antes: ¿en qué fecha se quita la cubierta?',
+    'Primer corte {first_pick}; las flores femeninas del pepino abren {flower_to_pick} días antes: ¿para qué fecha debe estar quitada la cubierta?',
   'DATE.AFTERSPRAY':
     'Se aplicó el {spray_date}; la etiqueta pide {label_days} {label_days|día|días} hasta la cosecha: ¿primera fecha de corte?',
   'DATE.AFTERMANURE':
     'Estiércol crudo el {manure_date}; el fruto toca el suelo: {touches_soil}. Por la regla orgánica de EE. UU.: ¿primera fecha de cosecha?',
-  'SEASON.DAYS': 'Última helada {last_frost}, primera helada {first_frost}. ¿Cuántos días hay entre ellas?',
+  'SEASON.DAYS':
+    'La última helada es el {last_frost}. ¿Cuántos días después llega la primera, el {first_frost}?',
   'SEASON.SPARE':
     'Última helada {last_frost}, primera helada {first_frost}, {days_needed} días necesarios: ¿cuántos días sobran?',
   'FROST.SPRINGDATE':
     'Últimas heladas {last_dates}: ¿después de qué fecha de {year} el riesgo es {risk} (PERCENTILE.INC)?',
   'FROST.FALLDATE':
     'Primeras heladas {first_dates}: ¿antes de qué fecha de {year} el riesgo es {risk} (PERCENTILE.INC)?',
-  'FROST.CHANCE': 'Primeras heladas {frost_dates}: ¿en qué fracción de los años vino antes del {date}?',
+  'FROST.CHANCE': 'Primeras heladas {frost_dates}: ¿qué fracción llegó en su año más temprano que el {date}?',
   'HEAT.DAY':
     'Máxima {high} {temperature_unit}, mínima {low} {temperature_unit}, base {base} {temperature_unit}: ¿cuántos grados día, por la media de ambas?',
   'HEAT.SUM':
@@ -82,17 +86,17 @@ export const homeworkProblemTexts: WithOtherWords<typeof english> = {
   'EMERGENCE.PERCENT metric':
     'De la semilla de melón 38% es normal a 20 °C, 94% a 25 °C; en línea recta: ¿qué fracción a {soil_temperature} °C?',
   'FLOWER.FEMALESHARE':
-    '{pollenizer_share} son polinizadoras, con {monoecious_female} de flores femeninas; las demás solo femeninas: ¿qué fracción?',
+    '{pollenizer_share} de las plantas son polinizadoras con {monoecious_female} de flores femeninas, las demás con 100%: ¿qué fracción de todas las flores?',
   'FLOWER.MALESPERFEMALE':
     '{female_share} de las flores son femeninas: ¿cuántas masculinas hay por cada una?',
   'FLOWER.SHARE':
     'Planta {pollenizers} polinizadora por {others} de las demás: ¿qué fracción son polinizadoras?',
   'FLOWER.POLLENIZERS':
-    '{plants} lugares, {share} deben quedar como polinizadoras, {losses} de estas se perderán: ¿cuántas pone?',
+    'De {plants} plantas muere {losses} de las polinizadoras y ninguna otra: ¿cuántas polinizadoras poner para que sean {share} de las vivas?',
   'FLOWER.NOPOLLENIZER':
     '{share} de la semilla mezclada son polinizadoras: ¿qué probabilidad de que {plants} plantas no tengan ninguna?',
   'FLOWER.GROUPSIZE':
-    '{share} de la semilla mezclada son polinizadoras: ¿entre cuántas plantas hay una con probabilidad de {assurance}?',
+    '{share} de la semilla mezclada son polinizadoras: ¿cuántas plantas bastan para tener al menos una con probabilidad de {assurance}?',
   'FLOWER.HIVES':
     '¿Cuántas colmenas necesita un campo de {area} {area_unit} con {hives_per_acre} por {land_unit}?',
   'HARVEST.YIELD':
@@ -109,7 +113,7 @@ export const homeworkProblemTexts: WithOtherWords<typeof english> = {
   'BUDGET.BREAKEVENPRICE':
     'Un cultivo cuesta {total_cost} y se venden {total_yield} {mass_unit}: ¿con qué precio por {mass_unit} se cubre el costo?',
   'BUDGET.BREAKEVENYIELD':
-    'Costos {costs_not_tied_to_yield} en todo caso; una caja se vende a {price} y cortarla cuesta {harvest_cost}: ¿cuántas cajas cubren el costo?',
+    'Costos {costs_not_tied_to_yield} en todo caso; una caja se vende a {price} y cortarla cuesta {harvest_cost}: ¿cuántas cajas, al décimo, cubren el costo?',
   'BUDGET.PICKHOURS':
     '{row_length} {length_unit} de surco se cortan {picks} veces, {rate} {length_unit} por hora: ¿cuántas horas?',
   'SUPPLY.HILLSOIL':
@@ -119,7 +123,7 @@ export const homeworkProblemTexts: WithOtherWords<typeof english> = {
   'SUPPLY.WATER': '¿Cuántos galones (de 231 in³) ponen {depth} in de agua en {area} ft²?',
   'SUPPLY.WATER metric': '¿Cuántos litros ponen {depth} mm de agua en {area} m²?',
   'SUPPLY.WATERNEED':
-    'ET {reference_et} por día, coeficiente {crop_coefficient}, {days} días, {rain} in de lluvia en total: ¿cuántas in hacen falta?',
+    'ET {reference_et} pulgadas por día, coeficiente {crop_coefficient}, {days} días, {rain} pulgadas de lluvia en total: ¿cuántas pulgadas hacen falta?',
   'SUPPLY.WATERNEED metric':
     'ET {reference_et} mm por día, coeficiente {crop_coefficient}, {days} días, {rain} mm de lluvia en total: ¿cuántos mm hacen falta?',
   'SUPPLY.DRIPRUNTIME':
@@ -131,9 +135,20 @@ export const homeworkProblemTexts: WithOtherWords<typeof english> = {
   'SUPPLY.TRELLIS':
     '{rows} surcos de {row_length} {length_unit}, postes en ambos extremos y a lo sumo a {post_spacing} {length_unit}: ¿cuántos postes?',
   'BEETLE.THRESHOLD':
-    'Escarabajos del pepino en {crop}, propenso a la marchitez bacteriana: {wilt_prone}. ¿Cuántos por planta son el umbral?',
+    'Escarabajos del pepino en el cultivo de {crop}; es propenso a la marchitez bacteriana: {wilt_prone}. ¿Cuántos por planta son el umbral?',
   'ROTATION.YEARS':
     'Hubo allí cucurbitáceas por última vez en {past_years}: ¿cuántas temporadas completas queda libre antes de {year}?',
-  'CROP.VALUE':
-    'Guía de cultivos, {crop}: ¿cuál es el extremo {bound} (low bajo, high alto) de sus días a cosecha?',
+  'CROP.VALUE': 'Guía de cultivos, {crop}: ¿cuál es el extremo {bound} de sus días a cosecha?',
+};
+
+export const homeworkProblemWords: WithOtherWords<typeof words> = {
+  yes: 'sí',
+  no: 'no',
+  low: 'bajo',
+  high: 'alto',
+  'slicing cucumber': 'pepino',
+  'summer squash': 'calabacín',
+  pumpkin: 'calabaza de Halloween',
+  muskmelon: 'melón',
+  watermelon: 'sandía',
 };

@@ -93,6 +93,7 @@ export const standVerdicts: Translated['standVerdicts'] = {
 /** "right" is a word of the function. */
 export const judgements: Translated['judgements'] = {
   right: 'right',
+  blank: 'en blanco: aún sin respuesta',
   tooHigh: 'demasiado alto por {difference}',
   tooLow: 'demasiado bajo por {difference}',
   share: ' ({percent} %)',
