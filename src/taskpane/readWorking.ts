@@ -6,6 +6,8 @@ import type { CallWorking } from '../functions/explain';
 import { withLaterHomework } from '../templates/homework';
 import { knownTemplates, functionNamespace } from '../templates/sheets';
 import { inUnits } from './inUnits';
+import { readProblem, type Problem } from './readProblem';
+import { findSpillOrigin } from '../workbook/findSpillOrigin';
 import type { FunctionHelp } from '../workbook/functionHelp';
 import { isCellError, type Area, type LiveWorkbook, type ReadValue } from '../workbook/port';
 import {
@@ -43,7 +45,12 @@ export interface ExplainedCall {
 }
 
 export interface Working {
+  /** The cell; where the number of a problem stands. */
   readonly at: Area;
+  /** Of a homework, when the cell stands in its line: the working is that of its answer then. */
+  readonly problem: Pick<Problem, 'position' | 'text'> | null;
+  /** Whether somebody may be looking for the answer yet, and should be asked first. */
+  readonly tellsAnswer: boolean;
   readonly shown: ReadValue;
   /** What is worked out here when the cell shows something else; undefined when they agree. */
   readonly another: ReadValue | undefined;
@@ -51,39 +58,61 @@ export interface Working {
   readonly notFollowed: Unfolded['notFollowed'];
 }
 
-/** null for a cell without a function of ours. @throws HostError */
-export type ReadWorking = (
-  workbook: LiveWorkbook,
-  at: Area,
-) => Promise<Working | 'unreadable' | 'noFunctions' | null>;
+/** null for a cell without a function of ours; `filledBy` is the cell whose formula fills it with a part of a list. */
+export type FoundWorking = Working | { readonly filledBy: Area } | 'unreadable' | null;
+
+/** @throws HostError */
+export type ReadWorking = (workbook: LiveWorkbook, at: Area) => Promise<FoundWorking | 'noFunctions'>;
+
+/** They are told the right answer, or the call that gives it. */
+const checking = ['CHECK.ANSWER', 'CHECK.SLIP'];
 
 export async function readWorking(
   workbook: LiveWorkbook,
   at: Area,
-  { run, explain, sayInputs }: FunctionTools,
+  functions: FunctionTools,
   described: readonly FunctionHelp[],
-): Promise<Working | 'unreadable' | null> {
-  const templates = withLaterHomework(knownTemplates, await workbook.sheets());
+): Promise<FoundWorking> {
+  const sheets = await workbook.sheets();
+  const templates = withLaterHomework(knownTemplates, sheets);
+  const problem = await readProblem(workbook, at, sheets, templates);
+  if (problem !== null) {
+    const calls = [explainCall(problem.call, functions, described)];
+    const nothingElse = { shown: null, another: undefined, notFollowed: [] };
+    return { at: problem.at, problem, tellsAnswer: true, calls, ...nothingElse };
+  }
   const tables = templates.flatMap((template) => template.tables.map(({ name }) => name));
-  const unfolded = await unfoldFormula(workbook, at, { namespace: functionNamespace, tables, run });
-  if (unfolded === null || unfolded === 'unreadable') return unfolded;
+  const options = { namespace: functionNamespace, tables, run: functions.run };
+  const unfolded = await unfoldFormula(workbook, at, options);
+  if (unfolded === 'unreadable') return unfolded;
+  if (unfolded === null) {
+    const filledBy = await findSpillOrigin(workbook, at, options);
+    return filledBy && { filledBy };
+  }
   const { shown, result, calls, notFollowed } = unfolded;
-  const explained = calls.map(({ id, isAsked, args, values }): ExplainedCall => {
-    const text = described.find((one) => one.id === id);
-    const given = values.map((one) => one?.value);
-    const said = sayInputs(id, given);
-    const parameters = text?.parameters ?? [];
-    const system = systemOf(given[parameters.findIndex(({ name }) => name === 'units')]);
-    const inputs = parameters.map(({ name, description }, index) => ({
-      description: system === null || name === 'units' ? description : inUnits(description, system),
-      value: values[index] === null ? null : (said[index] ?? ''),
-      argument: args[index] ?? null,
-    }));
-    const working = values.includes(null) ? null : explain(id, given);
-    return { id, isAsked, sentence: text?.description ?? null, inputs, working };
-  });
+  const explained = calls.map((call) => explainCall(call, functions, described));
   const another = result === undefined || isSame(shown, result) ? undefined : result;
-  return { at, shown, another, calls: explained, notFollowed };
+  const tellsAnswer = calls.some(({ id }) => checking.includes(id));
+  return { at, problem: null, tellsAnswer, shown, another, calls: explained, notFollowed };
+}
+
+function explainCall(
+  { id, isAsked, args, values }: Problem['call'],
+  { explain, sayInputs }: FunctionTools,
+  described: readonly FunctionHelp[],
+): ExplainedCall {
+  const text = described.find((one) => one.id === id);
+  const given = values.map((one) => one?.value);
+  const said = sayInputs(id, given);
+  const parameters = text?.parameters ?? [];
+  const system = systemOf(given[parameters.findIndex(({ name }) => name === 'units')]);
+  const inputs = parameters.map(({ name, description }, index) => ({
+    description: system === null || name === 'units' ? description : inUnits(description, system),
+    value: values[index] === null ? null : (said[index] ?? ''),
+    argument: args[index] ?? null,
+  }));
+  const working = values.includes(null) ? null : explain(id, given);
+  return { id, isAsked, sentence: text?.description ?? null, inputs, working };
 }
 
 /** Left out or blank it is "us"; null for what cannot be told. Without such a parameter units are never two. */

@@ -4,7 +4,6 @@ import { parseFormula } from '../workbook/parseFormula';
 import { parseNumber } from '../workbook/parseNumber';
 import { printText } from '../workbook/printFormula';
 import { dayOfText, isoOfDay, serialOfDay } from '../workbook/serialDate';
-import { datesInWords } from '../templates/inWords';
 
 /** A word of small letters, such as a crop; several words; a list with ";". One word with a capital may be a name. */
 const isText = (typed: string): boolean =>

@@ -4,7 +4,7 @@ import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
 import { element, section, setText } from './elements';
 import { problemSentence } from './problemSentence';
-import type { ReadWorking, Working } from './readWorking';
+import type { FoundWorking, ReadWorking, Working } from './readWorking';
 import { createRefresher } from './refresher';
 import { nameCells } from './nameCells';
 
@@ -25,12 +25,17 @@ export function createWorkingSection(workbook: LiveWorkbook, readWorking: ReadWo
   const state = element('p', { role: 'status', class: 'hint' });
   const trouble = element('p', { role: 'alert', class: 'notice notice-bad' });
   const content = element('div', { class: 'working', tabindex: -1 });
-  const box = element('details', {}, element('summary', {}, words.summary), state, trouble, content);
+  const offer = element('button', { type: 'button', hidden: true });
+  const box = element('details', {}, element('summary', {}, words.summary), state, trouble, offer, content);
   all.append(element('p', { class: 'lead' }, words.lead), box);
 
   /** The cell whose working is shown: it stays when the selection moves to an input of it. */
   let kept: Area | null = null;
   let drawn = '';
+  /** Whose working tells the answer of a problem and was asked for all the same. */
+  let asked: Area | null = null;
+  let onOffer: () => void = () => undefined;
+  offer.addEventListener('click', () => onOffer());
 
   const reveal = (area: Area): void => {
     workbook.reveal(area).then(
@@ -57,23 +62,46 @@ export function createWorkingSection(workbook: LiveWorkbook, readWorking: ReadWo
     (again ?? content).focus({ preventScroll: true });
   };
 
+  const offerTo = (act: () => void, name: string): void => {
+    onOffer = act;
+    setText(offer, fill(words.offer, { name }));
+    offer.hidden = false;
+  };
+  const ask = (at: Area): void => {
+    asked = at;
+    // The button goes, and must not take the focus with it.
+    void refresher.now().then(() => content.focus({ preventScroll: true }));
+  };
+
   /** What is said of the selected cell; draws its working, or once more that of the cell before. */
   const look = async (): Promise<string> => {
     const selected = await workbook.selection();
     const at = selected && { ...selected, rows: 1, columns: 1 };
     const found = at && (await readWorking(workbook, at));
+    offer.hidden = true;
     if (found === 'noFunctions') return words.noFunctions;
-    if (at !== null && typeof found === 'object' && found !== null) {
-      kept = at;
-      await draw(found);
-      return fill(words.announced, { cell: nameCells([at]) });
+    if (isWorking(found)) {
+      const name = found.problem?.position ?? nameCells([found.at]);
+      const isHeldBack = found.tellsAnswer && !isSame(asked, found.at);
+      kept = isHeldBack ? null : found.at;
+      await draw(isHeldBack ? null : found);
+      if (!isHeldBack) return fill(words.announced, { name });
+      offerTo(() => ask(found.at), name);
+      return fill(words.tellsAnswer, { name });
     }
+    const filledBy = typeof found === 'object' && found !== null ? found.filledBy : null;
+    if (filledBy !== null && !isSame(kept, filledBy)) kept = null;
     const before = kept && (await readWorking(workbook, kept));
-    const isKept = typeof before === 'object' && before !== null;
-    if (!isKept) kept = null;
-    await draw(isKept ? before : null);
-    if (at === null) return isKept ? '' : words.nothingSelected;
+    const still = isWorking(before) ? before : null;
+    if (still === null) kept = null;
+    await draw(still);
+    if (at === null) return still === null ? words.nothingSelected : '';
     const cell = nameCells([at]);
+    if (filledBy !== null) {
+      const origin = nameCells([filledBy]);
+      if (still === null) offerTo(() => reveal(filledBy), origin);
+      return fill(words.filledBy, { cell, origin });
+    }
     if (found === 'unreadable') return fill(words.unreadable, { cell });
     return kept === null
       ? fill(words.notOurs, { cell })
@@ -102,4 +130,12 @@ export function createWorkingSection(workbook: LiveWorkbook, readWorking: ReadWo
     },
     stop: refresher.stop,
   };
+}
+
+function isWorking(found: FoundWorking | 'noFunctions'): found is Working {
+  return typeof found === 'object' && found !== null && 'calls' in found;
+}
+
+function isSame(one: Area | null, { sheet, row, column }: Area): boolean {
+  return one !== null && one.sheet === sheet && one.row === row && one.column === column;
 }

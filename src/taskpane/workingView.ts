@@ -15,12 +15,14 @@ type Reveal = (area: Area) => void;
 
 /** One result, then each call; the innermost first, as they are worked out. */
 export function workingView(working: Working, reveal: Reveal): HTMLElement[] {
-  const { at, shown, another, calls, notFollowed } = working;
+  const { at, problem, shown, another, calls, notFollowed } = working;
   const isDate = calls.some((call) => call.isAsked !== false && call.working?.isDate === true);
-  const there = linkTo(at, fill(words.shown, { cell: sayCell(at) }), reveal);
-  const answer = pair(there, sayValue(shown, isDate));
+  const heading =
+    problem === null
+      ? pair(linkTo(at, fill(words.shown, { cell: sayCell(at) }), reveal), sayValue(shown, isDate))
+      : pair(linkTo(at, fill(words.asks, problem), reveal), problem.text);
   return [
-    answer,
+    heading,
     ...(another === undefined
       ? []
       : [element('p', { class: 'wrong' }, fill(words.another, { result: sayValue(another, isDate) }))]),

@@ -38,6 +38,8 @@ export interface Unfolded {
   readonly shown: ReadValue;
   /** What is worked out here; undefined where that cannot be done. Of a list the first. */
   readonly result: ReadValue | undefined;
+  /** Of what is worked out, in cells. */
+  readonly size: { readonly rows: number; readonly columns: number };
   /** Those inside before what they are in. */
   readonly calls: readonly UnfoldedCall[];
   readonly notFollowed: readonly { readonly text: string; readonly why: NotFollowed }[];
@@ -72,6 +74,7 @@ export async function unfoldFormula(
   return {
     shown: values[0]?.[0] ?? null,
     result: result === null ? undefined : firstOf(result),
+    size: sizeOf(result),
     calls,
     notFollowed: [...followed.notFollowed].map(([text, why]) => ({ text, why })),
   };
@@ -87,6 +90,12 @@ function unfoldArgument(
   const calls = [...new Set(everyPart(arg).flatMap((part) => idOf(part) ?? []))];
   const isSum = arg.kind !== 'value' && arg.kind !== 'array' && from.length + calls.length === 0;
   return { text: arg.text, from, calls, isSum };
+}
+
+function sizeOf(operand: Operand | null): Unfolded['size'] {
+  if (operand?.kind === 'range') return { rows: operand.values.length, columns: 1 };
+  if (operand?.kind !== 'list') return { rows: 1, columns: 1 };
+  return { rows: operand.rows.length, columns: operand.rows[0]?.length ?? 1 };
 }
 
 function firstOf(operand: Operand): ReadValue {

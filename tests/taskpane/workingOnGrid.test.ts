@@ -1,8 +1,11 @@
 // @vitest-environment jsdom
 /** The working of cells over the real browser workbook: its engine says what every formula gives. */
 import axe from 'axe-core';
-import { afterEach, beforeEach, expect, test } from 'vitest';
+import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { homeworkProblems } from '../../src/functions/homeworkProblems';
+import { makeHomework } from '../../src/templates/makeHomework';
 import { english } from '../../src/texts/english';
+import { cellAddress } from '../../src/workbook/cellAddress';
 import type { Area } from '../../src/workbook/port';
 import { run } from '../functions/run';
 import { openGridPane, type GridPane } from './openGridPane';
@@ -55,7 +58,7 @@ test('every formula of a plan comes to what the grid shows, and nothing in it is
         seen.add(key);
         const at = { sheet: info.name, row: used.row + i, column: used.column + j, rows: 1, columns: 1 };
         const working = await tools.readWorking(pane.workbook, at);
-        if (typeof working !== 'object' || working === null)
+        if (typeof working !== 'object' || working === null || 'filledBy' in working)
           throw new Error(`${info.name} ${i} ${j}: ${working}`);
         calls += working.calls.length;
         expect(working.another, `${info.name} ${at.row + 1}:${at.column + 1} ${formula}`).toBeUndefined();
@@ -158,6 +161,104 @@ test("formulas of people's own: nested, with functions of the program, with what
   await put(2, '=CUCURBIT.SEED.NEEDED(100,85)');
   expect(content()).toContain(words.call.refuses);
   expect(content()).toContain('85%');
+}, 120_000);
+
+describe('a line of a homework', () => {
+  const offered = (name: string): HTMLButtonElement | undefined =>
+    [...section().querySelectorAll('button')].find(
+      (button) => button.textContent === `Show the working of ${name}` && !button.hidden,
+    );
+
+  test('tells its answer only when asked, whatever stands in it, and each line for itself', async () => {
+    const given = homeworkProblems(17, 3, 'us');
+    if ('wrong' in given) throw new Error(given.wrong);
+    await makeHomework(pane.workbook, { number: 17, units: 'us' }, given.value, false, 'homework');
+    box().open = true;
+    const at = (row: number, header: string): Promise<Area> => cellOf(row, header, 'Homework');
+    // A wrong answer, so that the formula of the verdict comes to its check.
+    const answer = await at(0, 'Answer');
+    await pane.type(answer.sheet, answer.row, answer.column, { v: 20 });
+    for (const header of ['Verdict', 'Problem', 'Answer', 'Steps', 'No']) {
+      await pane.workbook.reveal(await at(0, header));
+      await until(() => expect(offered('17-1')).toBeDefined());
+      expect(status()).toBe('The working of 17-1 tells the right answer.');
+      expect(content(), header).toBe('');
+    }
+    offered('17-1')?.focus();
+    offered('17-1')?.click();
+    // 1 / 0.05 is 20 flowers to a female one, 19 of them male.
+    await until(() => expect(content()).toContain('19'));
+    expect(status()).toBe('Working of 17-1');
+    expect(content()).toContain(`Problem 17-1${given.value[0]?.text}FLOWER.MALESPERFEMALE`);
+    expect(content()).toContain('0.05Homework');
+    expect(offered('17-1')).toBeUndefined();
+    expect(document.activeElement).toBe(section().querySelector('.working'));
+    await pane.workbook.reveal(await at(0, 'Verdict'));
+    await new Promise((resolve) => setTimeout(resolve, 400));
+    expect(content()).toContain('FLOWER.MALESPERFEMALE');
+
+    await pane.workbook.reveal(await at(1, 'Answer'));
+    await until(() => expect(offered('17-2')).toBeDefined());
+    expect(content()).toBe('');
+    // A cell beside the table stands in no line.
+    const last = await at(1, 'Argument 7');
+    await pane.workbook.reveal({ ...last, column: last.column + 1 });
+    await until(() => expect(status()).toMatch(/uses none of these functions\.$/));
+    expect(content()).toBe('');
+  }, 120_000);
+
+  test('nor does a check that somebody wrote', async () => {
+    box().open = true;
+    await pane.type('Scratch', 0, 0, { f: '=CUCURBIT.CHECK.SLIP(100,"SEED.NEEDED",100,0.8)' });
+    await pane.workbook.settle(20_000);
+    await pane.workbook.reveal({ sheet: 'Scratch', row: 0, column: 0, rows: 1, columns: 1 });
+    await until(() => expect(offered('Scratch A1')).toBeDefined());
+    expect(content()).toBe('');
+    offered('Scratch A1')?.click();
+    // 100 / 0.8.
+    await until(() => expect(content()).toContain('125'));
+  }, 120_000);
+});
+
+test('a cell that a list fills names the cell whose formula it is, and goes there', async () => {
+  box().open = true;
+  const scratch = (row: number, column: number): Area => ({
+    sheet: 'Scratch',
+    row,
+    column,
+    rows: 1,
+    columns: 1,
+  });
+  await pane.type('Scratch', 1, 1, { f: '=CUCURBIT.CHECK.WORKING("PLANTS.DENSITY",2,36)' });
+  await pane.type('Scratch', 2, 0, { v: 'beside it' });
+  await pane.type('Scratch', 9, 1, { v: 'below it' });
+  await pane.type('Scratch', 0, 1, { f: '=1+1' });
+  await pane.workbook.settle(20_000);
+  await pane.workbook.reveal(scratch(2, 2));
+  await until(() =>
+    expect(status()).toBe('Scratch C3 is a part of the list that the formula in Scratch B2 gives.'),
+  );
+  const go = [...section().querySelectorAll('button')].find(
+    ({ textContent }) => textContent === 'Show the working of Scratch B2',
+  );
+  go?.click();
+  await until(() => expect(status()).toBe('Working of Scratch B2'));
+  expect(content()).toContain('CHECK.WORKING');
+  // Back among the list its working stays.
+  await pane.workbook.reveal(scratch(2, 2));
+  await until(() => expect(status()).toContain('is a part of the list'));
+  expect(content()).toContain('CHECK.WORKING');
+  expect(go?.hidden).toBe(true);
+  for (const [row, column] of [
+    [2, 0],
+    [9, 1],
+    [1, 0],
+  ] as const) {
+    await pane.workbook.reveal(scratch(row, column));
+    await until(() =>
+      expect(status()).toContain(`Scratch ${cellAddress(row, column)} uses none of these functions`),
+    );
+  }
 }, 120_000);
 
 test('reads well to a screen reader', async () => {

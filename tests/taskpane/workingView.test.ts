@@ -12,7 +12,15 @@ const serial = (iso: string): number => serialOfDay(dayOfIso(iso) ?? NaN);
 function said(shown: number, id: string, args: readonly unknown[], isAsked = true): string {
   const call = { id, isAsked, sentence: null, inputs: [], working: functionTools.explain(id, args) };
   const at = { sheet: 'Plots', row: 7, column: 10, rows: 1, columns: 1 };
-  const working: Working = { at, shown, another: undefined, calls: [call], notFollowed: [] };
+  const working: Working = {
+    at,
+    problem: null,
+    tellsAnswer: false,
+    shown,
+    another: undefined,
+    calls: [call],
+    notFollowed: [],
+  };
   return workingView(working, () => undefined)[0]?.textContent ?? '';
 }
 

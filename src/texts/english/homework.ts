@@ -7,7 +7,7 @@ export const homework = {
   lead: [
     'Type into Answer: a date as 2027-05-16, a share as 80% or 0.8. Verdict says "right", or the likely slip.',
     'In rows, hills and beds each plant has its whole spacing: half of it stays free at both ends of a row.',
-    'To see the steps of a problem, copy its line of Steps into a free cell with free cells around it, as a formula.',
+    'Steps of a problem: select its line, then How a figure comes about in the pane; or copy Steps as a formula.',
     'No begins with the number of the homework, with m if it is metric: everybody gets the same problems for it.',
   ],
   keyLead: ['For the teacher. Values only: nothing here is calculated. Answers are rounded to six digits.'],

@@ -13,8 +13,13 @@ export const workingPane = {
       'The formula in {cell} is written in a way that cannot be read here, so its working is not shown. Put the function into a cell of its own.',
     failed: 'The working could not be read. {problem}',
     noFunctions: 'The functions are not loaded yet. Wait a moment, then select the cell again.',
-    announced: 'Working of {cell}',
+    announced: 'Working of {name}',
+    /** Of a problem of a homework, or of a formula that checks an answer. */
+    tellsAnswer: 'The working of {name} tells the right answer.',
+    filledBy: '{cell} is a part of the list that the formula in {origin} gives.',
+    offer: 'Show the working of {name}',
     shown: '{cell} shows',
+    asks: 'Problem {position}',
     blank: 'nothing',
     another:
       'Worked out here it is {result}. The cell may not be calculated yet, or an input was changed a moment ago.',

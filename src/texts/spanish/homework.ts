@@ -9,7 +9,7 @@ export const homework: Translated['homework'] = {
   lead: [
     'Escriba en Respuesta: fecha como 2027-05-16, fracción como 80% o 0.8. Veredicto dice "correcto" o el error probable.',
     'En surcos, golpes y camas cada planta tiene su distancia entera: la mitad queda libre en ambos extremos.',
-    'Para ver los pasos de un problema, copie su línea de Pasos a una celda libre, con celdas libres alrededor, como fórmula.',
+    'Pasos de un problema: elija su línea y abra De dónde sale una cifra en el panel; o copie Pasos como fórmula.',
     'N.º empieza con el número de la tarea, con m si es métrica: con él todos tienen los mismos problemas.',
   ],
   keyLead: [

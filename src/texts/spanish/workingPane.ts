@@ -14,8 +14,12 @@ export const workingPane: Pick<Translated['pane'], 'working'> = {
       'La fórmula de {cell} está escrita de un modo que aquí no se puede leer, así que no se muestra su desarrollo. Ponga la función en una celda propia.',
     failed: 'El desarrollo no se pudo leer. {problem}',
     noFunctions: 'Las funciones aún no están cargadas. Espere un momento y elija la celda de nuevo.',
-    announced: 'Desarrollo de {cell}',
+    announced: 'Desarrollo de {name}',
+    tellsAnswer: 'El desarrollo de {name} dice la respuesta correcta.',
+    filledBy: '{cell} es parte de la lista que da la fórmula de {origin}.',
+    offer: 'Mostrar el desarrollo de {name}',
     shown: '{cell} muestra',
+    asks: 'Problema {position}',
     blank: 'nada',
     another:
       'Calculado aquí es {result}. Quizá la celda aún no está calculada, o un dato cambió hace un momento.',
