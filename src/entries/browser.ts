@@ -2,6 +2,7 @@
 import './chooseLanguage';
 import { functions } from '../functions';
 import { openDesk } from '../hosts/browser/openDesk';
+import { namePage } from '../taskpane/namePage';
 import { listenForKeys } from '../taskpane/pageKeys';
 import { showPlans } from '../taskpane/showPlans';
 import { functionNamespace } from '../templates/sheets';
@@ -14,6 +15,7 @@ import '../taskpane/pane.css';
 import './browser.css';
 
 async function open(grid: HTMLElement, pane: HTMLElement): Promise<void> {
+  namePage(grid, pane);
   const options = {
     functions: [...functions.values()],
     namespace: functionNamespace,
@@ -25,9 +27,6 @@ async function open(grid: HTMLElement, pane: HTMLElement): Promise<void> {
   const desk = openDesk(options, grid, 'cucurbit-functions');
   await showPlans(pane, desk, filesWhenAsked, paneTools, catalogue.pane.keys);
   listenForKeys(pane, desk);
-  grid.setAttribute('aria-description', catalogue.pane.keys);
 }
 
-document.documentElement.lang = language;
-document.title = catalogue.pane.title;
 void open(document.getElementById('grid') as HTMLElement, document.getElementById('pane') as HTMLElement);

@@ -168,10 +168,14 @@ function createStartAgain(place: PlanPlace, button: MakeButton): HTMLElement {
   const no = element('button', { type: 'button' }, words.no);
   const asks = createAsks('start-again', [yes, no]);
   no.addEventListener('click', asks.hide);
-  const offer = ({ button: label, done }: (typeof words)['demoAgain' | 'emptyAgain'], filling: Filling) => {
+  const offer = (
+    { button: label, done }: (typeof words)['demoAgain' | 'emptyAgain'],
+    filling: Filling,
+    isExample = false,
+  ) => {
     const made = element('button', { type: 'button' }, label);
     made.addEventListener('click', () => {
-      start = async () => place.reopen(await desk.replace(filling), done);
+      start = async () => place.reopen(await desk.replace(filling, isExample), done);
       setText(yes, fill(words.yes, { action: label }));
       asks.ask(words.ask, made);
       // Enter pressed twice puts no plan away.
@@ -189,7 +193,7 @@ function createStartAgain(place: PlanPlace, button: MakeButton): HTMLElement {
     element(
       'div',
       { class: 'buttons' },
-      offer(words.demoAgain, place.fillDemo),
+      offer(words.demoAgain, place.fillDemo, true),
       offer(words.emptyAgain, place.fillEmpty),
       back,
     ),

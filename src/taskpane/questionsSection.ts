@@ -154,6 +154,7 @@ export function createQuestionsSection(table: TableTemplate, tools: PaneTools): 
     format: 'text',
     choices: cropColumn?.choices ?? [],
     takenAs: cropColumn?.takenAs ?? {},
+    words: cropColumn?.words ?? {},
     isWanted: false,
   });
   const wanted = (name: string, text: { label: string; help: string }): QuestionField => ({

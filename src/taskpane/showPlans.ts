@@ -5,7 +5,7 @@ import type { LiveWorkbook } from '../workbook/port';
 import { demoFilling } from '../templates/demoGarden';
 import { makeCalendar } from '../templates/makeCalendar';
 import { plotsTemplate } from '../templates/plots';
-import { allTemplates } from '../templates/sheets';
+import { allTemplates, areInOtherLanguage } from '../templates/sheets';
 import { catalogue } from '../texts/catalogue';
 import { element } from './elements';
 import { mountPane, type PaneHandle } from './mountPane';
@@ -67,6 +67,10 @@ export async function showPlans(
     handle = await mounting;
   };
   const { workbook, found } = await desk.start(fillDemo);
+  // The language was changed. Nobody's work is in it, and in words of the other language nothing could be done with it.
+  if (desk.isExample() && areInOtherLanguage(await workbook.sheets())) {
+    return show(await desk.renewExample(fillDemo), sayFound.nothing, false);
+  }
   await show(workbook, sayFound[found], false);
 }
 

@@ -8,6 +8,7 @@ import { allTemplates } from './sheets';
 import type { CellValue } from '../workbook/port';
 import { catalogue } from '../texts/catalogue';
 
+const { demo } = catalogue;
 const plotColumns = catalogue.sheets.plots.columns;
 const orderColumns = catalogue.seedOrder.columns;
 const packColumns = catalogue.seedOrder.prices.columns;
@@ -32,7 +33,7 @@ const lastFrost = 46509;
 const firstFrost = 46670;
 
 export const demoSeason: Readonly<Record<string, CellValue>> = {
-  PLACE: 'Invented garden on the creek',
+  PLACE: demo.place,
   SEASON_YEAR: 2027,
   LAST_FROST: lastFrost,
   FIRST_FROST: firstFrost,
@@ -42,8 +43,8 @@ export const demoSeason: Readonly<Record<string, CellValue>> = {
 export const demoPlots: readonly InputRow[] = (
   [
     {
-      plot: 'Creek 1',
-      crop: 'slicing cucumber',
+      plot: demo.plots.creek1,
+      crop: demo.crops.slicing,
       layout: 'rows',
       length: 100,
       width: 20,
@@ -53,8 +54,8 @@ export const demoPlots: readonly InputRow[] = (
       price: 1.1,
     },
     {
-      plot: 'Creek 2',
-      crop: 'pickling cucumber',
+      plot: demo.plots.creek2,
+      crop: demo.crops.pickling,
       layout: 'rows',
       length: 100,
       width: 24,
@@ -69,8 +70,8 @@ export const demoPlots: readonly InputRow[] = (
       price: 0.9,
     },
     {
-      plot: 'Creek 3',
-      crop: 'bush cucumber',
+      plot: demo.plots.creek3,
+      crop: demo.crops.bush,
       layout: 'beds',
       length: 60,
       width: 16,
@@ -83,8 +84,8 @@ export const demoPlots: readonly InputRow[] = (
       price: 1,
     },
     {
-      plot: 'Tunnel',
-      crop: 'English cucumber',
+      plot: demo.plots.tunnel,
+      crop: demo.crops.english,
       layout: 'rows',
       length: 48,
       width: 12,
@@ -99,8 +100,8 @@ export const demoPlots: readonly InputRow[] = (
       price: 2,
     },
     {
-      plot: 'Hill patch',
-      crop: 'zucchini',
+      plot: demo.plots.hillPatch,
+      crop: demo.crops.zucchini,
       layout: 'hills',
       length: 60,
       width: 26,
@@ -111,8 +112,8 @@ export const demoPlots: readonly InputRow[] = (
       price: 0.8,
     },
     {
-      plot: 'Fence',
-      crop: 'summer squash',
+      plot: demo.plots.fence,
+      crop: demo.crops.summerSquash,
       layout: 'rows',
       length: 80,
       width: 8,
@@ -121,8 +122,8 @@ export const demoPlots: readonly InputRow[] = (
       lastCucurbits: 2025,
     },
     {
-      plot: 'North field',
-      crop: 'winter squash',
+      plot: demo.plots.northField,
+      crop: demo.crops.winterSquash,
       layout: 'hills',
       length: 120,
       width: 60,
@@ -132,8 +133,8 @@ export const demoPlots: readonly InputRow[] = (
       price: 0.6,
     },
     {
-      plot: 'South field',
-      crop: 'pumpkin',
+      plot: demo.plots.southField,
+      crop: demo.crops.pumpkin,
       layout: 'hills',
       length: 150,
       width: 80,
@@ -142,8 +143,8 @@ export const demoPlots: readonly InputRow[] = (
       price: 0.3,
     },
     {
-      plot: 'Slope',
-      crop: 'cantaloupe',
+      plot: demo.plots.slope,
+      crop: demo.crops.cantaloupe,
       layout: 'rows',
       length: 100,
       width: 24,
@@ -152,8 +153,8 @@ export const demoPlots: readonly InputRow[] = (
       price: 0.7,
     },
     {
-      plot: 'Sand 1',
-      crop: 'watermelon',
+      plot: demo.plots.sand1,
+      crop: demo.crops.watermelon,
       layout: 'rows',
       length: 100,
       width: 32,
@@ -162,8 +163,8 @@ export const demoPlots: readonly InputRow[] = (
       price: 0.35,
     },
     {
-      plot: 'Sand 2',
-      crop: 'seedless watermelon',
+      plot: demo.plots.sand2,
+      crop: demo.crops.seedless,
       layout: 'rows',
       length: 200,
       width: 48,
@@ -177,8 +178,8 @@ export const demoPlots: readonly InputRow[] = (
       price: 0.45,
     },
     {
-      plot: 'Arbor',
-      crop: 'gourd',
+      plot: demo.plots.arbor,
+      crop: demo.crops.gourd,
       layout: 'hills',
       length: 32,
       width: 16,
@@ -190,27 +191,31 @@ export const demoPlots: readonly InputRow[] = (
   ] satisfies readonly PlotCells[]
 ).map((cells) => byHeader(plotColumns, cells));
 
-const pack = (crop: string, size: number, price: number, lot: string | null = null): InputRow =>
-  byHeader(packColumns, { crop, size, price, lot });
+const pack = (
+  crop: keyof typeof demo.crops,
+  size: number,
+  price: number,
+  lot: string | null = null,
+): InputRow => byHeader(packColumns, { crop: demo.crops[crop], size, price, lot });
 
 /** Nobody's prices. Gourd has none. */
 export const demoSeedPrices: readonly InputRow[] = [
-  pack('pickling cucumber', 250, 6.5),
-  pack('pickling cucumber', 1000, 19, 'treated: read the label'),
-  pack('slicing cucumber', 100, 4.25),
-  pack('slicing cucumber', 500, 16.5),
-  pack('bush cucumber', 50, 3.75),
-  pack('English cucumber', 10, 8.5),
-  pack('English cucumber', 100, 68, 'two weeks’ notice'),
+  pack('pickling', 250, 6.5),
+  pack('pickling', 1000, 19, demo.lots.treated),
+  pack('slicing', 100, 4.25),
+  pack('slicing', 500, 16.5),
+  pack('bush', 50, 3.75),
+  pack('english', 10, 8.5),
+  pack('english', 100, 68, demo.lots.notice),
   pack('zucchini', 100, 9.5),
   pack('zucchini', 500, 38),
-  pack('winter squash', 100, 8),
+  pack('winterSquash', 100, 8),
   pack('pumpkin', 100, 9),
   pack('pumpkin', 500, 36),
   pack('cantaloupe', 250, 14),
   pack('watermelon', 100, 5.5),
   pack('watermelon', 1000, 40),
-  pack('seedless watermelon', 100, 42),
+  pack('seedless', 100, 42),
 ];
 
 /** Nobody's prices; 0 where the garden takes none of it. What seed costs is on the Seed order sheet. */

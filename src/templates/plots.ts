@@ -24,6 +24,7 @@ import { idInLanguage } from '../texts/language';
 import type { Cause } from '../workbook/findFindings';
 import { datesInWords, inWords } from './inWords';
 import { rateUsed } from './prices';
+import { cropsInWords } from './sayCrop';
 
 const words = catalogue.sheets.plots;
 const headers = words.columns;
@@ -39,7 +40,11 @@ const synonyms = Object.fromEntries(
 const understoodNames = [...cropTypes, ...Object.keys(synonyms)];
 
 /** Of a cell that names a crop. */
-export const namesOfCrops = { choices: understoodNames, takenAs: synonyms };
+export const namesOfCrops = {
+  choices: understoodNames,
+  takenAs: synonyms,
+  words: cropsInWords(cropTypes),
+};
 
 type ColumnKey = keyof typeof headers;
 const cell = (key: ColumnKey): Expression => column(headers[key].header);

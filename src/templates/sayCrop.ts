@@ -14,6 +14,11 @@ export function wordOfCrop(name: string): string {
   return ownNames[language].get(name) ?? name;
 }
 
+/** For cells that choose one by its name in the Crops sheet. */
+export function cropsInWords(names: readonly string[]): Readonly<Record<string, readonly string[]>> {
+  return Object.fromEntries(names.map((name) => [name, [wordOfCrop(name)]]));
+}
+
 /** With its name in the Crops sheet where that is another. */
 export function sayCrop(name: string): string {
   const word = wordOfCrop(name);

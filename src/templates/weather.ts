@@ -25,7 +25,7 @@ import { catalogue } from '../texts/catalogue';
 import { idInLanguage } from '../texts/language';
 import { cropFigure } from './cropLookUps';
 import { datesInWords, inWords } from './inWords';
-import { wordOfCrop } from './sayCrop';
+import { cropsInWords } from './sayCrop';
 import { seasonTemplate, unitSystems } from './season';
 import { sayCitation } from '../texts/sayCitation';
 
@@ -147,7 +147,7 @@ const form: readonly FormLine[] = [
   typed('hemisphere', 'HEMISPHERE', 'north', 'text', inWords(['north', 'south'])),
   typed('crop', 'HEAT_CROP', heatBases[0]?.crop ?? null, 'text', {
     choices: cropsOfHeat,
-    words: Object.fromEntries(cropsOfHeat.map((crop) => [crop, [wordOfCrop(crop)]])),
+    words: cropsInWords(cropsOfHeat),
   }),
   typed('sowing', 'HEAT_SOWING', null, 'date', { dates: datesInWords }),
   typed('base', 'HEAT_BASE', null, 'general'),

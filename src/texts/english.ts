@@ -4,6 +4,7 @@
  */
 import { calendar } from './english/calendar';
 import { commands } from './english/commands';
+import { demo } from './english/demo';
 import { grid } from './english/grid';
 import { homework } from './english/homework';
 import { money } from './english/money';
@@ -34,6 +35,7 @@ import { choices, months } from './english/words';
 export const english = {
   calendar,
   commands,
+  demo,
   grid,
   homework,
   money,

@@ -4,6 +4,7 @@
  */
 import { calendar } from './spanish/calendar';
 import { commands } from './spanish/commands';
+import { demo } from './spanish/demo';
 import { grid } from './spanish/grid';
 import { homework } from './spanish/homework';
 import { plotPictures } from './spanish/plotPictures';
@@ -35,6 +36,7 @@ import type { Translated } from './translated';
 export const spanish: Translated = {
   calendar,
   commands,
+  demo,
   grid,
   homework,
   plotPictures,

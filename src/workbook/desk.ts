@@ -33,10 +33,14 @@ export type FileRead =
   | { readonly refused: string };
 
 export interface Desk {
-  /** Opens what is kept, or else a new workbook. To be called once, first. @throws what `filling` throws */
+  /** Opens what is kept, or else an example. To be called once, first. @throws what `filling` throws */
   start(filling: Filling): Promise<Started>;
   /** Opens a new workbook in place of what is open. @throws what `filling` throws; then nothing has changed */
-  replace(filling: Filling): Promise<LiveWorkbook>;
+  replace(filling: Filling, isExample?: boolean): Promise<LiveWorkbook>;
+  /** Opens another example in place of the one that is open, which nobody needs back. @throws as `replace` */
+  renewExample(filling: Filling): Promise<LiveWorkbook>;
+  /** Whether what is open was filled as an example and nobody has changed it since. */
+  isExample(): boolean;
   /** Whether there is one that was open before this one. */
   hasBefore(): boolean;
   /** Opens the one before; what is open now is then the one before. */

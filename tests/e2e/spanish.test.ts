@@ -1,6 +1,7 @@
 /** The product's own page in Spanish: how it begins, what it says, and the way to English and back. */
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { flowerTypes } from '../../src/reference/crops';
+import { cropNames, flowerTypes } from '../../src/reference/crops';
+import { layouts, starts } from '../../src/templates/plots';
 import { english } from '../../src/texts/english';
 import { spanish } from '../../src/texts/spanish';
 import { openPlanPage, type PlanPage } from './gridPage/planPage';
@@ -20,12 +21,11 @@ const englishOnly = (): ReadonlySet<string> => {
 };
 /** They stay as the functions take them. */
 const wordsOfFunctions: ReadonlySet<string> = new Set([
-  'rows',
-  'hills',
-  'beds',
-  'north',
-  'south',
+  ...layouts,
+  ...starts,
   ...flowerTypes,
+  // In Taken as, by which other sheets know a crop.
+  ...cropNames,
 ]);
 const { pane: words, sheets } = spanish;
 
@@ -43,6 +43,8 @@ describe('the page of a browser in Spanish', { timeout: 240_000 }, () => {
     expect(await language()).toBe('es');
     expect(await open.page.title()).toBe(words.title);
     expect((await open.plots.headers()).slice(0, 3)).toEqual(['Parcela', 'Cultivo', 'Disposición']);
+    expect((await open.hands.shown('A8:C8'))[0]).toEqual(['Arroyo 1', 'pepino', 'rows']);
+    expect(await open.page.getByRole('main', { name: words.regions.grid }).count()).toBe(1);
     // Two weeks after the last frost, on 2 May.
     await open.pane.says('16 may 2027');
     expect(open.troubles).toEqual([]);
@@ -64,6 +66,16 @@ describe('the page of a browser in Spanish', { timeout: 240_000 }, () => {
     const left = [...said, ...cells].filter((text) => never.has(text) && !wordsOfFunctions.has(text));
     expect(left).toEqual([]);
     expect(said.length).toBeGreaterThan(300);
+  });
+
+  test('has the garden, as nobody changed it, in English when asked for English, and back', async () => {
+    await open.pane.press(words.language.other);
+    await open.pane.says(/To look at \(\d+\)/);
+    expect((await open.hands.shown('A8:C8'))[0]).toEqual(['Creek 1', 'slicing cucumber', 'rows']);
+    await open.pane.says(english.pane.plan.demo);
+    await open.pane.press(english.pane.language.other);
+    await open.pane.says(/Para revisar \(\d+\)/);
+    expect((await open.hands.shown('A8'))[0]).toEqual(['Arroyo 1']);
   });
 
   test('refuses a wrong figure and takes a right one in Spanish', async () => {

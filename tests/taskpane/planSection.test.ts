@@ -7,7 +7,9 @@ import { HostError, type LiveWorkbook } from '../../src/workbook/port';
 import type { PlanFiles } from '../../src/taskpane/planSection';
 import { paneTools } from '../../src/entries/paneTools';
 import { showPlans } from '../../src/taskpane/showPlans';
+import { plotsTemplate } from '../../src/templates/plots';
 import { english } from '../../src/texts/english';
+import { fillSheets } from '../../src/workbook/fillSheets';
 import { createFakeWorkbook, type FakeWorkbook } from './fakeWorkbook';
 import { fillFake, until } from './openPane';
 
@@ -22,6 +24,7 @@ interface FakeDesk extends Desk {
   /** What `takeOver` opens. */
   kept: FakeWorkbook | null;
   listeners(): number;
+  isUntouched: boolean;
 }
 
 function createFakeDesk(found: Started['found'] = 'nothing'): FakeDesk {
@@ -43,6 +46,7 @@ function createFakeDesk(found: Started['found'] = 'nothing'): FakeDesk {
     shown,
     kept: null,
     aside: null,
+    isUntouched: false,
     countAside: () => (desk.aside === null ? 0 : 1),
     asideText: () => desk.aside?.text ?? '',
     async openAside() {
@@ -53,6 +57,8 @@ function createFakeDesk(found: Started['found'] = 'nothing'): FakeDesk {
     },
     start: async (filling) => ({ workbook: show(await filled(filling)), found }),
     replace: async (filling) => show(await filled(filling)),
+    renewExample: async (filling) => show(await filled(filling)),
+    isExample: () => desk.isUntouched,
     hasBefore: () => before !== null,
     bringBack: async () => show(before ?? createFakeWorkbook()),
     takeOver: async () => desk.kept && show(desk.kept),
@@ -103,6 +109,28 @@ describe('a page that opens and keeps plans', () => {
     expect(said()).toMatch(/Kept in this browser as you type, last at May 2, 2027, 12:30.PM\./);
     expect(desk.shown[0]?.revealed).toMatchObject([{ sheet: 'Plots', row: 0 }]);
     expect((await axe.run(root, { rules: { 'color-contrast': { enabled: false } } })).violations).toEqual([]);
+  });
+
+  it('begins the garden anew where it was left untouched in the other language; another plan stays as it is', async () => {
+    const inSpanish = { ...plotsTemplate, id: 'es.plots', sheet: 'Parcelas' };
+    const start = async () => {
+      const workbook = createFakeWorkbook();
+      await fillSheets(workbook, [{ template: inSpanish, inputs: [{ Plot: 'Arroyo 1' }], form: {} }], '');
+      desk.shown.push(workbook);
+      return { workbook, found: 'kept' } as const;
+    };
+    desk.start = start;
+    await open();
+    expect(root.textContent).toContain(english.pane.language.sheetsInOther);
+    expect(desk.shown).toHaveLength(1);
+
+    desk = createFakeDesk();
+    desk.start = start;
+    desk.isUntouched = true;
+    await open();
+    expect(root.textContent).not.toContain(english.pane.language.sheetsInOther);
+    expect(said()).toContain(plan.demo);
+    expect((await plotsIn(desk.shown[1]))[0]).toBe('Creek 1');
   });
 
   it('says what could not be opened, and nothing where what was kept is there', async () => {

@@ -28,6 +28,7 @@ const pauseMs = 1000;
 export function createDesk(parts: DeskParts): PageDesk {
   const listeners = new Set<() => void>();
   let workbook: BrowserWorkbook | null = null;
+  let isExample = false;
   let before: string | null = null;
   let aside: Kept | null = null;
   let keeping: Keeping = { code: 'noStorage' };
@@ -42,6 +43,7 @@ export function createDesk(parts: DeskParts): PageDesk {
     listeners.forEach((listener) => listener());
   };
   const keptNow = (snapshot: string): Kept => ({ version: snapshotVersion, snapshot, at: parts.now() });
+  const currentNow = (snapshot: string): Kept => ({ ...keptNow(snapshot), ...(isExample && { isExample }) });
 
   async function write(slots: Parameters<SnapshotStore['write']>[0]): Promise<boolean> {
     if (store === null) return false;
@@ -59,15 +61,20 @@ export function createDesk(parts: DeskParts): PageDesk {
     if (timer === undefined || workbook === null) return;
     clearTimeout(timer);
     timer = undefined;
-    void write({ current: keptNow(workbook.snapshot()) });
+    void write({ current: currentNow(workbook.snapshot()) });
   }
 
-  function show(snapshot: string): BrowserWorkbook {
+  function show(snapshot: string, asExample = false): BrowserWorkbook {
     const shown = parts.open(snapshot);
     workbook = shown;
-    stopListening = shown.onMutation(() => {
-      if (store !== null) timer ??= setTimeout(flush, pauseMs);
-    });
+    isExample = asExample;
+    const stops = [
+      shown.onEdit(() => (isExample = false)),
+      shown.onMutation(() => {
+        if (store !== null) timer ??= setTimeout(flush, pauseMs);
+      }),
+    ];
+    stopListening = () => stops.forEach((stop) => stop());
     return shown;
   }
 
@@ -81,26 +88,31 @@ export function createDesk(parts: DeskParts): PageDesk {
     }
   }
 
-  /** What is open becomes the one before. @throws when `next` is no snapshot; then nothing has changed */
-  async function swap(next: string): Promise<BrowserWorkbook> {
+  /**
+   * What is open becomes the one before, unless it `isDropped`.
+   * @throws when `next` is no snapshot; then nothing has changed
+   */
+  async function swap(next: string, asExample = false, isDropped = false): Promise<BrowserWorkbook> {
     readSnapshot(next);
-    const last = workbook?.snapshot() ?? null;
+    const open = workbook?.snapshot() ?? null;
+    const last = isDropped ? null : open;
     clearTimeout(timer);
     timer = undefined;
     stopListening();
     workbook?.dispose();
-    const shown = showOrGoBack(next, last);
+    const shown = showOrGoBack(next, asExample, open);
     if (last !== null) before = last;
-    await write({ current: keptNow(next), ...(last === null ? {} : { before: keptNow(last) }) });
+    await write({ current: currentNow(next), ...(last === null ? {} : { before: keptNow(last) }) });
     return shown;
   }
 
   /** What passes for a workbook can still be too much for the engine. */
-  function showOrGoBack(next: string, last: string | null): BrowserWorkbook {
+  function showOrGoBack(next: string, asExample: boolean, last: string | null): BrowserWorkbook {
+    const wasExample = isExample;
     try {
-      return show(next);
+      return show(next, asExample);
     } catch (cause) {
-      if (last !== null) show(last);
+      if (last !== null) show(last, wasExample);
       throw cause;
     }
   }
@@ -108,7 +120,8 @@ export function createDesk(parts: DeskParts): PageDesk {
   /** @throws when it cannot be read */
   async function open(kept: Kept): Promise<BrowserWorkbook> {
     if (!isOurVersion(kept)) throw new Error(`version ${kept.version}`);
-    return workbook === null ? show(kept.snapshot) : swap(kept.snapshot);
+    const asExample = kept.isExample === true;
+    return workbook === null ? show(kept.snapshot, asExample) : swap(kept.snapshot, asExample);
   }
 
   /** Opens it; null, and the store keeps it aside, when it cannot be read. */
@@ -150,11 +163,13 @@ export function createDesk(parts: DeskParts): PageDesk {
       if (kept !== null && found !== null && store !== null) set({ code: 'kept', at: kept.at });
       if (opened !== null && parts.lock !== null && !isOurs) waitForOther(parts.lock);
       return {
-        workbook: found ?? (await swap(await fill(filling))),
+        workbook: found ?? (await swap(await fill(filling), true)),
         found: kept === null ? 'nothing' : found === null ? 'unreadable' : 'kept',
       };
     },
-    replace: async (filling) => swap(await fill(filling)),
+    replace: async (filling, asExample) => swap(await fill(filling), asExample),
+    renewExample: async (filling) => swap(await fill(filling), true, isExample),
+    isExample: () => isExample,
     hasBefore: () => before !== null,
     bringBack: () => swap(before ?? ''),
     countAside: () => asideOnes(aside).length,
@@ -178,7 +193,7 @@ export function createDesk(parts: DeskParts): PageDesk {
       }
       store = opened;
       const kept = await openKept(await opened.read('current'));
-      if (kept === null) await write({ current: keptNow(workbook?.snapshot() ?? '') });
+      if (kept === null) await write({ current: currentNow(workbook?.snapshot() ?? '') });
       return kept ?? workbook;
     },
     keeping: () => keeping,

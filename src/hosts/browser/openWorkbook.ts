@@ -2,6 +2,7 @@
 import {
   CommandType,
   ICommandService,
+  IUndoRedoService,
   RedoCommand,
   UndoCommand,
   type IRange,
@@ -31,6 +32,8 @@ export interface BrowserWorkbook extends LiveWorkbook {
   redo(): Promise<boolean>;
   /** All of it as a text, from which a workbook can be opened again. What can be undone is not in it. */
   snapshot(): string;
+  /** Somebody did what can be undone; not what the engine does by itself. */
+  onEdit(listener: () => void): () => void;
   /** Anything that a snapshot holds has changed. */
   onMutation(listener: () => void): () => void;
   dispose(): void;
@@ -141,6 +144,14 @@ export function openWorkbook(engine: Engine, hooks: WorkbookHooks): BrowserWorkb
     undo: () => commands.executeCommand(UndoCommand.id),
     redo: () => commands.executeCommand(RedoCommand.id),
     snapshot: () => snapshotWorkbook(engine),
+    onEdit(listener) {
+      const listening = engine.accessor
+        .get(IUndoRedoService)
+        .undoRedoStatus$.subscribe(({ undos, redos }) => {
+          if (undos + redos > 0) listener();
+        });
+      return () => listening.unsubscribe();
+    },
     onMutation(listener) {
       const listening = commands.onCommandExecuted(({ id, type }) => {
         if (type === CommandType.MUTATION && !isCalculationTalk(id)) listener();

@@ -10,6 +10,8 @@ export interface Kept {
   readonly snapshot: string;
   /** In milliseconds since 1970. */
   readonly at: number;
+  /** An example that nobody has changed. */
+  readonly isExample?: boolean;
   /** Of one that is put aside: what was put aside before it. */
   readonly earlier?: Kept;
 }

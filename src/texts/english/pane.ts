@@ -22,6 +22,8 @@ export const pane = {
     notKept:
       'This browser keeps nothing for this page, so the language cannot be chosen. Allow it to keep site data and try again.',
   },
+  /** Names of the two parts of a page of our own. */
+  regions: { grid: 'Workbook', pane: 'Task pane' },
   /** Names the list of links to the sections. */
   parts: 'Parts of this pane',
   /** Until the workbook is there, and when it does not come. */

@@ -20,6 +20,7 @@ export const pane: Translated['pane'] = {
     notKept:
       'Este navegador no guarda nada para esta página, así que no se puede elegir el idioma. Permítale guardar datos del sitio e inténtelo de nuevo.',
   },
+  regions: { grid: 'Libro de trabajo', pane: 'Panel de tareas' },
   parts: 'Partes de este panel',
   opening: {
     waiting: 'Conectando con Excel…',

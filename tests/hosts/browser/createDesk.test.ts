@@ -129,6 +129,38 @@ describe('the desk of a page', () => {
     expect(await textIn(await desk.bringBack())).toBe('two');
   });
 
+  test('knows an example that nobody changed, also on the next visit; another takes its place, and the one before stays', async () => {
+    const first = browser.tab();
+    await first.desk.start(filledWith('example'));
+    expect(first.desk.isExample()).toBe(true);
+    await first.desk.replace(filledWith('a plan'));
+    expect(first.desk.isExample()).toBe(false);
+    await first.desk.replace(filledWith('example'), true);
+    await first.desk.renewExample(filledWith('in other words'));
+    first.close();
+    const { desk } = browser.tab();
+    expect(await textIn((await desk.start(filledWith('no'))).workbook)).toBe('in other words');
+    expect(desk.isExample()).toBe(true);
+    expect(await textIn(await desk.bringBack())).toBe('a plan');
+    expect(desk.isExample()).toBe(false);
+  });
+
+  test('takes an example that somebody changed for a plan, what was undone too, also on the next visit', async () => {
+    const first = browser.tab();
+    const { workbook } = await first.desk.start(filledWith('example'));
+    await put(workbook, 'mine');
+    expect(first.desk.isExample()).toBe(false);
+    await browser.shown[0]?.undo();
+    expect(first.desk.isExample()).toBe(false);
+    // It is not lost even to whoever does not ask.
+    await first.desk.renewExample(filledWith('in other words'));
+    expect(await textIn(await first.desk.bringBack())).toBe('example');
+    first.close();
+    const { desk } = browser.tab();
+    await desk.start(filledWith('no'));
+    expect(desk.isExample()).toBe(false);
+  });
+
   test('changes nothing when what should replace it fails', async () => {
     const { desk } = browser.tab();
     const { workbook } = await desk.start(filledWith('one'));
