@@ -65,7 +65,7 @@ export function createFunctionList(parts: FunctionListParts): FunctionList {
   };
   const show = ({ heading, found }: FoundFunctions): HTMLElement =>
     element(
-      'section',
+      'div',
       {},
       element('h3', {}, heading),
       element('ul', {}, ...found.flatMap((listed) => items.get(listed) ?? [])),

@@ -17,10 +17,12 @@ export function searchedWords(searched: string, ignored = ''): readonly string[]
 /** Whether each of the words begins a word of the text, or is one of them in the plural. */
 export function hasWords(text: string, words: readonly string[]): boolean {
   const parts = partsOf(text);
-  return words.every((word) =>
-    parts.some((part) => part.startsWith(word) || word === `${part}s` || word === `${part}es`),
-  );
+  return words.every((word) => parts.some((part) => part.startsWith(word) || isPlural(word, part)));
 }
+
+/** "bees" is no plural of "be". */
+const isPlural = (word: string, one: string): boolean =>
+  one.length > 2 && (word === `${one}s` || word === `${one}es`);
 
 /** Whether a name that is written as one word has each of the words in it. */
 export function isNamedBy(name: string, words: readonly string[]): boolean {

@@ -26,8 +26,8 @@ describe('the guide in the page', { timeout: 240_000 }, () => {
     const styles = ['taskpane/colours.css', 'entries/functionPages.css'].map((file) =>
       readFileSync(join(source, file), 'utf8'),
     );
-    await open.page.context().route('**/functions/*', (route) => {
-      const name = new URL(route.request().url()).pathname.split('/').at(-1) ?? '';
+    await open.page.context().route('**/functions/**', (route) => {
+      const [, name = ''] = new URL(route.request().url()).pathname.split('/functions/');
       return name === 'pages.css'
         ? route.fulfill({ contentType: 'text/css', body: styles.join('\n') })
         : route.fulfill({ contentType: 'text/html', body: pages[name] ?? 'no such page' });
@@ -79,6 +79,30 @@ describe('the guide in the page', { timeout: 240_000 }, () => {
     await shows('C41', '3630');
   });
 
+  test('what an argument cannot be is said beside its field, and nothing is written', async () => {
+    const spacing = section('Functions').getByLabel('row_spacing');
+    await spacing.fill('eighty');
+    await hands.goTo('D41');
+    await press('Put into the selected cell');
+    await says('Nothing was written. The row spacing is "eighty", which is not a number.');
+    expect(await spacing.getAttribute('aria-invalid')).toBe('true');
+    await spacing.fill('4');
+    await expect.poll(() => spacing.getAttribute('aria-invalid')).toBeNull();
+    await hands.goTo('D41');
+    await press('Put into the selected cell');
+    await shows('D41', '3630');
+  });
+
+  test('by keyboard alone a function is found and opened', async () => {
+    await section('Functions').getByLabel('Search the functions').fill('bees');
+    await open.page.keyboard.press('ArrowDown');
+    await open.page.keyboard.press('Enter');
+    await expect.poll(() => open.page.evaluate('document.activeElement.textContent')).toBe('DATE.COVEROFF');
+    await section('Functions').getByLabel('Search the functions').fill('plants density');
+    await open.page.keyboard.press('Enter');
+    await expect.poll(() => open.page.evaluate('document.activeElement.textContent')).toBe('PLANTS.DENSITY');
+  });
+
   test('its page opens beside the workbook, and leads to the others', async () => {
     const [page] = await Promise.all([
       open.page.context().waitForEvent('page'),
@@ -88,12 +112,24 @@ describe('the guide in the page', { timeout: 240_000 }, () => {
     ]);
     await page.getByRole('heading', { name: 'PLANTS.DENSITY', level: 1 }).waitFor();
     expect(await page.locator('output').first().textContent()).toBe('7260');
+    const formula = (await page.locator('section code').nth(2).textContent()) ?? '';
     await page.setViewportSize({ width: 320, height: 700 });
     expect(await page.evaluate('document.documentElement.scrollWidth')).toBeLessThanOrEqual(320);
     await page.getByRole('link', { name: 'All functions' }).click();
     await page.getByRole('link', { name: 'SEED.NEEDED' }).click();
     await page.getByRole('heading', { name: 'SEED.NEEDED', level: 1 }).waitFor();
+    await page.getByRole('link', { name: 'Esta página en español' }).click();
+    await page.getByText('Semillas que sembrar para una población de plantas').first().waitFor();
+    await page.getByRole('link', { name: 'This page in English' }).click();
+    await page.getByText('Seeds to sow for a stand of plants').first().waitFor();
     await page.close();
+
+    // As the page advises: its formula copied, and pasted into an empty cell.
+    await open.page.bringToFront();
+    await open.page.evaluate((text) => navigator.clipboard.writeText(text), formula);
+    await hands.goTo('B43');
+    await hands.press('Control+v');
+    await shows('B43', '7260');
   });
 
   test('crops stand side by side in a wide pane, one under the other in a narrow one', async () => {

@@ -4,6 +4,7 @@ import { cropNames, flowerTypes } from '../../src/reference/crops';
 import { layouts, starts } from '../../src/templates/plots';
 import { english } from '../../src/texts/english';
 import { spanish } from '../../src/texts/spanish';
+import { functionHelp } from '../../src/texts/spanish/functionHelp';
 import { openPlanPage, type PlanPage } from './gridPage/planPage';
 
 type Tree = string | readonly Tree[] | { readonly [key: string]: Tree };
@@ -66,6 +67,39 @@ describe('the page of a browser in Spanish', { timeout: 240_000 }, () => {
     const left = [...said, ...cells].filter((text) => never.has(text) && !wordsOfFunctions.has(text));
     expect(left).toEqual([]);
     expect(said.length).toBeGreaterThan(300);
+  });
+
+  test('lists the functions in Spanish, found by words with or without accents, and leads to their pages', async () => {
+    await open.pane.press(words.functionList.open);
+    const list = open.page.locator('section', {
+      has: open.page.getByRole('heading', { name: words.functionList.heading, exact: true, level: 2 }),
+    });
+    const { description, parameters } = functionHelp.functions['FLOWER.HIVES'] ?? {};
+    await list.getByLabel(words.functionList.search).fill('ABEJAS colmenas');
+    await list.getByRole('button', { name: /^FLOWER\.HIVES/ }).click();
+    await list.locator('.help', { hasText: parameters?.['area'] ?? 'nothing' }).waitFor();
+    expect(await list.getByText(description ?? 'nothing').count()).toBe(2);
+    expect(
+      await list
+        .getByRole('heading', { name: functionHelp.tasks['Males, females, kept apart'] ?? '' })
+        .count(),
+    ).toBe(1);
+    const page = list.getByRole('link', { name: /FLOWER\.HIVES/ });
+    expect(await page.getAttribute('href')).toBe('functions/es/FLOWER.HIVES.html');
+    await list.getByLabel('area').fill('ochenta');
+    await open.pane.press(words.functionList.put);
+    await open.pane.says(/No se escribió nada\. .*"ochenta"/);
+  });
+
+  test('the grid says in Spanish what a function that is typed is for', async () => {
+    await open.hands.goTo('B60');
+    await open.page.keyboard.type('=CUCURBIT.FLOWER.HI', { delay: 30 });
+    await open.page
+      .getByText(functionHelp.functions['FLOWER.HIVES']?.description ?? 'nothing')
+      .last()
+      .waitFor();
+    await open.hands.press('Escape');
+    await open.hands.press('Escape');
   });
 
   test('has the garden, as nobody changed it, in English when asked for English, and back', async () => {

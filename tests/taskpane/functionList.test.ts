@@ -52,7 +52,7 @@ const itemOf = (pane: OpenPane<LiveWorkbook>, id: string): HTMLElement | undefin
   items(pane).find((item) => item.querySelector('.line-name')?.textContent === id);
 /** What stands under each heading of the list. */
 const groups = (pane: OpenPane<LiveWorkbook>): [heading: string | null, ids: (string | null)[]][] =>
-  [...pane.section('Functions').querySelectorAll('.lines section')].map((group) => [
+  [...pane.section('Functions').querySelectorAll('.lines > div')].map((group) => [
     group.querySelector('h3')?.textContent ?? null,
     [...group.querySelectorAll('.line-name')].map(({ textContent }) => textContent),
   ]);

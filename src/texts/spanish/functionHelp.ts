@@ -111,7 +111,7 @@ export const functionHelp: FunctionTexts = {
       description:
         'Plantas que caben a lo sumo en una superficie de cualquier forma; bordes y esquinas pierden algunas.',
       parameters: {
-        area: 'Superficie, sq ft (sq m); AREA.FROM convierte a ella acres y otras unidades',
+        area: 'Superficie, ft² (m²); AREA.FROM convierte a ella acres y otras unidades',
       },
     },
     'PLANTS.FORYIELD': {
@@ -127,11 +127,11 @@ export const functionHelp: FunctionTexts = {
     },
     'AREA.FROM': {
       description:
-        'Una superficie en acres, hectáreas u otra unidad, como la toman las demás funciones: sq ft (sq m).',
+        'Una superficie en acres, hectáreas u otra unidad, como la toman las demás funciones: ft² (m²).',
       parameters: {
         value: 'Superficie en esa unidad, sobre 0',
         unit: '"sq in", "sq ft", "sq yd", "acre", "sq mi", "sq m", "are", "hectare" o "sq km"',
-        units: 'En qué se convierte: "us" (si falta) sq ft, o "metric" sq m',
+        units: 'En qué se convierte: "us" (si falta) ft², o "metric" m²',
       },
     },
     'ROW.FORPLANTS': {
@@ -141,7 +141,7 @@ export const functionHelp: FunctionTexts = {
     'ROW.INAREA': {
       description: 'Largo de surco en una superficie, todos los surcos juntos.',
       parameters: {
-        area: 'Superficie, sq ft (sq m); AREA.FROM convierte a ella acres y otras unidades',
+        area: 'Superficie, ft² (m²); AREA.FROM convierte a ella acres y otras unidades',
       },
     },
     'ROW.FORDEMAND': {
@@ -197,7 +197,7 @@ export const functionHelp: FunctionTexts = {
       description: 'Sustrato que llena un número de celdas, tal como queda en ellas.',
       parameters: {
         cells: 'Celdas que llenar, enteras, 1 o más',
-        cell_volume: 'Volumen de una celda, cu in (ml), según el fabricante de la bandeja',
+        cell_volume: 'Volumen de una celda, in³ (ml), según el fabricante de la bandeja',
       },
     },
     'SEED.WEIGHT': {
@@ -518,7 +518,7 @@ export const functionHelp: FunctionTexts = {
       description:
         'Colmenas de abejas para un campo; dé 0 por acre al pepino partenocárpico y más a la sandía triploide.',
       parameters: {
-        area: 'Superficie en sq ft (sq m); un acre son 43,560 sq ft',
+        area: 'Superficie en ft² (m²); un acre son 43,560 ft²',
         hives_per_acre: 'Colmenas por acre (por hectárea), 0 o más; si falta, 1 (2.47)',
       },
     },
@@ -634,7 +634,7 @@ export const functionHelp: FunctionTexts = {
       description:
         'Fertilizante para un campo, por la dosis de un nutriente y la fórmula del saco; analice antes el suelo.',
       parameters: {
-        area: 'Superficie en sq ft (sq m); un acre son 43,560 sq ft',
+        area: 'Superficie en ft² (m²); un acre son 43,560 ft²',
         rate: 'Nutriente que quiere: N, P2O5 o K2O, lb por acre (kg por hectárea)',
         grade: 'Fracción de ese nutriente en el fertilizante, como 5% de N en 5-10-10',
       },
@@ -642,7 +642,7 @@ export const functionHelp: FunctionTexts = {
     'SUPPLY.WATER': {
       description: 'Agua que pone una lámina sobre una superficie.',
       parameters: {
-        area: 'Superficie regada, sq ft (sq m); un acre son 43,560 sq ft',
+        area: 'Superficie regada, ft² (m²); un acre son 43,560 ft²',
         depth: 'Lámina de agua, in (mm)',
       },
     },

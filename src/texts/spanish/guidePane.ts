@@ -23,7 +23,7 @@ export const guidePane: Pick<Translated['pane'], 'fetched' | 'functionList' | 'c
     optional: '{name} (se puede omitir)',
     take: 'Tomar la selección',
     fields:
-      'Los campos tienen un ejemplo. Escriba lo suyo, como 85%, 2026-05-02, cucumber o B2; o elija celdas y tómelas.',
+      'Los campos tienen un ejemplo. Escriba lo suyo, como 85%, 2026-05-02, pepino o B2; o elija celdas y tómelas.',
     put: 'Poner en la celda elegida',
     putWhere: 'Elija primero una celda vacía. Lo que hay en una celda nunca se reemplaza.',
     written: '{formula} está ahora en {cell}.',
