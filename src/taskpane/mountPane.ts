@@ -189,6 +189,9 @@ export async function mountPane(
     const inSeedOrder = await attempt(() => findInSeedOrder(workbook));
     const selection = await attempt(() => workbook.selection());
     if (!isOpen) return;
+    const held = document.activeElement;
+    const heading = held?.closest('section')?.querySelector('h2') ?? root.querySelector('h2');
+    const isHeld = root.contains(held);
     if (there !== 'unreadable') sheets.show(there);
     season.show(form);
     system = typeof form === 'object' && form.values[unitsField] === 'metric' ? 'metric' : 'us';
@@ -216,9 +219,9 @@ export async function mountPane(
     working.follow();
     if (selection !== 'unreadable') await findings.showSelected(selection);
     setText(trouble, problems[0] === undefined ? '' : fill(pane.notRead, { problem: problems[0] }));
-    // A button that disappears must not take the focus with it.
-    if (problems.length === 0 && document.activeElement === again) root.querySelector('h2')?.focus();
     again.hidden = problems.length === 0;
+    // What disappears must not take the focus with it.
+    if (isHeld && (held?.isConnected !== true || held.closest('[hidden]') !== null)) heading?.focus();
   };
 
   const stops = [

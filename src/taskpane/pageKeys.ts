@@ -1,19 +1,40 @@
 /** The keys that work on both sides of the page. */
+import { catalogue } from '../texts/catalogue';
+import { fill } from '../texts/fill';
+import { element, setText } from './elements';
+
+const words = catalogue.pane.undone;
 
 /** What the keys are for. */
 export interface KeyedWorkbook {
   /** Gives the keyboard to the grid. */
   takeFocus(): void;
-  undo(): Promise<unknown>;
-  redo(): Promise<unknown>;
+  /** @returns the title of the change; "" for one that has none, null when there was nothing to undo */
+  undo(): Promise<string | null>;
+  redo(): Promise<string | null>;
 }
 
 /**
  * F6 leads from the grid to the pane, to what had the keyboard there last, and back. The grid keeps Tab for its
  * cells, so without it nobody could leave it by keyboard alone. Ctrl+Z and Ctrl+Y (Cmd on a Mac) undo and redo in
- * the workbook also from the pane, where its own changes are made; a text field keeps them for its text.
+ * the workbook also from the pane, where its own changes are made; a text field keeps them for its text. What came of
+ * it is read aloud: it may be on another sheet than the one that is shown.
  */
 export function listenForKeys(pane: HTMLElement, workbook: KeyedWorkbook): void {
+  const spoken = element('p', { role: 'status', class: 'spoken' });
+  // Beside the pane, which is made anew with every plan.
+  pane.after(spoken);
+  const step = async (
+    take: () => Promise<string | null>,
+    { named, typed, none }: StepWords,
+  ): Promise<void> => {
+    // Emptied first: the same words again must be spoken again.
+    setText(spoken, '');
+    const title = await take();
+    setText(spoken, title === null ? none : title === '' ? typed : fill(named, { title }));
+  };
+  const undo = (): Promise<void> => step(workbook.undo, words.undo);
+  const redo = (): Promise<void> => step(workbook.redo, words.redo);
   let last = pane;
   pane.addEventListener('focusin', (event) => {
     if (event.target instanceof HTMLElement) last = event.target;
@@ -25,8 +46,8 @@ export function listenForKeys(pane: HTMLElement, workbook: KeyedWorkbook): void 
     const isWithControl = (event.ctrlKey || event.metaKey) && !event.altKey;
     if (!isInPane || !isWithControl || keepsText(document.activeElement)) return null;
     const key = event.key.toLowerCase();
-    if (key === 'y' || (key === 'z' && event.shiftKey)) return workbook.redo;
-    return key === 'z' ? workbook.undo : null;
+    if (key === 'y' || (key === 'z' && event.shiftKey)) return redo;
+    return key === 'z' ? undo : null;
   };
   // The grid takes keys before they come up to the document.
   document.addEventListener(
@@ -40,6 +61,12 @@ export function listenForKeys(pane: HTMLElement, workbook: KeyedWorkbook): void 
     },
     { capture: true },
   );
+}
+
+interface StepWords {
+  readonly named: string;
+  readonly typed: string;
+  readonly none: string;
 }
 
 /** Whether the element has an undo of its own. */

@@ -99,8 +99,11 @@ export function createPlotList(
       const before = chosen === null ? null : (rows[chosen]?.name ?? null);
       rows = next;
       while (items.length < rows.length) items.push(createItem(items.length));
-      const hadFocus = items.slice(rows.length).some(({ radio }) => radio === document.activeElement);
-      items.length = rows.length;
+      const gone = items.splice(rows.length);
+      const hadFocus = gone.some(({ radio }) => radio === document.activeElement);
+      // Those that stay are not taken out and put back, which would take the focus from them.
+      for (const item of gone) item.element.remove();
+      box.append(...items.slice(box.childElementCount).map((item) => item.element));
       rows.forEach(({ name, details, mark }, index) => {
         const item = items[index];
         if (item === undefined) return;
@@ -108,7 +111,6 @@ export function createPlotList(
         setText(item.details, details);
         setText(item.mark, mark);
       });
-      if (box.childElementCount !== items.length) box.replaceChildren(...items.map((item) => item.element));
       searchField.hidden = rows.length < manyPlots;
       if (searchField.hidden) search.value = '';
       filter();

@@ -2,7 +2,11 @@
 import { beforeEach, expect, test, vi } from 'vitest';
 import { listenForKeys } from '../../src/taskpane/pageKeys';
 
-const workbook = { takeFocus: vi.fn(), undo: vi.fn(async () => true), redo: vi.fn(async () => true) };
+const workbook = {
+  takeFocus: vi.fn(),
+  undo: vi.fn(async (): Promise<string | null> => 'Remove a plot'),
+  redo: vi.fn(async (): Promise<string | null> => 'Remove a plot'),
+};
 document.body.innerHTML =
   '<div id="grid" tabindex="0"></div><main id="pane" tabindex="-1">' +
   '<button></button><input type="text"><input type="date"><textarea></textarea>' +
@@ -51,4 +55,17 @@ test('F6 leads to the grid, and back to what had the keyboard in the pane', () =
   expect(press('select', 'F6')).toBe('takeFocus');
   expect(press('#grid', 'F6')).toBe('takeFocus');
   expect(document.activeElement?.tagName).toBe('SELECT');
+});
+
+test.each([
+  ['z', 'Remove a plot', 'Undone: Remove a plot.'],
+  ['y', 'Remove a plot', 'Done again: Remove a plot.'],
+  ['z', '', 'Undone in the sheets.'],
+  ['y', '', 'Done again in the sheets.'],
+  ['z', null, 'There is nothing to undo.'],
+  ['y', null, 'There is nothing to do again.'],
+])('Ctrl+%s of a change titled %j is read aloud', async (key, title, expected) => {
+  workbook[key === 'z' ? 'undo' : 'redo'].mockResolvedValueOnce(title);
+  press('#pane button', key, { ctrlKey: true });
+  await vi.waitFor(() => expect(document.querySelector('[role=status]')?.textContent).toBe(expected));
 });

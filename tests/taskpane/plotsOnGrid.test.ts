@@ -253,6 +253,33 @@ describe('a plot', () => {
     expect(await whole(0)).toEqual(creek);
   });
 
+  it('keeps the focus where it is when a removal is undone and done again', async () => {
+    choose(1);
+    pane.button('Remove').click();
+    await press('Remove it', '"Hill" was removed.');
+    const held = radios()[1];
+    expect(document.activeElement).toBe(held);
+    await workbook.undo();
+    await until(() => expect(radios()).toHaveLength(3));
+    expect(document.activeElement).toBe(held);
+    await workbook.redo();
+    await until(() => expect(radios()).toHaveLength(2));
+    expect(document.activeElement).toBe(held);
+  });
+
+  it('leaves the focus at the heading when an undo takes the only plot away', async () => {
+    pane.close();
+    pane = await openGridPane([]);
+    workbook = pane.workbook;
+    pane.button('New plot').click();
+    enter(pane.field('Plot'), 'Lane');
+    await press('Put the new plot into the sheet', '"Lane" was added.');
+    radios()[0]?.focus();
+    await workbook.undo();
+    await until(() => expect(radios()).toHaveLength(0));
+    expect(document.activeElement?.textContent).toBe('Plots');
+  });
+
   it('moves no further than the ends, which the buttons show without losing the focus', async () => {
     const barred = (): (string | null)[] =>
       ['Move up', 'Move down'].map((text) => pane.button(text).getAttribute('aria-disabled'));

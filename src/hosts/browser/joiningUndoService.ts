@@ -1,9 +1,13 @@
-import { LocalUndoRedoService, type IMutationInfo, type IUndoRedoItem } from '@univerjs/core';
+import { LocalUndoRedoService, type IMutationInfo, type IUndoRedoItem, type Nullable } from '@univerjs/core';
 
 /** What follows from an action and is undone with it. */
 export interface Consequence {
   readonly redos: readonly IMutationInfo[];
   readonly undos: readonly IMutationInfo[];
+}
+
+export interface TitledStep extends IUndoRedoItem {
+  readonly title: string;
 }
 
 /**
@@ -36,7 +40,21 @@ export class JoiningUndoService extends LocalUndoRedoService {
   }
 
   /** A step that is complete in itself. */
-  pushAlone(item: IUndoRedoItem): void {
-    super.pushUndoRedo(item);
+  pushAlone(step: TitledStep): void {
+    super.pushUndoRedo(step);
   }
+
+  /** What the next undo takes back; "" for what people did in the grid, null when there is nothing. */
+  titleOfUndo(): string | null {
+    return titleOf(this.pitchTopUndoElement());
+  }
+
+  titleOfRedo(): string | null {
+    return titleOf(this.pitchTopRedoElement());
+  }
+}
+
+function titleOf(step: Nullable<IUndoRedoItem | TitledStep>): string | null {
+  if (step == null) return null;
+  return 'title' in step ? step.title : '';
 }

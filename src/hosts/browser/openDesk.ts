@@ -8,9 +8,9 @@ import { tabLock } from './tabLock';
 export interface GridDesk extends PageDesk {
   /** Gives the keyboard to the grid. */
   takeFocus(): void;
-  /** In the workbook that is open. */
-  undo(): Promise<unknown>;
-  redo(): Promise<unknown>;
+  /** In the workbook that is open. @returns what `PageWorkbook` says of it */
+  undo(): Promise<string | null>;
+  redo(): Promise<string | null>;
 }
 
 /** @param name of what is kept, in this browser at this address */
@@ -37,7 +37,7 @@ export function openDesk(options: PageOptions, container: HTMLElement, name: str
   return {
     ...desk,
     takeFocus: () => shown?.takeFocus(),
-    undo: async () => shown?.undo(),
-    redo: async () => shown?.redo(),
+    undo: async () => shown?.undo() ?? null,
+    redo: async () => shown?.redo() ?? null,
   };
 }

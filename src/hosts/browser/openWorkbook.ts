@@ -28,8 +28,9 @@ import { stampOf } from './stamps';
 import { spanOf } from './tables';
 
 export interface BrowserWorkbook extends LiveWorkbook {
-  undo(): Promise<boolean>;
-  redo(): Promise<boolean>;
+  /** @returns the title of the change that was undone; "" for what people did in the grid, null when nothing was */
+  undo(): Promise<string | null>;
+  redo(): Promise<string | null>;
   /** All of it as a text, from which a workbook can be opened again. What can be undone is not in it. */
   snapshot(): string;
   /** Somebody did what can be undone; not what the engine does by itself. */
@@ -141,8 +142,14 @@ export function openWorkbook(engine: Engine, hooks: WorkbookHooks): BrowserWorkb
     },
 
     findFault: (formula) => findFormulaFault(engine.accessor, formula),
-    undo: () => commands.executeCommand(UndoCommand.id),
-    redo: () => commands.executeCommand(RedoCommand.id),
+    undo: async () => {
+      const title = engine.undo.titleOfUndo();
+      return (await commands.executeCommand(UndoCommand.id)) ? title : null;
+    },
+    redo: async () => {
+      const title = engine.undo.titleOfRedo();
+      return (await commands.executeCommand(RedoCommand.id)) ? title : null;
+    },
     snapshot: () => snapshotWorkbook(engine),
     onEdit(listener) {
       const listening = engine.accessor

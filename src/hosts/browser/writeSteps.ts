@@ -27,6 +27,7 @@ export function writeAsOne(
     });
     if (redos.length > 0) {
       engine.undo.pushAlone({
+        title,
         unitID: engine.unitId,
         redoMutations: [...redos],
         undoMutations: [...undos],

@@ -71,6 +71,19 @@ export const pane = {
     movePlot: 'Move a plot',
     removePlot: 'Remove a plot',
   },
+  /** Said of Ctrl+Z and Ctrl+Y; {title} is one of the above. */
+  undone: {
+    undo: {
+      named: 'Undone: {title}.',
+      typed: 'Undone in the sheets.',
+      none: 'There is nothing to undo.',
+    },
+    redo: {
+      named: 'Done again: {title}.',
+      typed: 'Done again in the sheets.',
+      none: 'There is nothing to do again.',
+    },
+  },
   /** Only in a page of our own. */
   plan: {
     heading: 'Your plan',

@@ -63,6 +63,18 @@ export const pane: Translated['pane'] = {
     movePlot: 'Mover una parcela',
     removePlot: 'Quitar una parcela',
   },
+  undone: {
+    undo: {
+      named: 'Deshecho: {title}.',
+      typed: 'Deshecho en las hojas.',
+      none: 'No hay nada que deshacer.',
+    },
+    redo: {
+      named: 'Hecho otra vez: {title}.',
+      typed: 'Hecho otra vez en las hojas.',
+      none: 'No hay nada que hacer otra vez.',
+    },
+  },
   plan: {
     heading: 'Su plan',
     keeping: {

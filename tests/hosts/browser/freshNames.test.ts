@@ -45,7 +45,7 @@ describe('names and tables that come in', () => {
   it('are read afresh when they come a second time', async () => {
     await fill([100, 40]);
     expect(await valuesAt('Plots', 3, 2, 2)).toEqual([200, 80]);
-    expect(await typed.workbook.undo()).toBe(true);
+    expect(await typed.workbook.undo()).toBe(change({}).title);
     await fill([7, 8]);
     expect(await valuesAt('Plots', 3, 2, 2)).toEqual([14, 16]);
     await typed.type('Kitchen', 0, 0, [[{ f: '=SUM(Plots[Twice])' }], [{ f: '=SEASON_YEAR' }]]);

@@ -68,16 +68,18 @@ describe('a change is one undo step', () => {
     }
     for (let round = 0; round < 2; round++) {
       for (const index of [1, 0]) {
-        await typed.workbook.undo();
+        expect(await typed.workbook.undo()).toBe([first, second][index]?.title);
         expect(await whole()).toEqual(states[index]);
       }
       for (const index of [1, 2]) {
-        await typed.workbook.redo();
+        expect(await typed.workbook.redo()).toBe([first, second][index - 1]?.title);
         expect(await whole()).toEqual(states[index]);
       }
     }
-    // Below it lies what was typed before.
-    for (let i = 0; i < 3; i++) await typed.workbook.undo();
+    // Below it lies what was typed before, which has no title.
+    const titles: unknown[] = [];
+    for (let i = 0; i < 4; i++) titles.push(await typed.workbook.undo());
+    expect(titles).toEqual([second.title, first.title, '', null]);
     const read = await typed.workbook.read({ sheet: 'Kitchen', row: 0, column: 0, rows: 1, columns: 2 });
     expect(read.values).toEqual([[null, null]]);
   });
