@@ -20,7 +20,7 @@ export function workingView(working: Working, reveal: Reveal): HTMLElement[] {
   const heading =
     problem === null
       ? pair(linkTo(at, fill(words.shown, { cell: sayCell(at) }), reveal), sayValue(shown, isDate))
-      : pair(linkTo(at, fill(words.asks, problem), reveal), problem.text);
+      : element('p', { class: 'origin' }, linkTo(at, fill(words.asks, problem), reveal), ' ', problem.text);
   return [
     heading,
     ...(another === undefined
