@@ -7,7 +7,7 @@ import { fill } from '../texts/fill';
 import { dayOfSerial, isoOfDay } from '../workbook/serialDate';
 import { sayGround } from './citation';
 import type { CellFault, CellOutcome, FunctionDefinition, Scalar } from './define';
-import { varyInputs } from './varyInputs';
+import { varyInputs, type VariedInput } from './varyInputs';
 import { sayNumber, sayQuantityName, sayUnit } from './wording';
 
 const texts = catalogue;
@@ -38,12 +38,14 @@ export interface CallWorking {
   /** Whether the numbers that it gives are dates. */
   readonly isDate: boolean;
   readonly effects: readonly Effect[];
+  /** Why there are none; null where there are, and for a refusal. */
+  readonly unvaried: 'list' | 'nothing' | null;
 }
 
 /** One input varied alone. */
 export interface Effect {
   readonly name: string;
-  readonly changes: readonly { readonly given: string; readonly answer: string }[];
+  readonly changes: readonly { readonly given: string; readonly step: string; readonly answer: string }[];
   /** Whether the answer is another then. */
   readonly matters: boolean;
 }
@@ -79,21 +81,39 @@ export function explainCall(definition: FunctionDefinition, args: readonly unkno
   const { outcome, entries } = definition.explain(args);
   const isDate = definition.result === 'day';
   const unit = entries.flatMap((entry) => ('step' in entry ? entry.unit : [])).at(-1) ?? 'none';
+  const effects = varyInputs(definition, args).map((varied) => sayEffect(varied, isDate));
   return {
     lines: sayWorking(entries),
     result: sayOutcome(outcome),
     unit: !('error' in outcome) && typeof outcome.value === 'number' ? sayUnit(unit, outcome.value) : '',
     isRefused: 'error' in outcome,
     isDate,
-    effects: varyInputs(definition, args).map(({ name, holds, variations, effect }) => ({
-      name: sayQuantityName(name),
-      matters: effect > 0,
-      changes: variations.map(({ given, answer: then }) => ({
-        given: sayArgument(given, holds === 'date'),
-        answer: 'refused' in then ? then.refused : sayValue(then.value, isDate),
-      })),
+    effects,
+    unvaried:
+      'error' in outcome || effects.length > 0 ? null : Array.isArray(outcome.value) ? 'list' : 'nothing',
+  };
+}
+
+function sayEffect({ name, holds, isWhole, variations, effect }: VariedInput, isDate: boolean): Effect {
+  return {
+    name: sayQuantityName(name),
+    matters: effect > 0,
+    changes: variations.map(({ given, step, share, answer }) => ({
+      given: sayArgument(given, holds === 'date'),
+      step: sayVariedBy(step, share, holds === 'date' ? 'days' : isWhole ? 'whole' : 'share'),
+      answer: 'refused' in answer ? answer.refused : sayValue(answer.value, isDate),
     })),
   };
+}
+
+/** Two digits of a share are enough. */
+function sayVariedBy(step: number, share: number | null, kind: 'days' | 'whole' | 'share'): string {
+  const signed = (value: number): string => (value < 0 ? '' : '+') + sayNumber(value);
+  const percent = signed(Number((100 * (share ?? 0)).toPrecision(2)));
+  return fill(texts.working.variedBy[share === null && kind !== 'days' ? 'one' : kind], {
+    step: signed(step),
+    percent,
+  });
 }
 
 /** What was put in, in the order of the parameters; "" for what is left out. */

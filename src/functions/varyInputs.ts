@@ -1,4 +1,7 @@
-/** What an answer becomes when one input alone is a little different, for each input that is a number or a date, defaults among them. */
+/**
+ * What an answer becomes when one input alone is a little different, for each input that is a number or a date, defaults
+ * among them: all by the same share, so that their effects can be set against one another.
+ */
 import { CalcError, type Problem } from '../calc/errors';
 import { daysPerWeek } from '../calc/units/units';
 import type { Quantity } from '../calc/working';
@@ -11,6 +14,10 @@ const part = 0.1;
 export interface Variation {
   /** Serial for a date. */
   readonly given: number;
+  /** How far that is from what was given: days for a date. */
+  readonly step: number;
+  /** The step as a share of what was given; null for a date, a year and from 0, of which there is none. */
+  readonly share: number | null;
   /** The answer then; the refusal where there is none. */
   readonly answer: { readonly value: Scalar } | { readonly refused: string };
 }
@@ -18,9 +25,13 @@ export interface Variation {
 export interface VariedInput {
   readonly name: string;
   readonly holds: 'number' | 'date';
+  readonly isWhole: boolean;
   /** One or two: more, then less. */
   readonly variations: readonly Variation[];
-  /** How far the answer moves at most, in its own unit; 1 for another word, Infinity for a refusal. */
+  /**
+   * How far the answer moves at most, in its own unit, reckoned for a tenth where whole steps are more or less than that;
+   * 1 for another word, Infinity for a refusal.
+   */
   readonly effect: number;
 }
 
@@ -43,15 +54,28 @@ export function varyInputs(definition: FunctionDefinition, args: readonly unknow
     const withOther = (other: number): unknown[] =>
       definition.parameters.map((_, i) => (i === index ? other : args[i]));
     const attempt: Attempt = (other) => problemWith(definition, withOther(other));
-    const variations = othersNear(given, holds, name, attempt).map((other): Variation => {
+    const isPoint = holds === 'date' || isYear(name);
+    const isWhole = !isPoint && attempt(given + 0.5)?.code === 'notWhole';
+    const usual = holds === 'date' ? daysPerWeek : isPoint ? 1 : Math.abs(given) * part;
+    const wanted = isWhole ? Math.max(1, Math.round(usual)) : usual;
+    const variations = othersNear(given, wanted, isWhole, name, attempt).map((other): Variation => {
+      const step = other - given;
+      const share = isPoint || given === 0 ? null : step / Math.abs(given);
       const outcome = definition.run(withOther(other));
-      if ('error' in outcome) return { given: other, answer: { refused: outcome.message } };
-      return { given: other, answer: { value: outcome.value as Scalar } };
+      const answer = 'error' in outcome ? { refused: outcome.message } : { value: outcome.value as Scalar };
+      return { given: other, step, share, answer };
     });
-    const effect = Math.max(...variations.map((variation) => distance(base, variation.answer)));
-    return variations.length === 0 ? [] : [{ name, holds, variations, effect }];
+    // A step cut short by a limit is not drawn out: rounding would be drawn out with it.
+    const scale = isWhole && given !== 0 ? usual / wanted : 1;
+    const effect = scale * Math.max(...variations.map(({ answer: then }) => distance(base, then)));
+    return variations.length === 0 ? [] : [{ name, holds, isWhole, variations, effect }];
   });
   return varied.sort((one, other) => (one.effect === other.effect ? 0 : other.effect - one.effect));
+}
+
+/** A year is a point in time, like a date: a tenth of it means nothing. */
+function isYear(name: string): boolean {
+  return name === 'year' || name.startsWith('year_');
 }
 
 /** The one number that is given, null for none. What cannot be read is refused by the function itself. */
@@ -80,17 +104,15 @@ function problemWith(definition: FunctionDefinition, args: readonly unknown[]): 
   }
 }
 
-/** A week for a date, one for what must be whole, else a tenth, and no further than the function lets it. */
-function othersNear(given: number, holds: 'number' | 'date', name: string, attempt: Attempt): number[] {
-  const isDate = holds === 'date';
-  const isCount = !isDate && attempt(given + 0.5)?.code === 'notWhole';
-  const step = isDate ? daysPerWeek : isCount ? 1 : Math.abs(given) * part;
+/** A step more and less, and no further than the function lets it. */
+function othersNear(given: number, step: number, isWhole: boolean, name: string, attempt: Attempt): number[] {
   const others = [given + step, given - step].flatMap((other) => {
     const problem = attempt(other);
     if (problem === null || !('name' in problem) || problem.name !== name) return other;
-    const limit = isCount ? null : limitBetween(problem, given, other);
+    const limit = limitBetween(problem, given, other);
     if (limit === null) return [];
-    return attempt(limit) === null ? limit : (given + limit) / 2;
+    if (attempt(limit) === null) return limit;
+    return isWhole ? [] : (given + limit) / 2;
   });
   return others.filter((other) => other !== given);
 }

@@ -2,7 +2,7 @@
 import { addressOf, type NamedCells } from '../workbook/formulaCells';
 import { dayOfIso, dayOfSerial, isoOfDay } from '../workbook/serialDate';
 import { isCellError, type Area, type ReadValue } from '../workbook/port';
-import type { CallWorking, Effect, WorkingLine } from '../functions/explain';
+import type { CallWorking, WorkingLine } from '../functions/explain';
 import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
 import { element } from './elements';
@@ -20,7 +20,7 @@ export function workingView(working: Working, reveal: Reveal): HTMLElement[] {
   const heading =
     problem === null
       ? pair(linkTo(at, fill(words.shown, { cell: sayCell(at) }), reveal), sayValue(shown, isDate))
-      : pair(linkTo(at, fill(words.asks, problem), reveal), problem.text);
+      : element('p', { class: 'origin' }, linkTo(at, fill(words.asks, problem), reveal), ' ', problem.text);
   return [
     heading,
     ...(another === undefined
@@ -70,7 +70,7 @@ function callParts({ sentence, inputs, working }: ExplainedCall, reveal: Reveal)
     const rows = inputs.map((input) => inputView(input, reveal));
     parts.push(element('h4', {}, words.inputs.heading), element('ul', { class: 'inputs' }, ...rows));
   }
-  if (working !== null) parts.push(...stepsView(working), ...effectsView(working.effects));
+  if (working !== null) parts.push(...stepsView(working), ...effectsView(working));
   return parts;
 }
 
@@ -143,7 +143,9 @@ function stepView({ title, formula, numbersPutIn, result, unit, rounding }: Work
   );
 }
 
-function effectsView(effects: readonly Effect[]): HTMLElement[] {
+function effectsView({ effects, unvaried }: CallWorking): HTMLElement[] {
+  const heading = element('h4', {}, words.effects.heading);
+  if (unvaried !== null) return [heading, element('p', { class: 'help' }, words.effects.unvaried[unvaried])];
   if (effects.length === 0) return [];
   const same = effects.filter(({ matters }) => !matters);
   const rows = effects
@@ -152,10 +154,7 @@ function effectsView(effects: readonly Effect[]): HTMLElement[] {
       const said = changes.map((change) => fill(words.effects.change, change));
       return element('li', {}, name, ...said.map((each) => element('span', { class: 'change' }, each)));
     });
-  const parts: HTMLElement[] = [
-    element('h4', {}, words.effects.heading),
-    element('p', { class: 'help' }, words.effects.lead),
-  ];
+  const parts: HTMLElement[] = [heading, element('p', { class: 'help' }, words.effects.lead)];
   if (rows.length > 0) parts.push(element('ol', { class: 'steps' }, ...rows));
   if (same.length > 0) {
     parts.push(element('p', { class: 'help' }, words.effects.nothing), list(same.map(({ name }) => name)));

@@ -516,5 +516,6 @@ export const english = {
     source: 'source',
     cells: '{rows} {rows|row|rows} by {columns} {columns|column|columns}',
     noSteps: 'This is looked up, not calculated: there are no steps.',
+    variedBy: { share: '{percent}%', whole: '{step}, {percent}%', one: '{step}', days: '{step} days' },
   },
 } as const;

@@ -516,5 +516,6 @@ export const spanish: Translated = {
     source: 'fuente',
     cells: '{rows} {rows|fila|filas} por {columns} {columns|columna|columnas}',
     noSteps: 'Esto se consulta, no se calcula: no hay pasos.',
+    variedBy: { share: '{percent}%', whole: '{step}, {percent}%', one: '{step}', days: '{step} días' },
   },
 };

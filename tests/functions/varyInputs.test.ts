@@ -37,9 +37,17 @@ describe('each input alone, the one that matters most first', () => {
     ]);
   });
 
-  test('a count by one, a share by a tenth and no further than 1 (on average plants / germination, rounded up)', () => {
-    // 100 / 0.95 = 105.3; 101 / 0.95 = 106.3; 99 / 0.95 = 104.2; 100 / 1; 100 / 0.855 = 116.96.
+  test('a count by a whole tenth, a share by a tenth and no further than 1 (plants / germination, rounded up)', () => {
+    // 100 / 0.95 = 105.3; 110 / 0.95 = 115.8; 90 / 0.95 = 94.7; 100 / 1; 100 / 0.855 = 116.96.
     expect(varied('SEED.NEEDED', 100, 0.95)).toEqual([
+      {
+        name: 'plants',
+        effect: 11,
+        to: [
+          [110, 116],
+          [90, 95],
+        ],
+      },
       {
         name: 'germination',
         effect: 11,
@@ -50,12 +58,38 @@ describe('each input alone, the one that matters most first', () => {
       },
       // Left out, it is 1: 100 / (0.95 x 0.9) = 116.96.
       { name: 'field_emergence', effect: 11, to: [[0.9, 117]] },
+    ]);
+  });
+
+  test('a whole step of more than a tenth counts for what a tenth of it does', () => {
+    // 3 / 0.5 = 6; a plant more is 33 % and needs 2 seeds more, of which a tenth is 0.6; 3 / 0.45 = 6.7, rounded up 7.
+    const [first, ...others] = varyInputs(definitionOf('SEED.NEEDED'), [3, 0.5, 1]);
+    expect([first?.name, first?.effect]).toEqual(['germination', 1]);
+    const plants = others.find(({ name }) => name === 'plants');
+    expect(plants?.effect).toBeCloseTo(0.6, 9);
+    expect(plants?.variations.map(({ given, step, share }) => [given, step, share])).toEqual([
+      [4, 1, expect.closeTo(1 / 3, 9)],
+      [2, -1, expect.closeTo(-1 / 3, 9)],
+    ]);
+  });
+
+  test('a year by one: a tenth of it means nothing', () => {
+    // Packed in 2024 and kept for 5 years: at the start of 2027 2 are left.
+    expect(varied('SEED.STORAGELEFT', 'cucumber', 2024, 2027)).toEqual([
       {
-        name: 'plants',
+        name: 'year_packed',
         effect: 1,
         to: [
-          [101, 107],
-          [99, 105],
+          [2025, 3],
+          [2023, 1],
+        ],
+      },
+      {
+        name: 'year',
+        effect: 1,
+        to: [
+          [2028, 1],
+          [2026, 3],
         ],
       },
     ]);
@@ -122,8 +156,8 @@ describe('a call in words', () => {
       name: 'row spacing',
       matters: true,
       changes: [
-        { given: '2.2', answer: '6600' },
-        { given: '1.8', answer: '8066.67' },
+        { given: '2.2', step: '+10%', answer: '6600' },
+        { given: '1.8', step: '-10%', answer: '8066.67' },
       ],
     });
   });
@@ -136,9 +170,23 @@ describe('a call in words', () => {
     expect([result, unit]).toEqual(['2026-05-16', '']);
     expect(effects.map(({ name }) => name)).toEqual(['last frost', 'number of days after the last frost']);
     expect(effects[0]?.changes).toEqual([
-      { given: '2026-05-09', answer: '2026-05-23' },
-      { given: '2026-04-25', answer: '2026-05-09' },
+      { given: '2026-05-09', step: '+7 days', answer: '2026-05-23' },
+      { given: '2026-04-25', step: '-7 days', answer: '2026-05-09' },
     ]);
+    // The function takes parts of a day: 14 days and a tenth of them.
+    expect(effects[1]?.changes.map(({ given, step }) => [given, step])).toEqual([
+      ['15.4', '+10%'],
+      ['12.6', '-10%'],
+    ]);
+  });
+
+  test('what has no number to vary says why', () => {
+    expect(explainCall(definitionOf('CROP.LIST'), [])).toMatchObject({ effects: [], unvaried: 'list' });
+    expect(explainCall(definitionOf('CROP.NAME'), ['zucchini'])).toMatchObject({
+      effects: [],
+      unvaried: 'nothing',
+    });
+    expect(explainCall(definitionOf('PLANTS.DENSITY'), [2, 36]).unvaried).toBeNull();
   });
 
   test('a refusal is the answer, with the steps before it', () => {
@@ -146,6 +194,7 @@ describe('a call in words', () => {
       isRefused: true,
       result: expect.stringContaining('85%'),
       effects: [],
+      unvaried: null,
     });
   });
 

@@ -189,7 +189,7 @@ describe('a line of a homework', () => {
     // 1 / 0.05 is 20 flowers to a female one, 19 of them male.
     await until(() => expect(content()).toContain('19'));
     expect(status()).toBe('Working of 17-1');
-    expect(content()).toContain(`Problem 17-1${given.value[0]?.text}FLOWER.MALESPERFEMALE`);
+    expect(content()).toContain(`Problem 17-1 ${given.value[0]?.text}FLOWER.MALESPERFEMALE`);
     expect(content()).toContain('0.05Homework');
     expect(offered('17-1')).toBeUndefined();
     expect(document.activeElement).toBe(section().querySelector('.working'));

@@ -32,6 +32,22 @@ test('a date is shown as the grid shows it; days between dates and other numbers
   expect(said(46_502, 'DATE.SETOUT', [frost], false)).toBe('Plots K8 shows46502');
 });
 
+test('each change is said with its step; what cannot be varied says so in words', () => {
+  const parts = (id: string, args: readonly unknown[]): string => {
+    const call = { id, isAsked: true, sentence: null, inputs: [], working: functionTools.explain(id, args) };
+    const at = { sheet: 'Plots', row: 7, column: 10, rows: 1, columns: 1 };
+    const same = { at, problem: null, tellsAnswer: false, shown: null, another: undefined, notFollowed: [] };
+    return workingView({ ...same, calls: [call] }, () => undefined)[1]?.textContent ?? '';
+  };
+  // 3 / 0.5 = 6; 4 / 0.5 = 8.
+  expect(parts('SEED.NEEDED', [3, 0.5])).toContain('4 (+1, +33%) gives 8');
+  expect(parts('CROP.LIST', [])).toContain('What would change it mostThe answer is a list');
+  expect(parts('CROP.NAME', ['zucchini'])).toContain(
+    'What would change it mostThere is no number and no date',
+  );
+  expect(parts('SEED.NEEDED', ['many', 0.5])).not.toContain('What would change it most');
+});
+
 test('a list of one date is a date too', () => {
   const args = [serial('2027-05-09'), serial('2027-05-10'), 14];
   expect(functionTools.explain('DATE.SUCCESSION', args)?.result).toBe('2027-05-09');

@@ -55,8 +55,12 @@ export const workingPane = {
     sources: { heading: 'Source' },
     effects: {
       heading: 'What would change it most',
-      lead: 'Each input alone a tenth more and less, whole numbers by one, dates by a week; shares no further than they may go.',
-      change: '{given} gives {answer}',
+      lead: 'Each input alone a tenth more and less, whole numbers by the nearest whole step, years by one, dates by a week, and none further than it may go. The order is by what a tenth does; of dates and years, by what their step does.',
+      change: '{given} ({step}) gives {answer}',
+      unvaried: {
+        list: 'The answer is a list: what would change a list is not worked out here.',
+        nothing: 'There is no number and no date among the inputs that could be a little more or less.',
+      },
       nothing: 'It would stay the same with a little more or less of:',
     },
     notFollowed: {

@@ -54,8 +54,12 @@ export const workingPane: Pick<Translated['pane'], 'working'> = {
     sources: { heading: 'Fuente' },
     effects: {
       heading: 'Qué lo cambiaría más',
-      lead: 'Cada dato por sí solo un décimo más y menos, los enteros en uno, las fechas en una semana; las fracciones no más allá de lo que pueden.',
-      change: '{given} da {answer}',
+      lead: 'Cada dato por sí solo un décimo más y menos, los enteros en el paso entero más cercano, los años en uno, las fechas en una semana, y ninguno más allá de lo que puede. El orden es por lo que hace un décimo; en fechas y años, por lo que hace su paso.',
+      change: '{given} ({step}) da {answer}',
+      unvaried: {
+        list: 'La respuesta es una lista: lo que cambiaría una lista no se calcula aquí.',
+        nothing: 'No hay entre los datos ningún número ni fecha que pueda ser un poco mayor o menor.',
+      },
       nothing: 'Quedaría igual con un poco más o menos de:',
     },
     notFollowed: {
