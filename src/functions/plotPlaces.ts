@@ -25,7 +25,7 @@ export interface PlotAsked {
 }
 
 /** Beyond it a picture draws rows as lines: judgement. */
-const mostMarks = 3000;
+const mostMarks = 10_000;
 
 type Cells = PlotAsked['cells'];
 const cell = (cells: Cells, name: string): number => number(name).read(cells[name]);

@@ -1,35 +1,42 @@
 /** A plot from above, to scale: every plant a mark, pollenizers told by shape, size and lightness. */
 import { catalogue } from '../texts/catalogue';
 import type { Drawing, Frame } from './drawSvg';
+import { layPlot, room, type Laid } from './layPlot';
 import { breakLines, sizes, textPx } from './lettering';
-import { bedsOf, betweenRows, nearestPlants, placesOf, plantsOf, type PlotPicture } from './plotPicture';
+import {
+  bedsOf,
+  betweenRows,
+  isOn,
+  nearestPlants,
+  placesOf,
+  plantsOf,
+  type Ground,
+  type PlotPicture,
+} from './plotPicture';
 import { roundLength, sayLength } from './sayLength';
 import { listMeasures, measuresAcross, measuresAlong, sayPlants, saySize, titleOf } from './sayPlot';
 import { box, diamond, disc, group, px, span, textAt, type Point } from './svgParts';
 
 const words = catalogue.plotPictures;
 
-/** Of the plot. */
-const mostHeightPx = 320;
-/** For what stands around it. */
-const room = { above: 26, below: 24, scale: 26, key: 20, left: 30, right: 22 };
-/** Of a plant's mark, by the share that it takes of the way to the next. */
-const marks = { share: 0.38, leastPx: 0.6, mostPx: 6, inKeyPx: 4 };
-/** Of a pollenizer's. */
+/** Of a plant's mark, by the share of the way to the next: two pollenizers side by side part. */
+const marks = { share: 0.3, leastPx: 0.6, mostPx: 6, inKeyPx: 4 };
+/** A pollenizer's. */
 const larger = 1.5;
-const leastPollenizerPx = 1.2;
 
 export function drawPlot(plot: PlotPicture, frame: Frame): Drawing {
   const { widthPx, colours } = frame;
   const title = titleOf(plot);
-  const sentences = sayPlants(plot);
+  const laid = layPlot(plot, widthPx);
+  const sentences = sayPlants(plot, laid.corner?.ground ?? null);
   const heading = [
     ...breakLines(title, sizes.title, widthPx).map((text) => ({ text, size: sizes.title, bold: true })),
     ...breakLines(sentences.join(' '), sizes.text, widthPx).map((text) => ({ text })),
   ];
   const top = sizes.edge + heading.length * sizes.line + room.above;
-  const paper = layPaper(plot, top, widthPx);
-  const underPlot = paper.bottom + room.below + room.scale;
+  const whole = paperOf(laid.whole, top, '');
+  const corner = laid.corner === null ? null : paperOf(laid.corner, top, 'corner-');
+  const underPlot = Math.max(whole.bottom + room.below, corner?.bottom ?? 0) + room.scale;
   const hasKey = plot.spread !== null && plot.pollenizers > 0;
   const heightPx = Math.ceil(underPlot + (hasKey ? room.key : 0) + sizes.edge);
   const svg = [
@@ -41,11 +48,12 @@ export function drawPlot(plot: PlotPicture, frame: Frame): Drawing {
         ...look,
       }),
     ),
-    ...drawGround(plot, paper, frame),
-    ...(plot.spread === null ? drawRows(plot, paper, frame) : drawPlants(plot, plot.spread, paper, frame)),
-    ...drawMeasures(plot, paper, frame),
-    ...drawScale(plot, paper, frame),
-    ...(hasKey ? drawKey([paper.left, underPlot + 8], frame) : []),
+    ...drawGround(plot, whole, frame),
+    ...(plot.spread === null ? drawRows(plot, whole, frame) : drawPlants(plot, plot.spread, whole, frame)),
+    ...(corner === null ? [] : drawCorner(plot, whole, corner, frame)),
+    ...drawMeasures(plot, whole, frame),
+    ...drawScale(plot, whole, room.below, frame),
+    ...(hasKey ? drawKey([whole.left, underPlot + 8], frame) : []),
     '</svg>',
   ].join('');
   return {
@@ -59,76 +67,100 @@ export function drawPlot(plot: PlotPicture, frame: Frame): Drawing {
   };
 }
 
-/** The plot on the picture, in pixels. */
+/** Ground on the picture, in pixels. */
 interface Paper {
+  readonly ground: Ground;
   readonly left: number;
   readonly top: number;
   readonly right: number;
   readonly bottom: number;
   /** Pixels of a foot or metre. */
   readonly scale: number;
+  /** Before the name of what is drawn there. */
+  readonly part: string;
   at(along: number, across: number): Point;
 }
 
-function layPaper(plot: PlotPicture, top: number, widthPx: number): Paper {
-  const { left } = room;
-  const labels = measuresAcross(plot).map(({ label }) => textPx(label));
-  const across = widthPx - left - room.right - Math.max(0, ...labels);
-  const scale = Math.min(across / plot.length, mostHeightPx / plot.width);
+function paperOf({ ground, scale, left, down }: Laid, under: number, part: string): Paper {
+  const { from, to } = ground;
+  const top = under + down;
   return {
+    ground,
     left,
     top,
-    right: left + plot.length * scale,
-    bottom: top + plot.width * scale,
+    right: left + (to.along - from.along) * scale,
+    bottom: top + (to.across - from.across) * scale,
     scale,
-    at: (along, toSide) => [left + along * scale, top + toSide * scale],
+    part,
+    at: (along, across) => [left + (along - from.along) * scale, top + (across - from.across) * scale],
   };
 }
 
-/** The plot's edge, its beds and its hills. */
+/** The edge, the beds and the hills. */
 function drawGround(plot: PlotPicture, paper: Paper, { colours }: Frame): string[] {
-  const { left, right, top, bottom, scale, at } = paper;
-  const width = right - left;
+  const { ground, left, right, top, bottom, scale, part, at } = paper;
+  const { from, to } = ground;
   const hill = plot.layout.kind === 'hills' ? plot.layout.hill : null;
+  const beds = bedsOf(plot)
+    .map((bed) => ({ from: Math.max(bed.from, from.across), to: Math.min(bed.to, to.across) }))
+    .filter((bed) => bed.from < bed.to);
+  const places = hill === null ? [] : placesOf(plot).filter((place) => isOn(ground, place));
   return [
     group(
-      'beds',
+      `${part}beds`,
       `fill="${colours.faint}"`,
-      bedsOf(plot).map(({ from, to }) => box(at(0, from), [width, (to - from) * scale], '')),
+      beds.map((bed) => box(at(from.along, bed.from), [right - left, (bed.to - bed.from) * scale], '')),
     ),
     group(
-      'hills',
+      `${part}hills`,
       `fill="${colours.faint}"`,
-      hill === null
-        ? []
-        : placesOf(plot).map(({ along, across }) => disc(at(along, across), hill.radius * scale)),
+      places.map(({ along, across }) => disc(at(along, across), (hill?.radius ?? 0) * scale)),
     ),
-    box([left, top], [width, bottom - top], `data-part="plot" fill="none" stroke="${colours.soft}"`),
+    box(
+      [left, top],
+      [right - left, bottom - top],
+      `data-part="${part}plot" fill="none" stroke="${colours.soft}"`,
+    ),
   ];
 }
 
 function drawPlants(
   plot: PlotPicture,
   spread: readonly number[],
-  { scale, at }: Paper,
+  { ground, scale, part, at }: Paper,
   { colours }: Frame,
 ): string[] {
   const radius = Math.min(Math.max(nearestPlants(plot) * scale * marks.share, marks.leastPx), marks.mostPx);
   const pollenizers = new Set(spread);
-  const points = plantsOf(plot).map(({ along, across }) => at(along, across));
+  const plants = plantsOf(plot)
+    .map((spot, i) => ({ spot, isPollenizer: pollenizers.has(i) }))
+    .filter(({ spot }) => isOn(ground, spot))
+    .map(({ spot: { along, across }, isPollenizer }) => ({ point: at(along, across), isPollenizer }));
   return [
     group(
-      'plants',
+      `${part}plants`,
       `fill="${colours.soft}"`,
-      points.filter((_, i) => !pollenizers.has(i)).map((point) => disc(point, radius)),
+      plants.filter(({ isPollenizer }) => !isPollenizer).map(({ point }) => disc(point, radius)),
     ),
     group(
-      'pollenizers',
+      `${part}pollenizers`,
       `fill="${colours.text}"`,
-      points
-        .filter((_, i) => pollenizers.has(i))
-        .map((point) => diamond(point, Math.max(radius * larger, leastPollenizerPx))),
+      plants.filter(({ isPollenizer }) => isPollenizer).map(({ point }) => diamond(point, radius * larger)),
     ),
+  ];
+}
+
+/** The corner to its own scale, and its edge on the whole. */
+function drawCorner(plot: PlotPicture, whole: Paper, corner: Paper, frame: Frame): string[] {
+  const { from, to } = corner.ground;
+  const [[x1, y1], [x2, y2]] = [whole.at(from.along, from.across), whole.at(to.along, to.across)];
+  const look = `data-part="corner" fill="none" stroke="${frame.colours.text}"`;
+  return [
+    ...drawGround(plot, corner, frame),
+    ...drawPlants(plot, plot.spread ?? [], corner, frame),
+    box([corner.left, corner.top], [corner.right - corner.left, corner.bottom - corner.top], look),
+    box([x1, y1], [x2 - x1, y2 - y1], look),
+    ...drawScale(plot, corner, 0, frame),
   ];
 }
 
@@ -181,11 +213,16 @@ function drawMeasures(
 }
 
 /** About a fifth of the picture. */
-function drawScale(plot: PlotPicture, { left, bottom, scale }: Paper, { colours, widthPx }: Frame): string[] {
+function drawScale(
+  plot: PlotPicture,
+  { left, bottom, scale, part }: Paper,
+  below: number,
+  { colours, widthPx }: Frame,
+): string[] {
   const length = roundLength(widthPx / 5 / scale, plot.units);
-  const y = bottom + room.below + 8;
+  const y = bottom + below + 8;
   return [
-    box([left, y], [length * scale, 5], `data-part="scale" fill="${colours.text}"`),
+    box([left, y], [length * scale, 5], `data-part="${part}scale" fill="${colours.text}"`),
     textAt(sayLength(length, plot.units), [left + length * scale + 6, y + 7], { fill: colours.text }),
   ];
 }

@@ -91,6 +91,51 @@ export function nearestPlants(plot: PlotPicture): number {
   return Math.min(plot.rows[0]?.along.apart ?? Infinity, betweenRows(plot), inHill);
 }
 
+/** What of a plot is drawn [ft or m]. */
+export interface Ground {
+  readonly from: Spot;
+  readonly to: Spot;
+}
+
+/** The ground of the first plants or hills of the first rows. */
+export interface Corner extends Ground {
+  readonly rows: number;
+  readonly inRow: number;
+}
+
+/** As much of the corner where rows begin as goes into that, at least a plant or hill. */
+export function cornerOf(plot: PlotPicture, most: Spot): Corner {
+  const { first, apart, count } = plot.rows[0]?.along ?? { first: 0, apart: 0, count: 0 };
+  const places = Array.from({ length: count }, (_, i) => first + i * apart);
+  const rows = plot.rows.map(({ across }) => across);
+  const along = firstOf(places, apart, most.along, plot.length);
+  const across = firstOf(rows, betweenRows(plot), most.across, plot.width);
+  return {
+    from: { along: along.from, across: across.from },
+    to: { along: along.to, across: across.to },
+    rows: across.count,
+    inRow: along.count,
+  };
+}
+
+/** The first of things in a line, with the ground around each, up to the line's end. */
+function firstOf(
+  places: readonly number[],
+  apart: number,
+  most: number,
+  end: number,
+): { readonly from: number; readonly to: number; readonly count: number } {
+  const around = Math.min(apart, most) / 2;
+  const from = Math.max(0, (places[0] ?? 0) - around);
+  const count = Math.max(1, places.filter((place) => place + around - from <= most).length);
+  return { from, to: Math.min(end, (places[count - 1] ?? 0) + around), count };
+}
+
+/** Whether it lies there. */
+export function isOn({ from, to }: Ground, { along, across }: Spot): boolean {
+  return along >= from.along && along <= to.along && across >= from.across && across <= to.across;
+}
+
 /** The beds, from edge to edge across the plot; none in other layouts. */
 export function bedsOf({ layout }: PlotPicture): { readonly from: number; readonly to: number }[] {
   if (layout.kind !== 'beds') return [];

@@ -1,7 +1,7 @@
 /** The picture of a plot in words and figures. */
 import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
-import type { PlotPicture } from './plotPicture';
+import type { Corner, PlotPicture } from './plotPicture';
 import { sayCount, sayLength, saySpacing } from './sayLength';
 
 const words = catalogue.plotPictures;
@@ -22,17 +22,24 @@ export function saySize({ length, width, units }: PlotPicture): string {
   return fill(words.size, { length: sayLength(length, units), width: sayLength(width, units) });
 }
 
-/** Whole sentences. */
-export function sayPlants(plot: PlotPicture): string[] {
+/** Whole sentences. @param corner that is enlarged */
+export function sayPlants(plot: PlotPicture, corner: Corner | null): string[] {
   const { plants, typedPlants, pollenizers, spread } = plot;
+  const sentence = spread === null ? words.pollenizersNotShown : words.pollenizers;
   return [
     sayLayout(plot),
     ...(pollenizers === 0
       ? []
-      : [fill(words.pollenizers, { count: pollenizers, pollenizers: sayCount(pollenizers) })]),
+      : [fill(sentence, { count: pollenizers, pollenizers: sayCount(pollenizers) })]),
+    ...(corner === null ? [] : [sayCorner(plot, corner)]),
     ...(spread === null ? [fill(words.asLines, { plants: sayCount(plants) })] : []),
     ...(typedPlants === null ? [] : [fill(words.typedOver, { typed: sayCount(typedPlants, 2) })]),
   ];
+}
+
+function sayCorner({ layout }: PlotPicture, { rows, inRow }: Corner): string {
+  const { hills, plants } = words.corner;
+  return fill(layout.kind === 'hills' ? hills : plants, { rows: sayCount(rows), inRow: sayCount(inRow) });
 }
 
 function sayLayout({ layout, plants, rows, units }: PlotPicture): string {

@@ -25,19 +25,41 @@ const drawn = (asked: PlotAsked, frame = wide, more: Partial<PlotPicture> = {}) 
 const part = (picture: Element, name: string): Element[] => [
   ...picture.querySelectorAll(`[data-part="${name}"] > *`),
 ];
-const edgeOf = (picture: Element) => {
-  const edge = picture.querySelector('[data-part="plot"]');
+const edgeOf = (picture: Element, name = 'plot') => {
+  return sidesOf(picture.querySelector(`[data-part="${name}"]`));
+};
+function sidesOf(edge: Element | null) {
   const [x = 0, y = 0, width = 0, height = 0] = ['x', 'y', 'width', 'height'].map((name) =>
     Number(edge?.getAttribute(name)),
   );
   return { x, y, width, height };
-};
+}
 /** The middle of a circle, or of a diamond, which begins at its top. */
 function middleOf(mark: Element): { x: number; y: number } {
   if (mark.tagName === 'circle')
     return { x: Number(mark.getAttribute('cx')), y: Number(mark.getAttribute('cy')) };
   const [x = 0, , , right = 0] = (mark.getAttribute('d') ?? '').match(/[-\d.]+/g)?.map(Number) ?? [];
   return { x, y: right };
+}
+const radiusOf = (picture: Element, of: '' | 'corner-') =>
+  Number(part(picture, `${of}plants`)[0]?.getAttribute('r'));
+/** How far a mark reaches: a circle's radius, or from a diamond's middle to its top. */
+function reachOf(mark: Element): number {
+  if (mark.tagName === 'circle') return Number(mark.getAttribute('r'));
+  const [, top = 0] = (mark.getAttribute('d') ?? '').match(/[-\d.]+/g)?.map(Number) ?? [];
+  return middleOf(mark).y - top;
+}
+/** Between the two marks that come nearest to one another, by brute force [px]. */
+function leastGap(picture: Element, of: '' | 'corner-'): number {
+  const marks = [...part(picture, `${of}plants`), ...part(picture, `${of}pollenizers`)].map((mark) => ({
+    ...middleOf(mark),
+    reach: reachOf(mark),
+  }));
+  return Math.min(
+    ...marks.flatMap((one, i) =>
+      marks.slice(i + 1).map((two) => Math.hypot(one.x - two.x, one.y - two.y) - one.reach - two.reach),
+    ),
+  );
 }
 const rows = (length: number, width: number, pollenizers = 0): PlotAsked => ({
   layout: 'rows',
@@ -70,10 +92,12 @@ describe('as many marks as the number says', () => {
     perBed: fc.integer({ min: 1, max: 2 }),
     perHill: fc.integer({ min: 1, max: 4 }),
     share: fc.constantFrom(0, 0.1, 0.25, 1),
+    frame: fc.constantFrom(wide, narrow),
   });
   test('of any plot, every one of them inside it, pollenizers as many as asked for', () => {
     fc.assert(
-      fc.property(sizes, ({ layout, units, length, width, row, plant, path, perBed, perHill, share }) => {
+      fc.property(sizes, (sized) => {
+        const { layout, units, length, width, row, plant, path, perBed, perHill, share, frame } = sized;
         const [cells, plants] = {
           rows: [
             { row_spacing: row, plant_spacing: plant },
@@ -90,7 +114,8 @@ describe('as many marks as the number says', () => {
         }[layout] as [Record<string, number>, number];
         const pollenizers = Math.floor(plants * share);
         fc.pre(plants <= 3000);
-        const { picture, alt } = drawn({ layout, units, cells: { length, width, ...cells }, pollenizers });
+        const asked = { layout, units, cells: { length, width, ...cells }, pollenizers };
+        const { picture, alt } = drawn(asked, frame);
         const marks = [...part(picture, 'plants'), ...part(picture, 'pollenizers')];
         expect(marks).toHaveLength(plants);
         expect(part(picture, 'pollenizers')).toHaveLength(pollenizers);
@@ -102,25 +127,30 @@ describe('as many marks as the number says', () => {
           expect(y).toBeGreaterThanOrEqual(edge.y - 0.02);
           expect(y).toBeLessThanOrEqual(edge.y + edge.height + 0.02);
         }
-        // To scale in both directions.
-        expect(edge.width / edge.height).toBeCloseTo(length / width, 1);
+        // To scale in both directions, as far as hundredths of a pixel tell.
+        expect(Math.abs(edge.width / length - edge.height / width) * Math.min(length, width)).toBeLessThan(
+          0.03,
+        );
+        // Of the whole or of the corner: no two run into one another.
+        const isEnlarged = picture.querySelector('[data-part="corner"]') !== null;
+        expect(leastGap(picture, isEnlarged ? 'corner-' : '')).toBeGreaterThan(-0.05);
       }),
       { ...seeded, numRuns: 30 },
     );
   });
 
-  test('3 plants in large marks, 3,000 in small ones that do not touch, beyond that a line for each row', () => {
-    const radiusOf = (picture: Element) => Number(part(picture, 'plants')[0]?.getAttribute('r'));
+  test('3 plants in large marks, 5,000 with their pollenizers, over 10,000 a line for each row', () => {
     const three = drawn(rows(3, 6)).picture;
-    expect([part(three, 'plants').length, radiusOf(three)]).toEqual([3, 6]);
-    const many = drawn(rows(300, 60, 750)).picture;
-    expect(part(many, 'plants').length + part(many, 'pollenizers').length).toBe(3000);
-    const apart = edgeOf(many).width / 300;
-    expect(2 * radiusOf(many)).toBeLessThan(apart);
-    const { picture, alt } = drawn(rows(301, 60, 750));
+    expect([part(three, 'plants').length, radiusOf(three, '')]).toEqual([3, 6]);
+    const many = drawn(rows(500, 60, 1250)).picture;
+    expect(part(many, 'pollenizers')).toHaveLength(1250);
+    expect(part(many, 'plants')).toHaveLength(3750);
+    const { picture, alt } = drawn(rows(1001, 60, 750));
     expect([part(picture, 'plants').length, part(picture, 'rows').length]).toEqual([0, 10]);
-    expect(alt).toContain('3,010 plants in 10 rows of 301');
-    expect(alt).toContain('Each row is drawn as a line: 3,010 plants are too many');
+    expect([part(picture, 'pollenizers').length, part(picture, 'key').length]).toEqual([0, 0]);
+    expect(alt).toContain('10,010 plants in 10 rows of 1,001');
+    expect(alt).toContain('750 of them are pollenizers, not shown here.');
+    expect(alt).toContain('Each row is drawn as a line: 10,010 plants are too many');
   });
 
   test('distances as said: plants 12 in apart, rows 6 ft apart, the first half a spacing inside', () => {
@@ -169,6 +199,87 @@ describe('as many marks as the number says', () => {
     expect(contrast(fillOf('plants'), paperColours.faint)).toBeGreaterThanOrEqual(3);
     expect(textsOf(picture).map(({ text }) => text)).toEqual(expect.arrayContaining(['plant', 'pollenizer']));
     expect(part(drawn(rows(40, 12)).picture, 'key')).toHaveLength(0);
+  });
+});
+
+describe('where plants would run into one another a corner is enlarged', () => {
+  const cornerOf = (asked: PlotAsked, frame = narrow) => {
+    const { alt, picture } = drawn(asked, frame);
+    const said = /enlarged to its own scale: (\d+) rows? of (\d+) (plant|hill)s?\./.exec(alt);
+    return { picture, rows: Number(said?.[1]), inRow: Number(said?.[2]) };
+  };
+
+  test.each([
+    ['300 plants in the pane', rows(60, 30, 75), narrow],
+    ['3,000 in a sheet', rows(300, 60, 750), wide],
+    ['5,000 in the pane', rows(500, 60, 1250), narrow],
+    ['3,000 in a sheet, beside the plot', rows(60, 300, 10), wide],
+    ['hills in the pane', hills, narrow],
+    [
+      'hills in one row',
+      { ...hills, cells: { ...hills.cells, length: 72, width: 6 }, pollenizers: 4 },
+      narrow,
+    ],
+    ['beds in the pane', beds, narrow],
+  ])('%s: as many marks in it as it says, to its own scale, and parted', (_, asked, frame) => {
+    const { picture, rows: inPlot, inRow } = cornerOf(asked, frame);
+    const perHill = asked.layout === 'hills' ? 3 : 1;
+    const marks = [...part(picture, 'corner-plants'), ...part(picture, 'corner-pollenizers')];
+    expect(marks).toHaveLength(inPlot * inRow * perHill);
+    expect(leastGap(picture, 'corner-')).toBeGreaterThan(1);
+    const edge = edgeOf(picture, 'corner-plot');
+    expect(edge.width).toBeGreaterThan(0);
+    for (const mark of marks) {
+      const { x, y } = middleOf(mark);
+      expect(x).toBeGreaterThan(edge.x);
+      expect(x).toBeLessThan(edge.x + edge.width);
+      expect(y).toBeGreaterThan(edge.y);
+      expect(y).toBeLessThan(edge.y + edge.height);
+    }
+    // The same ground twice, outlined on the whole: as far as hundredths of a pixel tell, of the same shape.
+    const outlines = [...picture.querySelectorAll('[data-part="corner"]')].map((one) =>
+      ['width', 'height'].map((name) => Number(one.getAttribute(name))),
+    );
+    expect(outlines).toHaveLength(2);
+    const [[wideOne = 0, highOne = 0] = [], [wideTwo = 0, highTwo = 0] = []] = outlines;
+    expect(Math.abs((wideOne * highTwo) / highOne - wideTwo)).toBeLessThan(0.2);
+  });
+
+  test('pollenizers stand there as on the whole: every fourth plant, from the third on', () => {
+    const { picture } = cornerOf(rows(300, 60, 750));
+    const [first, second] = part(picture, 'corner-pollenizers').map((mark) => middleOf(mark).x);
+    const plants = part(picture, 'corner-plants').map((mark) => middleOf(mark).x);
+    const apart = (plants[1] ?? 0) - (plants[0] ?? 0);
+    expect((first ?? 0) - (plants[0] ?? 0)).toBeCloseTo(2 * apart, 1);
+    expect((second ?? 0) - (first ?? 0)).toBeCloseTo(4 * apart, 1);
+  });
+
+  test('its bar is as long as it says: plants are a foot apart', () => {
+    const { picture } = cornerOf(rows(300, 60));
+    const [one, two] = part(picture, 'corner-plants').map((mark) => middleOf(mark).x);
+    const bar = Number(picture.querySelector('[data-part="corner-scale"]')?.getAttribute('width'));
+    const said = textsOf(picture).map(({ text }) => text);
+    expect(said).toContain('2 ft');
+    expect(bar / ((two ?? 0) - (one ?? 0))).toBeCloseTo(2, 1);
+  });
+
+  test('a lonely row in a wide plot is in it', () => {
+    const { picture, rows: inPlot } = cornerOf({
+      ...rows(300, 60),
+      cells: { length: 300, width: 60, row_spacing: 50, plant_spacing: 12 },
+    });
+    expect(inPlot).toBe(1);
+    expect(part(picture, 'corner-plants').length).toBeGreaterThan(10);
+  });
+
+  test('none where the whole has room: 12 hills of 3 in the pane', () => {
+    const { picture } = drawn(
+      { ...hills, cells: { ...hills.cells, length: 24, width: 18 }, pollenizers: 9 },
+      narrow,
+    );
+    expect(picture.querySelector('[data-part="corner"]')).toBeNull();
+    expect(part(picture, 'plants').length + part(picture, 'pollenizers').length).toBe(36);
+    expect(leastGap(picture, '')).toBeGreaterThan(1);
   });
 });
 
@@ -236,11 +347,21 @@ describe('measures', () => {
 
 describe('as all pictures', () => {
   test.each([wide, narrow])('nothing lies outside, of $widthPx px', (frame) => {
-    for (const asked of [rows(3, 6), rows(2000, 6, 10), rows(6, 500, 2), rows(300, 60), hills, beds]) {
+    for (const asked of [
+      rows(3, 6),
+      rows(2000, 6, 10),
+      rows(6, 500, 2),
+      rows(300, 60),
+      rows(60, 300),
+      hills,
+      beds,
+    ]) {
       const { picture, widthPx, heightPx } = drawn(asked, frame, { plot: 'W'.repeat(300) });
-      const edge = edgeOf(picture);
-      expect(edge.x + edge.width).toBeLessThan(widthPx);
-      expect(edge.y + edge.height).toBeLessThan(heightPx);
+      for (const box of picture.querySelectorAll('[data-part]:is(rect)')) {
+        const { x, y, width, height } = sidesOf(box);
+        expect(x + width).toBeLessThan(widthPx);
+        expect(y + height).toBeLessThan(heightPx);
+      }
       for (const each of textsOf(picture)) {
         expect(each.y).toBeLessThan(heightPx);
         // Of Roboto a letter is about half its size wide; the title of 300 capitals is cut.

@@ -21,6 +21,14 @@ export const plotPictures = {
   beds: '{plants} {count|plant|plants} in {beds} {beds|bed|beds} {bedWidth} wide, paths {pathWidth}: {rows} {rows|row|rows} in a bed, {inRow} {inRow|plant|plants} in a row, {plantSpacing} apart.',
   pollenizers:
     '{pollenizers} of them {count|is a pollenizer|are pollenizers}, spread evenly along the rows (judgement); out of mixed seed they come up anywhere.',
+  pollenizersNotShown: '{pollenizers} of them {count|is a pollenizer|are pollenizers}, not shown here.',
+  /** On an outlined corner. */
+  corner: {
+    plants:
+      'The outlined corner is drawn again, enlarged to its own scale: {rows} {rows|row|rows} of {inRow} {inRow|plant|plants}.',
+    hills:
+      'The outlined corner is drawn again, enlarged to its own scale: {rows} {rows|row|rows} of {inRow} {inRow|hill|hills}.',
+  },
   asLines: 'Each row is drawn as a line: {plants} plants are too many to be drawn one by one.',
   typedOver: 'Plants in the sheet says {typed}: somebody typed it, and this is what fits.',
   plant: 'plant',

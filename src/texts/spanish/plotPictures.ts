@@ -21,6 +21,14 @@ export const plotPictures: Translated['plotPictures'] = {
   beds: '{plants} {count|planta|plantas} en {beds} {beds|cama|camas} de {bedWidth} de ancho, pasillos de {pathWidth}: {rows} {rows|surco|surcos} por cama, {inRow} {inRow|planta|plantas} por surco, a {plantSpacing}.',
   pollenizers:
     '{pollenizers} de ellas {count|es polinizadora|son polinizadoras}, repartidas por igual en los surcos (criterio nuestro); de semilla mezclada nacen en cualquier sitio.',
+  pollenizersNotShown:
+    '{pollenizers} de ellas {count|es polinizadora|son polinizadoras}, que aquí no se muestran.',
+  corner: {
+    plants:
+      'La esquina recuadrada se dibuja otra vez, ampliada a su propia escala: {rows} {rows|surco|surcos} de {inRow} {inRow|planta|plantas}.',
+    hills:
+      'La esquina recuadrada se dibuja otra vez, ampliada a su propia escala: {rows} {rows|surco|surcos} de {inRow} {inRow|golpe|golpes}.',
+  },
   asLines:
     'Cada surco se dibuja como una línea: {plants} plantas son demasiadas para dibujarlas una por una.',
   typedOver: 'Plantas de la hoja dice {typed}: alguien lo escribió, y esto es lo que cabe.',
