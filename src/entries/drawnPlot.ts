@@ -9,6 +9,7 @@ import type { DrawnPlot } from '../templates/plotPictures';
 import type { PlotToDraw } from '../templates/plotToDraw';
 
 const sheetWidthPx = 640;
+export const fileWidthPx = 1600;
 
 const draw = ({ asked, ...plot }: PlotToDraw, widthPx: number, colours: Colours): Answer<Drawing> => {
   const places = plotPlaces(asked);
@@ -19,8 +20,12 @@ const draw = ({ asked, ...plot }: PlotToDraw, widthPx: number, colours: Colours)
 export const drawPlotForPane = (plot: PlotToDraw, widthPx: number): Answer<Drawing> =>
   draw(plot, widthPx, paneColours);
 
-export async function drawPlotForSheet(plot: PlotToDraw, parts: PngParts): Promise<Answer<DrawnPlot>> {
-  const drawn = draw(plot, sheetWidthPx, paperColours);
+export async function drawPlotForSheet(
+  plot: PlotToDraw,
+  parts: PngParts,
+  width = sheetWidthPx,
+): Promise<Answer<DrawnPlot>> {
+  const drawn = draw(plot, width, paperColours);
   if ('wrong' in drawn) return drawn;
   const { svg, widthPx, heightPx, alt } = drawn.value;
   const png = await svgToPng(svg, parts);

@@ -5,6 +5,7 @@ import { putPlotPictures, type DrawnPlot, type PlotPictureState } from '../templ
 import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
 import { element, setText } from './elements';
+import { createLargerPicture } from './largerPicture';
 import type { PlotDesk } from './plotDesk';
 import { failureSentence } from './problemSentence';
 import { nameOf, type PlotsRead, type PlotsState } from './readPlots';
@@ -18,9 +19,13 @@ const { unnamedLine } = catalogue.pane.plots;
 /** As the Plots sheet has it above its lengths. */
 const metricLength = 'm';
 
+type PlotPng = { readonly value: DrawnPlot } | { readonly wrong: string };
+
 export interface PlotPictureTools {
   drawPlotForPane(plot: PlotToDraw, widthPx: number): Promise<Drawn>;
-  drawPlotForSheet(plot: PlotToDraw): Promise<{ readonly value: DrawnPlot } | { readonly wrong: string }>;
+  drawPlotForSheet(plot: PlotToDraw): Promise<PlotPng>;
+  /** Large enough to be hung up. */
+  drawPlotForFile(plot: PlotToDraw): Promise<PlotPng>;
 }
 
 export interface PlotPicture {
@@ -91,6 +96,21 @@ export function createPlotPicture(desk: PlotDesk, tools: PlotPictureTools): Plot
     const sentence = left.length === 0 ? words.done : words.doneSome;
     notice.say(fill(sentence, { count: pictures.length, sheet, plots: left.join(', ') }));
   };
+  const larger = createLargerPicture();
+  const enlarge = (): void => {
+    const asked = askOfChosen();
+    if ('wrong' in asked) return notice.warn(asked.wrong);
+    const plot = asked.value;
+    void larger
+      .open({
+        fileName: fill(words.larger.fileName, { plot: plot.plot }),
+        draw: (widthPx) => tools.drawPlotForPane(plot, widthPx),
+        drawFile: () => tools.drawPlotForFile(plot),
+      })
+      .catch((cause: unknown) => notice.warn(failureSentence(cause)));
+  };
+  const enlargeButton = element('button', { type: 'button' }, words.larger.open);
+  enlargeButton.addEventListener('click', enlarge);
   const putWhenSettled = (indexesOf: (from: PlotsRead) => readonly number[]): void => {
     const from = read;
     if (from === null) return;
@@ -106,6 +126,7 @@ export function createPlotPicture(desk: PlotDesk, tools: PlotPictureTools): Plot
     element(
       'div',
       { class: 'buttons' },
+      enlargeButton,
       desk.button(words.put, () => desk.withChosen((_, index) => putWhenSettled(() => [index]))),
       desk.button(words.putAll, () =>
         putWhenSettled(({ lines }) => Array.from({ length: countUsed(lines) }, (_, index) => index)),
@@ -116,7 +137,7 @@ export function createPlotPicture(desk: PlotDesk, tools: PlotPictureTools): Plot
   desk.onPlace(() => void redraw());
 
   return {
-    element: element('div', {}, all, older),
+    element: element('div', {}, all, older, larger.element),
     show(state) {
       read = typeof state === 'object' ? state : null;
       void redraw();

@@ -1,5 +1,6 @@
 /** The picture of a plot in the product's own page: as many marks as its Plants cell says, and into a sheet. */
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import type { Locator } from 'playwright-core';
 import { openPlanPage, type PlanPage } from './gridPage/planPage';
 
 describe('the picture of a plot in the page', { timeout: 240_000 }, () => {
@@ -34,6 +35,28 @@ describe('the picture of a plot in the page', { timeout: 240_000 }, () => {
       await picture(name).waitFor({ timeout: 60_000 });
       expect(await marks(name)).toBe(await plantsOf(plot));
     }
+  });
+
+  test('it is enlarged over the page by keyboard, saved, and Escape leads back to the button', async () => {
+    const button = pane().getByRole('button', { name: 'Enlarge the picture' });
+    await button.focus();
+    await open.page.keyboard.press('Enter');
+    const dialog = open.page.getByRole('dialog', { name: /^Tunnel: / });
+    await dialog.waitFor({ timeout: 60_000 });
+    const large = dialog.getByRole('img', { name: /^Tunnel: / });
+    const widthOf = async (image: Locator): Promise<number> => (await image.boundingBox())?.width ?? 0;
+    expect(await widthOf(large)).toBeGreaterThanOrEqual(960);
+    expect(await large.locator('[data-part="plants"] > *').count()).toBe(await plantsOf('Tunnel'));
+    // Tab stays within; what it reaches is the buttons and the picture, which the arrows scroll.
+    const focused = (): Promise<boolean> => dialog.evaluate((one) => one.contains(document.activeElement));
+    expect(await focused()).toBe(true);
+    const { name, bytes } = await open.pane.takeFile('Save as a picture file (PNG)');
+    expect(name).toBe('picture of Tunnel.png');
+    // Width of a PNG: its 17th byte on (ISO/IEC 15948, IHDR). At 300 dots an inch, paper 10 in wide.
+    expect(bytes.readUInt32BE(16)).toBeGreaterThanOrEqual(3000);
+    await open.page.keyboard.press('Escape');
+    await dialog.waitFor({ state: 'hidden' });
+    expect(await button.evaluate((one) => one === document.activeElement)).toBe(true);
   });
 
   test('it goes into a sheet, drawn by what the page brings along', async () => {

@@ -61,6 +61,13 @@ export const plotPictures = {
   },
   pane: {
     heading: 'Picture of the chosen plot',
+    larger: {
+      open: 'Enlarge the picture',
+      heading: 'The picture of the plot',
+      close: 'Close',
+      save: 'Save as a picture file (PNG)',
+      fileName: 'picture of {plot}.png',
+    },
     put: 'Put this picture into a sheet',
     putAll: 'Put the pictures of all plots into a sheet',
     waiting: 'Wait until the plots are calculated, then put the pictures there.',

@@ -61,6 +61,13 @@ export const plotPictures: Translated['plotPictures'] = {
   },
   pane: {
     heading: 'Imagen de la parcela elegida',
+    larger: {
+      open: 'Ampliar la imagen',
+      heading: 'La imagen de la parcela',
+      close: 'Cerrar',
+      save: 'Guardar como archivo de imagen (PNG)',
+      fileName: 'imagen de {plot}.png',
+    },
     put: 'Poner esta imagen en una hoja',
     putAll: 'Poner en una hoja las imágenes de todas las parcelas',
     waiting: 'Espere a que las parcelas estén calculadas y ponga entonces las imágenes.',
