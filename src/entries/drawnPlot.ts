@@ -5,7 +5,6 @@ import { paneColours, paperColours, type Colours } from '../pictures/colours';
 import { drawPlot } from '../pictures/drawPlot';
 import type { Drawing } from '../pictures/drawSvg';
 import { svgToPng, type PngParts } from '../pictures/svgToPng';
-import type { DrawnPlot } from '../templates/plotPictures';
 import type { PlotToDraw } from '../templates/plotToDraw';
 
 const sheetWidthPx = 640;
@@ -20,11 +19,7 @@ const draw = ({ asked, ...plot }: PlotToDraw, widthPx: number, colours: Colours)
 export const drawPlotForPane = (plot: PlotToDraw, widthPx: number): Answer<Drawing> =>
   draw(plot, widthPx, paneColours);
 
-export async function drawPlotForSheet(
-  plot: PlotToDraw,
-  parts: PngParts,
-  width = sheetWidthPx,
-): Promise<Answer<DrawnPlot>> {
+export async function drawPlotForSheet(plot: PlotToDraw, parts: PngParts, width = sheetWidthPx) {
   const drawn = draw(plot, width, paperColours);
   if ('wrong' in drawn) return drawn;
   const { svg, widthPx, heightPx, alt } = drawn.value;
