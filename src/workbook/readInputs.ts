@@ -54,7 +54,8 @@ export function readInputs(table: TableTemplate, lines: InputLines): InputsRead 
   const nameHeader = nameColumn(table);
   const hasNames = columns.some((column) => column?.header === nameHeader);
   const lineOfName = new Map<string, number>();
-  const inputs = lines.rows.map(({ line, cells }) => {
+  const inputs = lines.rows.map(({ line, cells: found }) => {
+    const cells = lines.decimalComma ? found : joinSplit(columns, found);
     const row: Record<string, CellValue> = {};
     columns.forEach((column, index) => {
       const given = cells[index] ?? null;
@@ -77,6 +78,22 @@ export function readInputs(table: TableTemplate, lines: InputLines): InputsRead 
     return row;
   });
   return { inputs, problems, leftOut };
+}
+
+/** A number with a decimal comma, as two cells where a comma also stands between cells: "0,04", but not "0,4". */
+function joinSplit(
+  columns: readonly (TableColumn | undefined)[],
+  cells: readonly ReadValue[],
+): readonly ReadValue[] {
+  const isPart = (index: number, pattern: RegExp): boolean => {
+    const [format, cell] = [columns[index]?.format ?? 'text', cells[index]];
+    return format !== 'text' && format !== 'date' && typeof cell === 'string' && pattern.test(cell.trim());
+  };
+  const isSplit = (index: number): boolean => isPart(index, /^[+-]?\d+$/) && isPart(index + 1, /^0\d+\s*%?$/);
+  return cells.map((cell, index) => {
+    if (index > 0 && isSplit(index - 1)) return null;
+    return isSplit(index) ? `${textOf(cell)},${textOf(cells[index + 1] ?? null)}` : cell;
+  });
 }
 
 function problemsOfHeaders(

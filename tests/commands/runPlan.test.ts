@@ -259,6 +259,15 @@ describe('lists of prices', () => {
     expect(await rowIn(written, 'Prices', 'Hauling')).toMatchObject({ 'First used': 0.03 });
   });
 
+  test('with a decimal comma that made two cells of one are no prices of 0 and 4', async () => {
+    const { code, warned, written } = await withPrices({
+      'prices.csv': 'Item,First,Second\nDrip tape,0,04\n',
+    });
+    expect(code).toBe(1);
+    expect(warned[1]).toMatch(/^prices\.csv, line 2, column First: the comma in "0,04" is in the way\./);
+    expect(await rowIn(written, 'Prices', 'Drip tape')).toMatchObject({ First: '0,04?', 'First used': '' });
+  });
+
   test('of a crop by two names are one line too many', async () => {
     const { warned } = await withPrices({ 'crops.csv': 'Crop,Price\nzucchini,1\nsummer squash,2\n' });
     expect(warned).toEqual([
@@ -360,7 +369,7 @@ describe('a plot to mend spoils nothing else and is named by line, with what to 
     [
       'too many cells',
       'A,slicing cucumber,1,000,20',
-      'line 2: the line has 5 cells for 4 columns. Mend the separators: one inside a name or a number makes two cells of one. The line was left out.',
+      'line 2: the line has 5 cells for 4 columns. Mend the separators: one inside a name or a number makes two cells of one. Write 0.04 instead of 0,04, and a name with a comma in quotation marks. The line was left out.',
     ],
     [
       'a name in use',

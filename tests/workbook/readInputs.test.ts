@@ -52,6 +52,26 @@ describe('readInputs', () => {
     ]);
   });
 
+  it('joins a number that a comma between digits has split: no whole number begins with a 0', () => {
+    const numbers: TableTemplate = {
+      ...table,
+      columns: [asked('Name', 'text'), asked('Size', 'price'), asked('Count', 'whole'), asked('Lot', 'text')],
+    };
+    const readNumbers = (text: string) => readInputs(numbers, readDelimited(text));
+    const { inputs, problems } = readNumbers('Name,Size,Count,Lot\nA,0,04,\nB,12,05%,\nC,0,4,\nD,1,0,05\n');
+    expect(inputs).toEqual([
+      { Name: 'A', Size: '0,04?' },
+      { Name: 'B', Size: '12,05%?' },
+      { Name: 'C', Size: 0, Count: 4 },
+      { Name: 'D', Size: 1, Count: 0, Lot: '05' },
+    ]);
+    expect(problems).toEqual([
+      { code: 'commaInNumber', line: 2, header: 'Size', given: '0,04' },
+      { code: 'commaInNumber', line: 3, header: 'Size', given: '12,05%' },
+    ]);
+    expect(readNumbers('Name;Size;Count\nA;0;04\n').inputs).toEqual([{ Name: 'A', Size: 0, Count: 4 }]);
+  });
+
   it('keeps a number that its column does not take, and says why', () => {
     const rows = 'Name,Share,Count\nA,85,2.5\nB,185%,0\nC,1.5,\nD,85%,3\n';
     const limited: TableTemplate = {
