@@ -110,7 +110,8 @@ function checkPercent(text: string, limits: Limits): Checked {
   const percent = text.endsWith('%') ? null : readNumber(text);
   const share = readNumber(`${text}%`);
   if (percent === null || share === null) return notANumber(text);
-  if (limits.mayBeTiny !== true && percent > 0 && percent < 1) {
+  const isTiny = limits.mayBeTiny !== true && percent > 0 && percent < 1;
+  if (isTiny || (percent === 1 && limits.isNeverOnePercent === true)) {
     const values = { given: text, percent: plainNumber(percent * 100) };
     return { wrong: fill(pane.wrong.shareForPercent, values) };
   }

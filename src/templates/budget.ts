@@ -399,6 +399,7 @@ const lines: readonly Line[] = [
         lacks.noShare,
         when(isPriceToMend('yield'), lacks.shareToMend, ''),
       ),
+      sayCropInput('price'),
       sayPlots(lacks.plotsWithoutYield, 'noYield'),
       sayPlots(lacks.plotsWithoutPrice, 'noPrice'),
       sayPlots(lacks.takenByFrost, 'takenByFrost'),
@@ -668,7 +669,11 @@ const byPriceTable: TableTemplate = {
   columns: [
     columnOf(priceByYield.row, 30, { note: priceByYield.note }),
     columnOf(priceByYield.yield, 13, { format: 'whole', unit: soldUnit }),
-    columnOf(priceByYield.costs, 10, { ...money, note: priceByYield.costsNote }),
+    columnOf(priceByYield.costs, 10, {
+      ...money,
+      unit: priceByYield.costsUnit,
+      note: priceByYield.costsNote,
+    }),
     ...steps.map((step) =>
       columnOf(stepNames[step].price, 10, {
         ...money,

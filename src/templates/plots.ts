@@ -372,7 +372,7 @@ const limits = {
   size: { above: 0 },
   count: { atLeast: 1, isWhole: true },
   orNone: { atLeast: 0 },
-  share: { above: 0, atMost: 1 },
+  share: { above: 0, atMost: 1, isNeverOnePercent: true },
   shareOrNone: { atLeast: 0, atMost: 1 },
   daysToMaturity: { above: 0, atMost: 365 },
   harvestDays: { atLeast: 0, atMost: 365 },

@@ -485,12 +485,13 @@ export const priceFaults: readonly (readonly [TableTemplate, readonly Cause[]])[
   ],
 ];
 
-/** What is typed for a crop, and goes into a cost. */
-export type CropInput = 'harvestCost' | 'seedPrice' | 'mulched' | 'dripped' | 'covered' | 'trellised';
+/** What is typed for a crop, and goes into a sum. */
+export type CropInput =
+  'price' | 'harvestCost' | 'seedPrice' | 'mulched' | 'dripped' | 'covered' | 'trellised';
 
-/** How many of the crops have that figure wrong; a dear harvest is not. */
+/** How many of the crops have that figure wrong; a dear harvest is not. The second price counts with the first. */
 export const cropsToMend = (key: CropInput, isOfThem: Expression): Expression => {
-  const fit = key === 'harvestCost' || key === 'seedPrice' ? 'orNone' : 'share';
+  const fit = ofCrop[headers[key]] ?? 'orNone';
   return native(
     'COUNTIFS',
     allOf('CropPrices', headers.crop),

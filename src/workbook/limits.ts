@@ -7,6 +7,8 @@ export interface Limits {
   readonly isWhole?: boolean;
   /** A share under one in a hundred can be meant; else it was most likely typed where per cent is asked. */
   readonly mayBeTiny?: boolean;
+  /** One in a hundred is no such share: 1, typed where per cent is asked, was meant for the whole. */
+  readonly isNeverOnePercent?: boolean;
 }
 
 export const bounds = ['above', 'atLeast', 'atMost', 'below'] as const;

@@ -7,7 +7,8 @@ import { functions } from '../../src/functions';
 import { createMemoryWorkbook } from '../../src/hosts/file/createMemoryWorkbook';
 import { openXlsx } from '../../src/hosts/file/openXlsx';
 import { fillSheets } from '../../src/workbook/fillSheets';
-import type { WorkbookPort } from '../../src/workbook/port';
+import type { TableRead, WorkbookPort } from '../../src/workbook/port';
+import { withTyped } from '../../src/workbook/withTyped';
 import { readForm } from '../../src/workbook/readForm';
 import { seasonTemplate } from '../../src/templates/season';
 import { savedPlan, savedPlots, typedFigure } from '../hosts/file/savedPlan';
@@ -62,6 +63,46 @@ describe('opening a plan', () => {
     expect(said[0]).toContain(`a.xlsx is open, with ${savedPlots.length} plots.`);
     expect(said[1]).toContain('1 figure of Crops');
     expect(said).toHaveLength(2);
+  });
+
+  test.each([
+    ['CropPrices', 'Sold as'],
+    ['Plots', 'Pollenizers'],
+    ['Plots', 'Price'],
+  ])('a plan of an older version, whose table %s has no column %s, gets it', async (name, header) => {
+    const prices = { CropPrices: { pumpkin: { Price: 0.4 } } };
+    const workbook = makeWorkbook();
+    await fillSheets(
+      workbook,
+      savedPlan.map((request) => ({ ...request, template: withTyped(request.template, prices) })),
+      'plan',
+    );
+    const openOlder: typeof openXlsx = (bytes) => {
+      const book = openXlsx(bytes);
+      const readTable = async (wanted: string): Promise<TableRead | null> => {
+        const table = await book.readTable(wanted);
+        if (table === null || wanted !== name) return table;
+        expect(table.headers).toContain(header);
+        return { ...table, headers: table.headers.map((each) => (each === header ? '' : each)) };
+      };
+      return { ...book, readTable };
+    };
+    const plan = await openPlan(
+      'old.xlsx',
+      await workbook.bytes(),
+      { ...makeWorkbook(), daysToAdd: 0 },
+      { openXlsx: openOlder, makeWorkbook, nearestNames },
+    );
+    if ('refused' in plan) throw new Error(plan.refused);
+    expect(plan.said[0]).toContain(`old.xlsx is open, with ${savedPlots.length} plots.`);
+    const now = makeWorkbook();
+    await plan.fill(now);
+    expect(await plotsIn(now)).toEqual(savedPlots.map(({ Plot }) => Plot));
+    expect((await now.readTable(name))?.headers).toContain(header);
+    const sold = await now.readTable('CropPrices');
+    const pumpkin = sold?.rows.find(([crop]) => crop === 'pumpkin') ?? [];
+    const valueOf = (wanted: string) => pumpkin[sold?.headers.indexOf(wanted) ?? -1];
+    expect([valueOf('Price'), valueOf('Price by weight')]).toEqual([0.4, 0.4]);
   });
 
   test('puts a list of plots into the season that is open, beside its figures, and names what wants mending', async () => {

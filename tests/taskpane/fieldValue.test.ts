@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { checkText } from '../../src/taskpane/fieldValue';
+import { plotsTable } from '../../src/templates/plots';
 import { seasonTemplate } from '../../src/templates/season';
+import { catalogue } from '../../src/texts/catalogue';
 import type { Limits } from '../../src/workbook/limits';
 import type { FormLine } from '../../src/workbook/template';
 
@@ -34,6 +36,19 @@ describe('a field in per cent', () => {
       });
     }
   });
+
+  it.each(['germination', 'fieldEmergence'] as const)(
+    'asks the same of 1 where one seed in a hundred is no %s to sow by',
+    (key) => {
+      const { header } = catalogue.sheets.plots.columns[key];
+      const limits = plotsTable.columns.find((column) => column.header === header)?.limits;
+      expect(checkText(field('percent', limits), '1')).toEqual({
+        wrong: 'This field is in percent: for 1 as a share, type 100.',
+      });
+      expect(checkText(field('percent', limits), '2')).toEqual({ value: 0.02 });
+      expect(checkText(seasonField('FROST_RISK'), '1')).toEqual({ value: 0.01 });
+    },
+  );
 
   it('lets losses be half a per cent', () => {
     expect(checkText(seasonField('TRAY_CULLS'), '0.5')).toEqual({ value: 0.005 });

@@ -702,6 +702,14 @@ describe('what goes wrong is said, and led to', () => {
     expect(await said()).toBe(`Share sold is to be mended: see Yield in Prices. ${before}`);
   });
 
+  it.each(['Price', 'Second price'])('a wrong %s of a crop is named beside the fruit', async (header) => {
+    const port = await filled(memory(), { plots: demoPlots, prices: demoPrices });
+    const said = async () => (await rowsOf(port, 'BudgetLines')).get('Fruit sold')?.['Lacks'];
+    expect(await said()).not.toMatch(/To mend/);
+    await put(port, 'CropPrices', 'pumpkin', header, '0.40 $');
+    expect(await said()).toMatch(/^To mend: Price of a crop, in Prices\. /);
+  });
+
   const lacksOf = async (port: WorkbookPort) =>
     Object.fromEntries([...(await rowsOf(port, 'BudgetLines'))].map(([line, { Lacks }]) => [line, Lacks]));
 

@@ -309,6 +309,8 @@ export const money = {
       yield: 'Yield',
       costs: 'Costs then',
       note: 'A yield a row, a price a column. CUCURBIT.BUDGET.SENSITIVITY makes one for prices of your own.',
+      /** Above it. */
+      costsUnit: 'without selling',
       costsNote: 'All but the share for selling, which moves with the price.',
       steps: {
         0.6: { yield: '40% under plan', price: 'Price 40% under' },

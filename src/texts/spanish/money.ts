@@ -326,6 +326,8 @@ export const money: Translated['money'] = {
       yield: 'Rendimiento',
       costs: 'Costos entonces',
       note: 'Un rendimiento por fila, un precio por columna. CUCURBIT.BUDGET.SENSITIVITY hace una con precios suyos.',
+      /** Above it. */
+      costsUnit: 'sin la venta',
       costsNote: 'Todo menos la fracción de venta, que varía con el precio.',
       steps: {
         0.6: { yield: '40% bajo el plan', price: 'Precio 40% menor' },
