@@ -6,7 +6,7 @@ import { choiceLike } from '../workbook/readInputs';
 import { dayOfIso, dayOfSerial, isoOfDay, serialOfDay } from '../workbook/serialDate';
 import type { FormLine, Format } from '../workbook/template';
 import type { NearestNames } from '../templates/sayListProblem';
-import { sayCrop } from '../templates/sayCrop';
+import { sayChoice } from '../templates/sayChoice';
 import { sayLimits } from '../templates/sayLimits';
 import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
@@ -38,14 +38,6 @@ export function fieldText(line: FormLine, value: ReadValue): string | null {
   if (kind === 'choice') return value === '' ? '' : (choiceLike(line.choices, String(value)) ?? null);
   if (kind === 'percent' && typeof value === 'number') return plainNumber(value * 100);
   return typeof value === 'number' ? plainNumber(value) : String(value);
-}
-
-/** A choice as a list says it: what goes into the cell stands behind another word for it. */
-export function sayChoice({ takenAs, words }: Pick<FormLine, 'takenAs' | 'words'>, choice: string): string {
-  const crop = takenAs?.[choice];
-  if (crop !== undefined) return fill(pane.takenAs, { name: choice, crop: sayCrop(crop) });
-  const word = words?.[choice]?.[0] ?? choice;
-  return word === choice ? choice : fill(pane.choice, { word, choice });
 }
 
 /** The cell's value in words, as a note says it. */

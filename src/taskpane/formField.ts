@@ -1,6 +1,7 @@
 /** One field over a cell: what the sheet says, what the person typed over it, and what is wrong with that. */
 import type { ReadValue } from '../workbook/port';
 import type { FormLine } from '../workbook/template';
+import { sayChoice } from '../templates/sayChoice';
 import type { NearestNames } from '../templates/sayListProblem';
 import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
@@ -9,7 +10,6 @@ import {
   checkText,
   fieldKind,
   fieldText,
-  sayChoice,
   sayUnshowable,
   sayValue,
   wrongDate,

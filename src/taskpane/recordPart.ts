@@ -3,12 +3,12 @@ import { refuseHugeFile } from '../workbook/fileLimits';
 import { decodeText } from '../workbook/decodeText';
 import { todaySerial } from '../workbook/today';
 import { inWords } from '../templates/inWords';
+import { sayChoice } from '../templates/sayChoice';
 import type { WeatherRecord } from '../templates/weather';
 import type { Hemisphere, ReadWeather, Units } from '../templates/weatherTools';
 import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
 import { element, paneId, setText } from './elements';
-import { sayChoice } from './fieldValue';
 import { createPasteField } from './pasteField';
 
 const words = catalogue.pane.weather.record;

@@ -5,6 +5,7 @@ import type { DelimitedProblem } from '../workbook/readDelimited';
 import type { InputProblem } from '../workbook/readInputs';
 import type { TableTemplate } from '../workbook/template';
 import { plotsTable } from './plots';
+import { sayChoice } from './sayChoice';
 import { sayLimits } from './sayLimits';
 import { seedPricesTable } from './seedPrices';
 
@@ -96,7 +97,13 @@ function advise(problem: ListProblem, nearestNames: NearestNames, kind: ListKind
     return near.length > 0 ? sayNames(words.near, near) : '';
   }
   if (problem.code !== 'notAChoice') return '';
-  if (problem.choices.length <= mostListed) return sayNames(words.choose, problem.choices);
+  if (problem.choices.length <= mostListed) {
+    const column = kind.table.columns.find(({ header }) => header === problem.header) ?? {};
+    return sayNames(
+      words.choose,
+      problem.choices.map((choice) => sayChoice(column, choice)),
+    );
+  }
   const near = nearestNames(problem.given, problem.choices);
   return near.length > 0 ? sayNames(words.near, near) : kind.see;
 }

@@ -47,12 +47,19 @@ const mostLinesAbove = 30;
 
 export function readDelimited(text: string, known?: KnownHeaders): Delimited {
   const content = text.replace(/^\uFEFF/, '');
-  const here = (known?.headers ?? []).map((header) => [header, header] as const);
-  const headerOf = new Map(
-    [...Object.entries(known?.elsewhere ?? {}), ...here].map(([name, header]) => [plainWord(name), header]),
+  const elsewhere = new Map(
+    Object.entries(known?.elsewhere ?? {}).map(([there, header]) => [plainWord(there), header]),
   );
-  const isHead = (cells: readonly string[], names = known?.headers ?? [], least = 2): boolean =>
-    cells.filter((cell) => names.includes(headerOf.get(plainWord(cell)) ?? '')).length >= least;
+  const here = new Set(known?.headers.map(plainWord));
+  /** As it stands, or as this language has it. */
+  const headerOf = (cell: string): string => {
+    const plain = plainWord(cell);
+    return here.has(plain) ? cell.trim() : (elsewhere.get(plain) ?? cell.trim());
+  };
+  const isHead = (cells: readonly string[], names = known?.headers ?? [], least = 2): boolean => {
+    const plain = names.map(plainWord);
+    return cells.filter((cell) => plain.includes(plainWord(headerOf(cell)))).length >= least;
+  };
   const separator = detectSeparator(content, (cells) => isHead(cells));
   const all = splitRecords(content, separator);
   const decimalComma = separator !== ',';
@@ -62,7 +69,7 @@ export function readDelimited(text: string, known?: KnownHeaders): Delimited {
     : all.slice(0, mostLinesAbove).findIndex(({ cells }) => isHead(cells));
   const isHeaded = found >= 0 || known?.mayBeBare !== true;
   const [head, ...below] = all.slice(Math.max(0, found));
-  const firstLine = head?.cells.map((cell) => headerOf.get(plainWord(cell)) ?? cell.trim()) ?? [];
+  const firstLine = head?.cells.map(headerOf) ?? [];
   const headers = isHeaded ? firstLine : bareHeaders(all, known.headers);
   const records = isHeaded || head === undefined ? below : [head, ...below];
   const headProblems = problemsOfHead(head, headers);

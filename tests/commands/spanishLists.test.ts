@@ -18,6 +18,7 @@ async function inLanguage(language: string) {
   const { readPrices } = await import('../../src/commands/readPrices');
   const { readSeedPrices } = await import('../../src/commands/readSeedPrices');
   const { plotHeaders, plotsTable } = await import('../../src/templates/plots');
+  const { sayListProblems } = await import('../../src/templates/sayListProblem');
   const { pricesTemplate } = await import('../../src/templates/prices');
   const { seedOrderTemplate } = await import('../../src/templates/seedOrder');
   const bytes = (lines: readonly string[]) => new TextEncoder().encode(lines.join('\n'));
@@ -25,6 +26,7 @@ async function inLanguage(language: string) {
     readPlanOptions,
     plotHeaders,
     plotsTable,
+    sayListProblems,
     pricesTemplate,
     seedOrderTemplate,
     plots: (...lines: string[]) => readPlan('plots.csv', bytes(lines), noReader),
@@ -59,6 +61,13 @@ describe('a list of plots', () => {
       ['C', 'calabacín', 'hills', 'transplant', day],
       ['D', 'pepino', 'beds', 'seed', 'parthenocarpic', day],
       ['E', 'zucchini', 'rows', 'seed', 'gynoecious'],
+    ]);
+  });
+
+  test('says the words of a choice that it does not know, each with that of the cell', async () => {
+    const { problems } = await spanishLists.plots('Parcela;Cultivo;Disposición', 'A;pepino;círculos');
+    expect(spanishLists.sayListProblems(problems, () => [])).toMatchObject([
+      { line: 2, problem: expect.stringContaining('surcos (rows), golpes (hills), camas (beds)') as string },
     ]);
   });
 

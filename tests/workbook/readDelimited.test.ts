@@ -46,7 +46,7 @@ describe('readDelimited', () => {
     expect(readDelimited('A\tgourd\n', known).headers).toEqual(['Plot', 'Crop']);
     expect(readDelimited('A,gourd,10,more\n', known).headers).toEqual([...headers, '']);
     expect(readDelimited('LENGTH,mine\n10,x\n', known)).toMatchObject({
-      headers: ['Length', 'mine'],
+      headers: ['LENGTH', 'mine'],
       rows: [{ line: 2, cells: ['10', 'x'] }],
     });
   });

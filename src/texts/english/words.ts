@@ -5,11 +5,11 @@
  * another, all are understood in lists. Separated by ", ".
  */
 export const choices = {
-  rows: 'rows, row',
-  hills: 'hills, hill',
-  beds: 'beds, bed',
-  seed: 'seed, seeds',
-  transplant: 'transplant, transplants',
+  rows: 'rows',
+  hills: 'hills',
+  beds: 'beds',
+  seed: 'seed',
+  transplant: 'transplant',
   monoecious: 'monoecious',
   gynoecious: 'gynoecious',
   parthenocarpic: 'parthenocarpic',
@@ -26,8 +26,8 @@ export const choices = {
   sine: 'sine',
   reduced: 'reduced',
   weight: 'weight',
-  bushel: 'bushel, bushels',
-  carton: 'carton, cartons',
+  bushel: 'bushel',
+  carton: 'carton',
   each: 'each',
 };
 

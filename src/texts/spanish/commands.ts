@@ -112,7 +112,8 @@ export const commands: Translated['commands'] = {
       outOfRange: ', columna {header}: {given} no cabe. Debe ser {limits}. {spoiled}',
       notWhole: ', columna {header}: {given} no es un número entero. Redondéelo. {spoiled}',
       percentForShare: ', columna {header}: escriba {given} por ciento como {given}% o {fraction}. {spoiled}',
-      notADate: ', columna {header}: "{given}" no es una fecha como 2026-05-02. {spoiled}',
+      notADate:
+        ', columna {header}: "{given}" no es una fecha como 2026-05-02, 2/5/2026 o 2 may 2026. {spoiled}',
     },
     spoiled: 'Solo esta parcela queda afectada.',
     emptyPriceList:

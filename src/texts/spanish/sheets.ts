@@ -183,7 +183,7 @@ export const sheets: Translated['sheets'] = {
       },
       takenAs: {
         header: 'Tomado como',
-        note: 'El cultivo de la hoja Cultivos cuyas cifras valen por los blancos. #N/A: el nombre no se conoce.',
+        note: 'El cultivo de la hoja Cultivos, por su nombre allí, en inglés, cuyas cifras valen por los blancos. #N/A: el nombre no se conoce.',
       },
       plants: {
         header: 'Plantas',
