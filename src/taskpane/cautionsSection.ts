@@ -8,7 +8,7 @@ export function createCautionsSection(cautions: readonly string[]): HTMLElement 
   const id = paneId('cautions-heading');
   return element(
     'section',
-    { 'aria-labelledby': id, class: 'cautions' },
+    { 'aria-labelledby': id },
     element(
       'details',
       {},
@@ -19,5 +19,5 @@ export function createCautionsSection(cautions: readonly string[]): HTMLElement 
 }
 
 export function createCautionList(cautions: readonly string[]): HTMLElement {
-  return element('ul', {}, ...cautions.map((caution) => element('li', {}, caution)));
+  return element('ul', { class: 'cautions' }, ...cautions.map((caution) => element('li', {}, caution)));
 }

@@ -18,7 +18,7 @@ export function createLanguageChoice(speak: Speak): LanguageChoice {
     if (!speak(words.tag)) setText(notice, words.notKept);
   });
   return {
-    element: element('div', {}, button, notice),
+    element: element('div', { class: 'language' }, button, notice),
     show: (isNeeded) => setText(notice, isNeeded ? words.sheetsInOther : ''),
   };
 }

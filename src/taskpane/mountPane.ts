@@ -214,7 +214,8 @@ export async function mountPane(
     findings.show(isEmpty ? null : [...inForms, ...inPlots, ...inOthers], left);
     links.update();
     for (const part of sections) part.hidden = isInOtherLanguage;
-    links.element.classList.toggle('waiting', isInOtherLanguage);
+    links.element.classList.remove('waiting');
+    links.element.hidden = isInOtherLanguage;
     reading.remove();
     working.follow();
     if (selection !== 'unreadable') await findings.showSelected(selection);

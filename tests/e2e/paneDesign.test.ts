@@ -7,6 +7,7 @@ import axe from 'axe-core';
 import type { Locator } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import type { GridPage } from './gridPage/openGridPage';
+import { contrast, luminance } from '../contrast';
 import { openPlanPage, paneHands, type PaneHands } from './gridPage/planPage';
 
 /** After a press the browser takes for half a second what moves to be wanted. */
@@ -150,6 +151,39 @@ describe('the pane as a whole', { timeout: 240_000 }, () => {
         });
       }
     }
+
+    test('in a contrast theme what is chosen, and what stands in a cell, differs from its ground', async () => {
+      await open.page.setViewportSize({ width: 1200, height: 700 });
+      await open.page.emulateMedia({ colorScheme: 'dark', forcedColors: 'active' });
+      const coloursOf = (png: Buffer): Promise<string[]> =>
+        open.page.evaluate(
+          async (bytes) => {
+            const picture = await createImageBitmap(new Blob([Uint8Array.from(bytes)]));
+            const brush = new OffscreenCanvas(picture.width, picture.height).getContext('2d');
+            brush?.drawImage(picture, 0, 0);
+            const dots = brush?.getImageData(0, 0, picture.width, picture.height).data ?? [];
+            const hex = (value: number): string => value.toString(16).padStart(2, '0');
+            return Array.from({ length: dots.length / 4 }, (_, i) =>
+              Array.from(dots.slice(4 * i, 4 * i + 3), hex).join(''),
+            );
+          },
+          [...png],
+        );
+      /** Of the darkest and the lightest dot. WCAG 2.2 asks for 3 of what is no text, and for 4.5 of text. */
+      const contrastIn = async (png: Buffer): Promise<number> => {
+        const sorted = (await coloursOf(png)).sort(
+          (one, other) => luminance(`#${one}`) - luminance(`#${other}`),
+        );
+        return contrast(`#${sorted[0]}`, `#${sorted.at(-1)}`);
+      };
+      const radio = pane.root.locator('.line [type=radio]:checked');
+      await expect
+        .poll(async () => contrastIn(await radio.screenshot()), { timeout: 20_000 })
+        .toBeGreaterThan(3);
+      // The plants of the first plot.
+      const clip = { x: 770, y: 322, width: 60, height: 16 };
+      expect(await contrastIn(await open.page.screenshot({ clip }))).toBeGreaterThan(4.5);
+    });
 
     test('Tab goes through all of it from top to bottom, always seen', async () => {
       await open.page.emulateMedia({ colorScheme: 'light', forcedColors: 'none' });
