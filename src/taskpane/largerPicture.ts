@@ -50,7 +50,7 @@ export function createLargerPicture(): LargerPicture {
       dialog.setAttribute('aria-label', title);
       place.setAttribute('aria-label', title);
       place.replaceChildren(showDrawing(drawn));
-      dialog.showModal();
+      if (!dialog.open) dialog.showModal();
     },
   };
 }

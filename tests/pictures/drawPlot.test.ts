@@ -55,11 +55,13 @@ function leastGap(picture: Element, of: '' | 'corner-'): number {
     ...middleOf(mark),
     reach: reachOf(mark),
   }));
-  return Math.min(
-    ...marks.flatMap((one, i) =>
-      marks.slice(i + 1).map((two) => Math.hypot(one.x - two.x, one.y - two.y) - one.reach - two.reach),
-    ),
-  );
+  let least = Infinity;
+  marks.forEach((one, i) => {
+    for (const two of marks.slice(i + 1)) {
+      least = Math.min(least, Math.hypot(one.x - two.x, one.y - two.y) - one.reach - two.reach);
+    }
+  });
+  return least;
 }
 const rows = (length: number, width: number, pollenizers = 0): PlotAsked => ({
   layout: 'rows',
