@@ -112,7 +112,8 @@ describe('the guide in the page', { timeout: 240_000 }, () => {
     ]);
     await page.getByRole('heading', { name: 'PLANTS.DENSITY', level: 1 }).waitFor();
     expect(await page.locator('output').first().textContent()).toBe('7260');
-    const formula = (await page.locator('section code').nth(2).textContent()) ?? '';
+    const example = page.locator('section', { has: page.getByRole('heading', { name: 'An example' }) });
+    const formula = (await example.locator('code').textContent()) ?? '';
     await page.setViewportSize({ width: 320, height: 700 });
     expect(await page.evaluate('document.documentElement.scrollWidth')).toBeLessThanOrEqual(320);
     await page.getByRole('link', { name: 'All functions' }).click();
