@@ -1,4 +1,5 @@
 /** What the pane is handed in a page of our own. */
+import { refusalOf } from '../functions/refusalOf';
 import type { PaneTools } from '../taskpane/paneTools';
 import { homeworkWhenAsked } from './homeworkWhenAsked';
 import { sharedTools } from './sharedTools';
@@ -7,6 +8,6 @@ import { workingWhenAsked } from './workingWhenAsked';
 export const paneTools: PaneTools = {
   ...sharedTools,
   ...homeworkWhenAsked,
-  refusalOf: async (...asked) => (await import('../functions/refusalOf')).refusalOf(...asked),
+  refusalOf: async (...asked) => refusalOf(...asked),
   readWorking: workingWhenAsked(async () => (await import('./functionTools')).functionTools),
 };

@@ -12,7 +12,7 @@ import type { Calculation } from './readCalculations';
 const words = guide.functions;
 const {
   functionList,
-  language: { tag: other },
+  language: { tag: otherLanguage },
 } = catalogue.pane;
 const index = 'index.html';
 
@@ -65,7 +65,7 @@ function leadTo({ id, description }: ListedFunction): Markup {
 
 /** To the same page in the other language, in whose words it is said. */
 function leadToOther(file: string): Markup {
-  return markup`<a href="${top}${pagesIn(other)}${file}" lang="${other}" hreflang="${other}">${words.inOther}</a>`;
+  return markup`<a href="${top}${pagesIn(otherLanguage)}${file}" lang="${otherLanguage}" hreflang="${otherLanguage}">${words.inOther}</a>`;
 }
 
 function writePage(page: FunctionPage, related: readonly FunctionPage[]): string {

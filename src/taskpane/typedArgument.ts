@@ -5,14 +5,15 @@ import { parseNumber } from '../workbook/parseNumber';
 import { printText } from '../workbook/printFormula';
 import { dayOfText, isoOfDay, serialOfDay } from '../workbook/serialDate';
 
-/** A word of small letters, such as a crop; several words; a list with ";". One word with a capital may be a name. */
+/**
+ * A word of small letters, such as a crop; several words; a list with ";"; a date as it is written elsewhere, which would
+ * be divided else. One word with a capital may be a name.
+ */
 const isText = (typed: string): boolean =>
   /^\p{Ll}[\p{L} '-]*$/u.test(typed) ||
   /^\p{L}[\p{L}'-]*( +[\p{L}'-]+)+$/u.test(typed) ||
-  /^[^"(){}]*;[^"(){}]*$/.test(typed);
-
-/** As a formula it would be divided or subtracted, which nobody means by it. */
-const looksLikeDate = (typed: string): boolean => /^\d+([/-])\d+\1\d+$/.test(typed);
+  /^[^"(){}]*;[^"(){}]*$/.test(typed) ||
+  /^\d+([/-])\d+\1\d+$/.test(typed);
 
 /** As a formula has it: a date by its parts, and words as a text. */
 export function typedArgument(given: string): string {
@@ -27,7 +28,6 @@ export function typedValue(given: string): string | number | boolean | undefined
   const typed = given.trim();
   const day = dayOfText(typed, datesInWords);
   if (day !== null) return serialOfDay(day);
-  if (looksLikeDate(typed)) return typed;
   const number = parseNumber(typed, false);
   if (number !== null) return number;
   const parsed = parseFormula(`=${typedArgument(typed)}`);

@@ -403,6 +403,8 @@ describe('arguments', () => {
     ['Zucchini', 'Zucchini'],
     ['82; 79; 85', '"82; 79; 85"'],
     ['{82;79}', '{82;79}'],
+    ['5/2/2026', '"5/2/2026"'],
+    ['10/2', '10/2'],
     ['eighty', '"eighty"'],
     ['TRUE', 'TRUE'],
   ])('%s is typed as %s', (given, typed) => expect(typedArgument(given)).toBe(typed));
