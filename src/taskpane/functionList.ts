@@ -96,7 +96,7 @@ export function createFunctionList(parts: FunctionListParts): FunctionList {
 
   const searched = element(
     'div',
-    {},
+    { class: 'field' },
     element('label', { for: searchId }, words.search),
     element('div', { class: 'control' }, search),
     element('p', { id: `${searchId}-help`, class: 'help' }, words.searchHelp),
