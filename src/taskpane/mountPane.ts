@@ -21,6 +21,7 @@ import { createFindingsSection } from './findingsSection';
 import { explainFindings } from './formulaFaults';
 import type { PaneTools, UnitSystem } from './paneTools';
 import { createLanguageChoice } from './languageChoice';
+import { holdFocus } from './holdFocus';
 import { createHomeworkSection } from './homeworkSection';
 import { openedWhenAsked } from './openedWhenAsked';
 import { createPlanSection, type PlanPlace } from './planSection';
@@ -189,9 +190,7 @@ export async function mountPane(
     const inSeedOrder = await attempt(() => findInSeedOrder(workbook));
     const selection = await attempt(() => workbook.selection());
     if (!isOpen) return;
-    const held = document.activeElement;
-    const heading = held?.closest('section')?.querySelector('h2') ?? root.querySelector('h2');
-    const isHeld = root.contains(held);
+    const giveBackFocus = holdFocus(root);
     if (there !== 'unreadable') sheets.show(there);
     season.show(form);
     system = typeof form === 'object' && form.values[unitsField] === 'metric' ? 'metric' : 'us';
@@ -221,8 +220,7 @@ export async function mountPane(
     if (selection !== 'unreadable') await findings.showSelected(selection);
     setText(trouble, problems[0] === undefined ? '' : fill(pane.notRead, { problem: problems[0] }));
     again.hidden = problems.length === 0;
-    // What disappears must not take the focus with it.
-    if (isHeld && (held?.isConnected !== true || held.closest('[hidden]') !== null)) heading?.focus();
+    giveBackFocus();
   };
 
   const stops = [

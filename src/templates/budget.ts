@@ -780,5 +780,6 @@ export const budgetTemplate: SheetTemplate = {
     ),
   ],
   tables: [linesTable, byCropTable, totalTable, byPriceTable],
-  page: { landscape: true, pagesWide: 1, repeatFirstColumn: false, repeatHeaderOf: byCropTable.name },
+  // No table of it is longer than a page; LibreOffice 7.4 leaves out rows where a page ends at rows that it repeats.
+  page: { landscape: true, pagesWide: 1, repeatFirstColumn: false, repeatHeader: false },
 };

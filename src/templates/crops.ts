@@ -67,7 +67,7 @@ const shortFigure = (crop: Crop, trait: Trait, bound: 'low' | 'high'): CellConte
   const exact = figure(trait, bound);
   if (known !== undefined && 'text' in known) {
     const said = (words.values as Readonly<Record<string, string>>)[known.text] ?? known.text;
-    return said === known.text ? exact : said;
+    return said === known.text ? exact : { compute: { value: said } };
   }
   const places = decimals[traits[trait].kind];
   return places === undefined ? exact : { compute: native('ROUND', exact.compute, places) };

@@ -134,7 +134,7 @@ export function dressList(list: SpillingList, headerRow: number, first: number):
 }
 
 /**
- * What goes on over several pages is the last table, unless the template names another, or a list below it.
+ * What goes on over several pages is the last table, or a list below it.
  *
  * @param headerRows of the tables
  */
@@ -142,18 +142,18 @@ export function framing(
   template: SheetTemplate,
   headerRows: readonly number[],
 ): Pick<NewSheet, 'frozenRows' | 'frozenColumns' | 'page'> {
-  const { landscape, pagesWide, repeatFirstColumn, repeatHeaderOf } = template.page;
+  const { landscape, pagesWide, repeatFirstColumn, repeatHeader = true } = template.page;
   const [first = null] = headerRows;
   const only = template.tables.length === 1 && template.form.length === 0 ? first : null;
-  const long = template.tables.findIndex(({ name }) => name === repeatHeaderOf);
-  const repeated = template.lists === undefined ? (headerRows.at(long) ?? null) : only;
+  const long = template.lists === undefined ? (headerRows.at(-1) ?? null) : only;
+  const repeated = repeatHeader ? long : null;
   return {
     frozenRows: only === null ? 0 : only + 1,
     frozenColumns: repeatFirstColumn ? 1 : 0,
     page: {
       landscape,
       pagesWide,
-      repeatRows: repeated === null ? null : [repeated - rowsAbove(template.tables.at(long)), repeated],
+      repeatRows: repeated === null ? null : [repeated - rowsAbove(template.tables.at(-1)), repeated],
       repeatColumns: repeatFirstColumn ? [0, 0] : null,
     },
   };

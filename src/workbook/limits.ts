@@ -1,3 +1,6 @@
+/** Characters that a cell can hold (Excel specifications and limits; from memory). */
+export const longestText = 32_767;
+
 /** What a number in a cell must keep to, in the value of the cell: a share is a fraction. */
 export interface Limits {
   readonly above?: number;

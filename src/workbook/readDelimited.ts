@@ -1,4 +1,5 @@
 /** Rows of a text file as spreadsheet programs save it: comma, semicolon or tab between the cells. */
+import { longestText } from './limits';
 import { plainWord } from './plainWord';
 import { splitRecords, type FileRecord, type Separator } from './splitRecords';
 
@@ -15,6 +16,14 @@ export type DelimitedProblem =
     }
   /** More cells than columns. */
   | { readonly code: 'raggedLine'; readonly line: number; readonly expected: number; readonly found: number }
+  /** More than a cell can hold; columns count from 1. */
+  | {
+      readonly code: 'longCell';
+      readonly line: number;
+      readonly column: number;
+      readonly length: number;
+      readonly most: number;
+    }
   /** A quote that never closes, or closes in the middle of a cell. */
   | { readonly code: 'openQuote'; readonly line: number };
 
@@ -80,8 +89,11 @@ export function readDelimited(text: string, known?: KnownHeaders): Delimited {
   const problems: DelimitedProblem[] = [];
   const rows: { line: number; cells: readonly string[] }[] = [];
   for (const { line, cells, isQuoteOpen } of records) {
+    const long = longCell(line, cells);
     if (isQuoteOpen) {
       problems.push({ code: 'openQuote', line });
+    } else if (long !== null) {
+      problems.push(long);
     } else if (cells.slice(headers.length).some((cell) => cell.trim() !== '')) {
       problems.push({ code: 'raggedLine', line, expected: headers.length, found: cells.length });
     } else {
@@ -120,12 +132,20 @@ function problemsOfHead(head: FileRecord | undefined, headers: readonly string[]
   if (head === undefined) return [{ code: 'empty' }];
   const { line } = head;
   if (head.isQuoteOpen) return [{ code: 'openQuote', line }];
+  const long = longCell(line, headers);
+  if (long !== null) return [long];
   const keys = headers.map(plainWord);
   return headers.flatMap((header, index) => {
     const first = keys.indexOf(keys[index] ?? '');
     if (header === '' || first === index) return [];
     return [{ code: 'duplicateHeader' as const, line, header, column: index + 1, firstColumn: first + 1 }];
   });
+}
+
+function longCell(line: number, cells: readonly string[]): DelimitedProblem | null {
+  const index = cells.findIndex(({ length }) => length > longestText);
+  const length = cells[index]?.length ?? 0;
+  return index < 0 ? null : { code: 'longCell', line, column: index + 1, length, most: longestText };
 }
 
 const separators = ['\t', ';', ','] as const;

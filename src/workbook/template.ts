@@ -143,8 +143,8 @@ export interface SheetTemplate {
     readonly landscape: boolean;
     readonly pagesWide: number;
     readonly repeatFirstColumn: boolean;
-    /** The table that goes on over several pages; the last one where absent. */
-    readonly repeatHeaderOf?: string;
+    /** Whether pages after the last table's first begin with its header; they do where absent. */
+    readonly repeatHeader?: false;
   };
 }
 

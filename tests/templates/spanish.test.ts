@@ -26,6 +26,19 @@ async function sheetsIn(language: string): Promise<readonly (readonly [name: str
   );
 }
 
+test.each(['en', 'es'])('sheets that are filled again miss no row of theirs (%s)', async (language) => {
+  globalThis.cucurbitLanguage = language;
+  vi.resetModules();
+  const { functions } = await import('../../src/functions');
+  const { createMemoryWorkbook } = await import('../../src/hosts/file/createMemoryWorkbook');
+  const { demoFilling } = await import('../../src/templates/demoGarden');
+  const { fillSheets } = await import('../../src/workbook/fillSheets');
+  const port = createMemoryWorkbook({ functions: [...functions.values()] });
+  await fillSheets(port, demoFilling, '');
+  const again = await fillSheets(port, demoFilling, '');
+  expect(again.gone).toEqual([]);
+});
+
 /**
  * Headers with a word that is broken, or nearly: a bold letter is wider than the digit that widths are counted in, and
  * the browser's grid broke "Fracción" and "Envasada" in columns of 9.

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { longestText } from '../../src/workbook/limits';
 import { readDelimited } from '../../src/workbook/readDelimited';
 
 describe('readDelimited', () => {
@@ -127,6 +128,18 @@ describe('readDelimited', () => {
     const read = readDelimited('Plot,Length\nB,2\nC,3,4\n');
     expect(read.problems).toEqual([{ code: 'raggedLine', line: 3, expected: 2, found: 3 }]);
     expect(read.rows.map((row) => row.cells[0])).toEqual(['B']);
+  });
+
+  it.each([
+    ['a line', 'Plot,Crop\nA,gourd\nB,', 3],
+    ['the header', 'Plot,', 1],
+  ])('names a cell that no spreadsheet could hold, in %s, and does not take it', (_, before, line) => {
+    const read = readDelimited(`${before}${'x'.repeat(longestText + 1)}\nC,gourd\n`);
+    expect(read.problems).toEqual([
+      { code: 'longCell', line, column: 2, length: longestText + 1, most: longestText },
+    ]);
+    expect(read.rows.map((row) => row.cells[0])).toEqual(line === 1 ? [] : ['A', 'C']);
+    expect(readDelimited(`Plot,Crop\n${'x'.repeat(longestText)},gourd`).problems).toEqual([]);
   });
 
   it('takes a line that stops before its last blank cells, or has more of them', () => {

@@ -1,10 +1,9 @@
 /** Texts in a workbook's XML: those that cells share, and how odd characters are written. */
+import { longestText } from '../../workbook/limits';
 import type { Package } from './readPackage';
 import { readXml } from './readXml';
 import { tooBig } from './refusals';
 
-/** What a cell can hold (the limit of the programs that write such files). */
-export const longestText = 32_767;
 export const mostTexts = 500_000;
 
 /** @param part null where there is none. @throws HostError */

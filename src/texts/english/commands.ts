@@ -89,6 +89,8 @@ export const commands = {
       empty: ': the file is empty. Give a header line and a line for each plot.',
       raggedLine:
         ': the line has {found} cells for {expected} {expected|column|columns}. Mend the separators: one inside a name or a number makes two cells of one. Write 0.04 instead of 0,04, and a name with a comma in quotation marks. The line was left out.',
+      longCell:
+        ', column {column}: {length} characters, and a cell takes at most {most}. Shorten it; the line was left out.',
       openQuote: ': a quotation mark is opened and never closed. Mend it; the line was left out.',
       duplicateHeader:
         ': columns {firstColumn} and {column} both have the header "{header}". Take one away or rename it.',

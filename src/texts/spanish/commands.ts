@@ -91,6 +91,8 @@ export const commands: Translated['commands'] = {
       empty: ': el archivo está vacío. Dé una línea de títulos y una línea por parcela.',
       raggedLine:
         ': la línea tiene {found} celdas para {expected} {expected|columna|columnas}. Corrija los separadores: uno dentro de un nombre o un número hace dos celdas de una. Escriba 0.04 en vez de 0,04, y entre comillas un nombre con coma. La línea se dejó fuera.',
+      longCell:
+        ', columna {column}: {length} caracteres, y una celda acepta a lo sumo {most}. Acórtela; la línea se dejó fuera.',
       openQuote: ': unas comillas se abren y no se cierran. Corríjalas; la línea se dejó fuera.',
       duplicateHeader:
         ': las columnas {firstColumn} y {column} tienen ambas el título "{header}". Quite una o cámbiele el nombre.',

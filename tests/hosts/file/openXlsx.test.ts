@@ -9,7 +9,7 @@ import { createMemoryWorkbook } from '../../../src/hosts/file/createMemoryWorkbo
 import { openXlsx } from '../../../src/hosts/file/openXlsx';
 import { mostParts, mostRatio, mostUnpackedBytes } from '../../../src/hosts/file/readPackage';
 import { mostCells } from '../../../src/hosts/file/readSheetCells';
-import { longestText } from '../../../src/hosts/file/readTexts';
+import { longestText } from '../../../src/workbook/limits';
 import { mostBetweenTags, mostDepth } from '../../../src/hosts/file/readXml';
 import { demoSeason } from '../../../src/templates/demoGarden';
 import { allTemplates } from '../../../src/templates/sheets';
