@@ -221,8 +221,10 @@ export async function mountPane(
     if (selection !== 'unreadable') await findings.showSelected(selection);
     setText(trouble, problems[0] === undefined ? '' : fill(pane.notRead, { problem: problems[0] }));
     again.hidden = problems.length === 0;
-    // What disappears must not take the focus with it.
-    if (isHeld && (held?.isConnected !== true || held.closest('[hidden]') !== null)) heading?.focus();
+    // What disappears must not take the focus with it, unless its section has given it to something else.
+    const isGone = held?.isConnected !== true || held.closest('[hidden]') !== null;
+    const now = document.activeElement;
+    if (isHeld && isGone && (now === held || now === document.body)) heading?.focus();
   };
 
   const stops = [
