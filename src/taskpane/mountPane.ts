@@ -19,6 +19,7 @@ import { createCautionsSection } from './cautionsSection';
 import { element, setText } from './elements';
 import { createFindingsSection } from './findingsSection';
 import { explainFindings } from './formulaFaults';
+import { holdFocus } from './holdFocus';
 import type { PaneTools, UnitSystem } from './paneTools';
 import { createLanguageChoice } from './languageChoice';
 import { createHomeworkSection } from './homeworkSection';
@@ -189,9 +190,7 @@ export async function mountPane(
     const inSeedOrder = await attempt(() => findInSeedOrder(workbook));
     const selection = await attempt(() => workbook.selection());
     if (!isOpen) return;
-    const held = document.activeElement;
-    const heading = held?.closest('section')?.querySelector('h2') ?? root.querySelector('h2');
-    const isHeld = root.contains(held);
+    const giveFocus = holdFocus(root);
     if (there !== 'unreadable') sheets.show(there);
     season.show(form);
     system = typeof form === 'object' && form.values[unitsField] === 'metric' ? 'metric' : 'us';
@@ -221,10 +220,7 @@ export async function mountPane(
     if (selection !== 'unreadable') await findings.showSelected(selection);
     setText(trouble, problems[0] === undefined ? '' : fill(pane.notRead, { problem: problems[0] }));
     again.hidden = problems.length === 0;
-    // What disappears must not take the focus with it, unless its section has given it to something else.
-    const isGone = held?.isConnected !== true || held.closest('[hidden]') !== null;
-    const now = document.activeElement;
-    if (isHeld && isGone && (now === held || now === document.body)) heading?.focus();
+    giveFocus();
   };
 
   const stops = [
@@ -241,6 +237,7 @@ export async function mountPane(
     ...plan.map(({ stop }) => stop),
   ];
   await refresher.now();
+  languageChoice.takeBack();
   return {
     dispose() {
       isOpen = false;
