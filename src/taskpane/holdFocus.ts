@@ -1,12 +1,16 @@
 /**
- * To be called before parts of the pane are drawn anew; what it gives, after that. Where what had the focus is gone by
- * then, the heading of its section has it, else the pane's: never nothing.
+ * What disappears while the pane is shown anew must not take the focus with it.
+ *
+ * @returns to be called once it is shown: the heading of the section takes the focus when what had it is gone, unless
+ * the section has given it to something else
  */
 export function holdFocus(root: HTMLElement): () => void {
   const held = document.activeElement;
-  if (held === null || !root.contains(held)) return () => undefined;
-  const heading = held.closest('section')?.querySelector('h2') ?? root.querySelector('h2');
+  const heading = held?.closest('section')?.querySelector('h2') ?? root.querySelector('h2');
+  const isHeld = root.contains(held);
   return () => {
-    if (!held.isConnected || held.closest('[hidden]') !== null) heading?.focus();
+    const isGone = held?.isConnected !== true || held.closest('[hidden]') !== null;
+    const isElsewhere = ![held, document.body].includes(document.activeElement);
+    if (isHeld && isGone && !isElsewhere) heading?.focus();
   };
 }

@@ -19,9 +19,9 @@ import { createCautionsSection } from './cautionsSection';
 import { element, setText } from './elements';
 import { createFindingsSection } from './findingsSection';
 import { explainFindings } from './formulaFaults';
+import { holdFocus } from './holdFocus';
 import type { PaneTools, UnitSystem } from './paneTools';
 import { createLanguageChoice } from './languageChoice';
-import { holdFocus } from './holdFocus';
 import { createHomeworkSection } from './homeworkSection';
 import { openedWhenAsked } from './openedWhenAsked';
 import { createPlanSection, type PlanPlace } from './planSection';
@@ -190,7 +190,7 @@ export async function mountPane(
     const inSeedOrder = await attempt(() => findInSeedOrder(workbook));
     const selection = await attempt(() => workbook.selection());
     if (!isOpen) return;
-    const giveBackFocus = holdFocus(root);
+    const giveFocus = holdFocus(root);
     if (there !== 'unreadable') sheets.show(there);
     season.show(form);
     system = typeof form === 'object' && form.values[unitsField] === 'metric' ? 'metric' : 'us';
@@ -220,7 +220,7 @@ export async function mountPane(
     if (selection !== 'unreadable') await findings.showSelected(selection);
     setText(trouble, problems[0] === undefined ? '' : fill(pane.notRead, { problem: problems[0] }));
     again.hidden = problems.length === 0;
-    giveBackFocus();
+    giveFocus();
   };
 
   const stops = [
@@ -237,6 +237,7 @@ export async function mountPane(
     ...plan.map(({ stop }) => stop),
   ];
   await refresher.now();
+  languageChoice.takeBack();
   return {
     dispose() {
       isOpen = false;

@@ -99,8 +99,8 @@ export function createPlotList(
       const before = chosen === null ? null : (rows[chosen]?.name ?? null);
       rows = next;
       while (items.length < rows.length) items.push(createItem(items.length));
+      const held = items.find(({ radio }) => radio === document.activeElement);
       const gone = items.splice(rows.length);
-      const hadFocus = gone.some(({ radio }) => radio === document.activeElement);
       // Those that stay are not taken out and put back, which would take the focus from them.
       for (const item of gone) item.element.remove();
       box.append(...items.slice(box.childElementCount).map((item) => item.element));
@@ -115,7 +115,8 @@ export function createPlotList(
       if (searchField.hidden) search.value = '';
       filter();
       choose(chosen === null ? null : followName(rows, chosen, before));
-      if (hadFocus) items.at(-1)?.radio.focus();
+      // The focus follows what is chosen, or the keyboard would stand on another plot than the buttons act on.
+      if (held !== undefined) (itemChosen() ?? (gone.includes(held) ? items.at(-1) : held))?.radio.focus();
     },
     chosen: () => chosen,
     choose(index) {

@@ -25,6 +25,22 @@ it('beside sheets in its own language offers the other, and says nothing', async
   expect(isHidden(pane.section('Plots'))).toBe(false);
 });
 
+it('has the keyboard again on the page that it began, unless somebody has gone on', async () => {
+  const open = async (): Promise<HTMLButtonElement> =>
+    (await openPaneOver(createFakeWorkbook(), { ...paneTools, speak: () => true })).button(words.other);
+  (await open()).click();
+  const button = await open();
+  expect(document.activeElement).toBe(button);
+  button.click();
+  const opening = open();
+  document.body.dispatchEvent(new Event('pointerdown', { bubbles: true }));
+  await opening;
+  expect(document.activeElement).toBe(document.body);
+  // Nor on a page that was begun otherwise.
+  await open();
+  expect(document.activeElement).toBe(document.body);
+});
+
 it('where the choice cannot be kept, says what to do', async () => {
   const pane = await openPaneOver(createFakeWorkbook(), { ...paneTools, speak: () => false });
   pane.button(words.other).click();
