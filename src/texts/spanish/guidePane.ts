@@ -50,7 +50,7 @@ export const guidePane: Pick<Translated['pane'], 'fetched' | 'functionList' | 'c
     tooMany: 'Lado a lado van a lo sumo {most} cultivos: quite antes la marca de uno.',
     nobody: 'Marque un cultivo para ver sus cifras.',
     sources: 'Con fuentes',
-    noFigure: 'ninguna publicada',
+    noFigure: 'sin dato publicado',
     cautions: 'Precauciones',
   },
 };
