@@ -3,7 +3,7 @@ import { parseArgs } from 'node:util';
 import { datesInWords } from '../templates/inWords';
 import { mostSeasonDays } from '../templates/season';
 import type { Hemisphere, Units } from '../templates/weatherTools';
-import { catalogue } from '../texts/catalogue';
+import { catalogue, inOtherLanguages } from '../texts/catalogue';
 import { fill } from '../texts/fill';
 import { languages } from '../texts/language';
 import { parseNumber } from '../workbook/parseNumber';
@@ -90,7 +90,9 @@ export function readPlanOptions(args: readonly string[]): PlanOptions {
   const spoken = given.get('language');
   // It was taken before anything else: see entries/chooseLanguageOfCommand.
   if (spoken !== undefined && !(languages as readonly string[]).includes(spoken)) {
-    refuse(words.badLanguage, { given: spoken });
+    // In every language, for whoever asked for one.
+    const said = [words.badLanguage, ...inOtherLanguages((other) => other.commands.plan.badLanguage)];
+    refuse(said.join(' '), { given: spoken });
   }
   const out = given.get('out') ?? refuseMissing('out');
   if (!/\.xlsx$/i.test(out)) refuse(words.outExtension, { given: out });

@@ -9,13 +9,14 @@ const families = [...document.querySelectorAll<HTMLElement>('#functions section'
 
 function show(): void {
   const searched = field?.value ?? '';
-  const words = searchedWords(searched, box?.getAttribute('data-ignored') ?? '');
+  const ignored = box?.getAttribute('data-ignored') ?? '';
+  const words = searchedWords(searched, ignored);
   let count = 0;
   for (const family of families) {
     const items = [...family.querySelectorAll<HTMLElement>('li')];
     for (const item of items) {
       const id = item.querySelector('a')?.textContent ?? '';
-      item.hidden = !isNamedBy(id, words) && !hasWords(item.dataset['words'] ?? '', words);
+      item.hidden = !isNamedBy(id, words) && !hasWords(item.dataset['words'] ?? '', words, ignored);
     }
     const shown = items.filter(({ hidden }) => !hidden).length;
     family.hidden = shown === 0;

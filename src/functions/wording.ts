@@ -47,6 +47,13 @@ function sayLimits(problem: Extract<Problem, { code: 'outOfRange' }>): string {
   return parts.join(texts.limits.and);
 }
 
+/** What is to be typed stands behind a word for it, where the language has another. */
+function sayChoice(choice: string): string {
+  const words = (texts.choices as Readonly<Record<string, string>>)[choice];
+  const [word = choice] = words?.split(', ') ?? [];
+  return word === choice ? choice : fill(texts.pane.choice, { word, choice });
+}
+
 /** The advice that stands for a refusal, in the language of the catalogue. */
 export function sayProblem(problem: Problem): string {
   const values: Record<string, string> = {};
@@ -57,6 +64,7 @@ export function sayProblem(problem: Problem): string {
     else if (dayNames.has(key)) values[key] = isoOfDay(Number(value));
     else values[key] = typeof value === 'number' ? sayNumber(value) : String(value);
   }
+  if (problem.code === 'notAChoice') values['choices'] = problem.choices.map(sayChoice).join(', ');
   if (problem.code === 'outOfRange') values['limits'] = sayLimits(problem);
   if (toldByRow.has(problem.code) && 'row' in problem && problem.row !== undefined) {
     values['name'] = fill(texts.rowOfRange, values);

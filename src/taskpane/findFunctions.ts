@@ -20,7 +20,9 @@ export function findFunctions(
   const named = ofName.length === 0 ? [] : functions.filter(({ id }) => isNamedBy(id, ofName));
   // FLOWER.SHARE is no FLOWER.FEMALESHARE.
   const begun = named.filter(({ id }) => hasWords(id, ofName));
-  const others = functions.filter((one) => !named.includes(one) && hasWords(one.foundBy, wanted));
+  const others = functions.filter(
+    (one) => !named.includes(one) && hasWords(one.foundBy, wanted, words.ignored),
+  );
   const tasks = [...new Set(others.map(({ family }) => family))];
   return [
     { heading: words.byName, found: [...new Set([...begun, ...named])] },

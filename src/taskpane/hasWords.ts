@@ -14,9 +14,14 @@ export function searchedWords(searched: string, ignored = ''): readonly string[]
   return telling.length > 0 ? telling : all;
 }
 
-/** Whether each of the words begins a word of the text, or is one of them in the plural. */
-export function hasWords(text: string, words: readonly string[]): boolean {
-  const parts = partsOf(text);
+/**
+ * Whether each of the words begins a word of the text, or is one of them in the plural.
+ *
+ * @param ignored words that say nothing in the text either, unless they are searched for
+ */
+export function hasWords(text: string, words: readonly string[], ignored = ''): boolean {
+  const idle = partsOf(ignored).filter((word) => !words.includes(word));
+  const parts = partsOf(text).filter((part) => !idle.includes(part));
   return words.every((word) => parts.some((part) => part.startsWith(word) || isPlural(word, part)));
 }
 

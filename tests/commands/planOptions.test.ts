@@ -16,7 +16,7 @@ describe('readPlanOptions', () => {
   test('takes a language that is there, and names those where it is not', () => {
     expect(readPlanOptions([...complete, '--language', 'es']).out).toBe('a.xlsx');
     expect(() => readPlanOptions([...complete, '--language', 'fr'])).toThrow(
-      '--language is "fr". Give en (English) or es (Spanish).',
+      '--language is "fr". Give en (English) or es (Spanish). El valor de --language es "fr". Dé en (inglés) o es (español).',
     );
   });
 

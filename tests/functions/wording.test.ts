@@ -1,5 +1,5 @@
 /** Sentences that read right when a number in them is one. */
-import { describe, expect, test } from 'vitest';
+import { afterEach, describe, expect, test, vi } from 'vitest';
 import { functions } from '../../src/functions';
 import { sayProblem, sayQuantityName, sayUnit } from '../../src/functions/wording';
 import type { Unit } from '../../src/calc/units/units';
@@ -49,5 +49,22 @@ describe('"The … is" goes before every argument', () => {
   test.each(names)('%s', (name) => {
     const [noun = ''] = sayQuantityName(name).split(/ (?:of|per|from|after|to|against) /);
     if (!singular.includes(noun)) expect(noun).not.toMatch(/s$/);
+  });
+});
+
+describe('what is to be typed', () => {
+  afterEach(() => {
+    globalThis.cucurbitLanguage = undefined;
+  });
+
+  test('stands behind the word of the language, where that is another', async () => {
+    const problem = { code: 'notAChoice', name: 'method', given: 'sembrado' } as const;
+    expect(sayProblem({ ...problem, choices: ['seed', 'low'] })).toContain('Choose one of: seed, low.');
+    globalThis.cucurbitLanguage = 'es';
+    vi.resetModules();
+    const { sayProblem: sayInSpanish } = await import('../../src/functions/wording');
+    expect(sayInSpanish({ ...problem, choices: ['seed', 'transplant', 'low'] })).toContain(
+      'Elija uno de estos: siembra directa (seed), trasplante (transplant), low.',
+    );
   });
 });

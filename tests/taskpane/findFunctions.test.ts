@@ -80,6 +80,15 @@ describe('in Spanish', () => {
     ['riego', ['SUPPLY.WATERNEED', 'SUPPLY.DRIPRUNTIME']],
     ['escarabajos y rotación', ['BEETLE.VERDICT', 'ROTATION.YEARS']],
   ])('"%s" finds %s', (searched, ids) => expect(find(searched)).toEqual(expect.arrayContaining(ids)));
+
+  test('packs are no prepositions', () => {
+    // "sobre 0" stands in many a description: above 0.
+    const found = find('¿Cuántos sobres?');
+    expect(
+      found.every((id) => id.startsWith('SEED.')),
+      found.join(),
+    ).toBe(true);
+  });
 });
 
 test('words begin words, in any letters, or are their plural', () => {
@@ -87,6 +96,8 @@ test('words begin words, in any letters, or are their plural', () => {
   expect(hasWords('between rows', searchedWords('bee'))).toBe(false);
   expect(hasWords('the crop, the box', searchedWords('crops boxes'))).toBe(true);
   expect(hasWords('anything', searchedWords(' '))).toBe(true);
+  expect(hasWords('sobre 0', ['sobres'], 'de sobre')).toBe(false);
+  expect(hasWords('sobre 0', ['sobre'], 'de sobre')).toBe(true);
   expect(searchedWords('How many?', 'how many')).toEqual(['how', 'many']);
   expect(searchedWords('How many jars?', 'how many')).toEqual(['jars']);
   expect(isNamedBy('DATE.LASTSOWING', ['sowing'])).toBe(true);

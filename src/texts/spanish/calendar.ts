@@ -66,7 +66,7 @@ export const calendar: Translated['calendar'] = {
     noCrop: 'sin cultivo conocido',
     noDates: '{header} no es una fecha.',
     unfit: 'una fecha que no cabe',
-    none: 'Al hacerla estaban todas las parcelas, con todo su trabajo.',
+    none: 'Al hacerlo estaban todas las parcelas, con todo su trabajo.',
     tooLate: 'sembrada el día de la primera helada o después',
     frostFirst: 'Antes llega la primera helada.',
     says: { noCrop: 'Sin cultivo conocido.', tooLate: 'Sembrada el día de la primera helada o después.' },

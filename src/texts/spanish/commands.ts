@@ -39,7 +39,7 @@ export const commands: Translated['commands'] = {
     unknownOption: 'No hay opción {option}. npm run -s plan -- --help las enumera.',
     noFile: 'Dé un archivo con las parcelas, como plots.csv. npm run -s plan -- --help muestra cómo.',
     secondFile: '"{given}" es un archivo de más. Dé uno solo y ponga entre comillas un nombre con espacios.',
-    missingOption: 'Falta {option}. Déla como {option} {example}.',
+    missingOption: 'Falta {option}. Dela como {option} {example}.',
     noValueWanted: '{option} va sola. Quite "{given}".',
     badDate: '{option} es "{given}". Dé un día del calendario como año-mes-día, por ejemplo {example}.',
     frostsReversed:

@@ -8,7 +8,7 @@ export const functionWords: WithOtherWords<typeof english> = {
   'ROW.': 'linea hilera metros cama espaciamiento',
   'ROW.FORDEMAND': 'mercado clientes canasta venta semanal',
   'PLANTS.FORYIELD': 'cosecha produccion familia',
-  'SEED.': 'semillas germinacion sobre lote',
+  'SEED.': 'semillas germinacion lote',
   'SEED.NEEDED': 'cuanta semilla comprar pedir tasa de siembra',
   'SEED.PERHILL': 'mata monticulo hoyo postura',
   'SEED.PACK': 'sobres paquetes bolsas comprar pedido catalogo precio barato',

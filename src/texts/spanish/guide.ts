@@ -112,7 +112,7 @@ export const guide: WithOtherWords<typeof english> = {
       mildew: {
         sign: 'Polvo blanco en las hojas',
         meaning:
-          'oídio. Deje espacio y aire entre plantas, riegue el suelo y no las hojas, y pregunte a su oficina de extensión qué más ayuda.',
+          'oídio (cenicilla). Deje espacio y aire entre plantas, riegue el suelo y no las hojas, y pregunte a su oficina de extensión qué más ayuda.',
       },
       bitter: {
         sign: 'El fruto sabe amargo',

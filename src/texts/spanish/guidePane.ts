@@ -14,7 +14,7 @@ export const guidePane: Pick<Translated['pane'], 'fetched' | 'functionList' | 'c
     searchHelp:
       'Una palabra suya, como distancia, abejas o última helada. Las flechas recorren la lista; Intro abre la primera.',
     ignored:
-      'a al como con cual cuales cuando cuanta cuantas cuanto cuantos de debo del donde el en es esta hay la las lo los me mi mis necesito o para pide por puedo que quiero se si son su sus tengo un una unas unos y',
+      'a al como con cual cuales cuando cuanta cuantas cuanto cuantos de debo del donde el en es esta hay la las lo los me mi mis necesito o para pide por puedo que quiero se si sobre son su sus tengo un una unas unos y',
     byName: 'Por su nombre',
     none: 'No hay nada para "{searched}". Pruebe menos palabras u otras, como germinación, cuántos sobres, última helada o frascos; o vacíe el campo para ver todas por tarea.',
     count: '{count} {count|función|funciones}',
@@ -50,7 +50,7 @@ export const guidePane: Pick<Translated['pane'], 'fetched' | 'functionList' | 'c
     tooMany: 'Lado a lado van a lo sumo {most} cultivos: quite antes la marca de uno.',
     nobody: 'Marque un cultivo para ver sus cifras.',
     sources: 'Con fuentes',
-    noFigure: 'ninguna publicada',
+    noFigure: 'sin dato publicado',
     cautions: 'Precauciones',
   },
 };

@@ -143,7 +143,7 @@ export const money: Translated['money'] = {
       shareOrMore: 'escriba una fracción de 0 a 200% como número, como 80% o 0.8; un texto no cuenta.',
       grade: 'escriba una fracción mayor que 0, hasta 100%, como número, como 10% o 0.1; un texto no cuenta.',
       soldBy: 'elija weight (una lb, o un kg si Temporada está en métrico), bushel, carton o each.',
-      weight: 'délo, pues no está publicado para este cultivo y unidad.',
+      weight: 'delo, pues no está publicado para este cultivo y unidad.',
       dearHarvest: 'es tanto como el precio o más, y no queda nada para cultivarlo.',
       noneSold: 'una fracción de 0 no vende nada: déjela en blanco donde se vende todo el rendimiento.',
     },

@@ -111,7 +111,7 @@ export const pane: Translated['pane'] = {
       '{file} está abierto, con {count} {count|parcela|parcelas}. Lo que estaba abierto antes se puede recuperar abajo.',
     tooManyPlots:
       '{file} tiene {count} parcelas, y esta página acepta {most}. Divídalo, o haga con npm run plan un libro de él.',
-    more: 'Y {count} más de la clase.',
+    more: 'Y {count} más del mismo tipo.',
     take: 'Abrir lo que guardó la otra pestaña',
     tookOver: 'Esto es lo que guardó la otra pestaña. Desde ahora lo guarda esta.',
     notTaken: 'Otra pestaña lo tiene abierto otra vez, y lo guarda.',
@@ -211,12 +211,12 @@ export const pane: Translated['pane'] = {
     heading: 'Reparar y entregar',
     formulas: {
       button: 'Volver a introducir nuestras fórmulas',
-      help: 'Para celdas que dicen #NAME?: se calcularon o guardaron donde estas funciones no se conocían. Se entra de nuevo toda fórmula que las usa, también en sus propias hojas. No se toca nada más.',
-      working: 'Entrando las fórmulas…',
+      help: 'Para celdas que dicen #NAME?: se calcularon o guardaron donde estas funciones no se conocían. Se introduce de nuevo toda fórmula que las usa, también en sus propias hojas. No se toca nada más.',
+      working: 'Introduciendo las fórmulas…',
     },
-    entered: '{count} {count|fórmula se entró|fórmulas se entraron} de nuevo. No se tocó nada más.',
-    noneToEnter: 'Ninguna fórmula de este libro usa nuestras funciones, así que no se entró ninguna.',
-    enteringCut: 'No toda fórmula se pudo entrar de nuevo; las demás están como estaban. {problem}',
+    entered: '{count} {count|fórmula se introdujo|fórmulas se introdujeron} de nuevo. No se tocó nada más.',
+    noneToEnter: 'Ninguna fórmula de este libro usa nuestras funciones, así que no se introdujo ninguna.',
+    enteringCut: 'No toda fórmula se pudo introducir de nuevo; las demás están como estaban. {problem}',
     copy: {
       button: 'Hacer una copia solo de valores',
       help: 'Para alguien sin este complemento: junto a cada hoja nuestra una nueva con sus valores, fechas y notas, y sin fórmulas. Sus hojas quedan como están.',

@@ -156,7 +156,7 @@ export const plotsPane: Pick<
       noGermination: 'No hay norma de germinación para este cultivo. Dé la germinación.',
     },
     fits: {
-      heading: '¿Qué cabe todavía antes de la helada?',
+      heading: '¿Qué alcanza todavía antes de la helada?',
       date: { label: 'Sembrado al aire libre el', help: 'Hoy, o cualquier otro día.' },
       button: 'Mostrar los cultivos',
       some: 'Sembrado el {date}, {count} {count|cultivo cabe|cultivos caben} antes de la helada:',

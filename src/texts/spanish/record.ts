@@ -66,7 +66,7 @@ export const record: Translated['record'] = {
     otherLows:
       'La noche más cálida tiene {warmest} grados {units}, que ningún año tiene donde crecen cucurbitáceas. Elija la otra escala o lleve el registro a una.',
     noScale:
-      'Días de {hottest} no son de este mundo, ni en Fahrenheit ni en Celsius. Si son décimas de grado, escríbalo en ambos títulos: Máxima (décimas de grado C), Mínima (décimas de grado C).',
+      'Ningún lugar tiene días de {hottest} grados, ni en Fahrenheit ni en Celsius. Si son décimas de grado, escríbalo en ambos títulos: Máxima (décimas de grado C), Mínima (décimas de grado C).',
     lowAboveHigh:
       'La mínima ({low}) es mayor que la máxima ({high}). Ambas se dejaron vacías: no se sabe cuál es la correcta.',
     columnsSwapped:

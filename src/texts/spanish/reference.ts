@@ -67,7 +67,7 @@ export const cautions: Translated['cautions'] = {
   canning:
     'Los pesos de aquí sirven para planear el corte, no el frasco. Haga conservas con una receta probada y vigente de su oficina de extensión o de la guía del USDA, con sus tiempos, y nunca puré de calabaza.',
   mildew:
-    'Contra oídio y mildiu elija tipos resistentes, deje espacio y aire entre plantas y riegue el suelo, no las hojas. Qué más ayuda depende del lugar y de la semana: pregunte a su oficina local de extensión.',
+    'Contra oídio (cenicilla) y mildiu elija tipos resistentes, deje espacio y aire entre plantas y riegue el suelo, no las hojas. Qué más ayuda depende del lugar y de la semana: pregunte a su oficina local de extensión.',
   history:
     'Lo que hubo antes en una parcela solo lo sabe usted: un blanco en Últimas cucurbitáceas quiere decir que no se sabe, nunca que no hubo.',
 };

@@ -45,7 +45,7 @@ export const sheets: Translated['sheets'] = {
       },
       seedsPerCell: {
         label: 'Semillas por celda de bandeja',
-        remark: '1, o 2 aclaradas a 1. Práctica común, sin fuente.',
+        remark: '1, o 2 raleadas a 1. Práctica común, sin fuente.',
       },
       monoeciousFemale: {
         label: 'Fracción femenina, monoicas',
@@ -135,7 +135,7 @@ export const sheets: Translated['sheets'] = {
       },
       plantsPerHill: {
         header: 'Plantas por golpe',
-        note: 'Las que quedan tras aclarar. En blanco: las del cultivo.',
+        note: 'Las que quedan tras ralear. En blanco: las del cultivo.',
       },
       bedWidth: { header: 'Ancho de cama', note: 'Para camas. ft o m.' },
       pathWidth: { header: 'Ancho de pasillo', note: 'Entre camas. ft o m.' },
@@ -350,11 +350,11 @@ export const sheets: Translated['sheets'] = {
       ],
       [
         'Curado',
-        'Calabazas de invierno y pumpkin, no las de bellota: {curing} días a {curingWarmth} °F (27 a 29 °C), luego fresco (Alabama).',
+        'Calabazas de invierno y de Halloween, no las de bellota: {curing} días a {curingWarmth} °F (27 a 29 °C), luego fresco (Alabama).',
       ],
       [
         'Almacenamiento',
-        'Pepinos, pumpkin y calabaza de invierno: no bajo 50 °F (10 °C). Cifras arriba; por publicación en Rangos.',
+        'Pepinos, calabazas de Halloween y de invierno: no bajo 50 °F (10 °C). Cifras arriba; por publicación en Rangos.',
       ],
     ],
     traits: {

@@ -508,7 +508,7 @@ export const remarks: WithOtherWords<typeof englishRemarks> = {
     'Analice primero el suelo y reste lo que dejan el estiércol y las leguminosas. En arena dé el nitrógeno en dos partes, la segunda cuando corren las guías.',
   waterLostComesOnTop: 'Lo que escurre, se lleva el viento o se fuga viene aparte.',
   coefficientsByStage:
-    'Coeficientes del estudio 56 de la FAO (1998) para cucurbitáceas: 0.4 a 0.6 al principio, 0.85 a 1.05 a media temporada (pepino, pumpkin y sandía 1.00, calabacín 0.95), 0.6 a 0.9 al final. La revisión de 2025 da al calabacín 1.00 y a pumpkin 0.95.',
+    'Coeficientes del estudio 56 de la FAO (1998) para cucurbitáceas: 0.4 a 0.6 al principio, 0.85 a 1.05 a media temporada (pepino, calabaza de Halloween y sandía 1.00, calabacín 0.95), 0.6 a 0.9 al final. La revisión de 2025 da al calabacín 1.00 y a la de Halloween 0.95.',
   plasticShedsRain: 'Bajo acolchado plástico la lluvia no cuenta: no la ponga y dé toda el agua por goteo.',
   splitTheRun:
     'Más de 6 horas seguidas mandan el agua por debajo de las raíces: reparta el riego en varios días.',
@@ -543,7 +543,7 @@ export const remarks: WithOtherWords<typeof englishRemarks> = {
   beetlesMatterEarly:
     'Los escarabajos importan sobre todo desde los cotiledones hasta unas 5 hojas (hasta 3, Wisconsin). Revise temprano en el día, plantas de todo el campo, también de sus bordes.',
   restsAdvised:
-    'Descansos que se aconsejan: 2 años para pepino de rebanar y pumpkin, 3 para calabaza (Carolina del Norte); nunca dos años seguidos (Cornell). Cuentan todas las cucurbitáceas, también las voluntarias.',
+    'Descansos que se aconsejan: 2 años para pepino de rebanar y calabaza de Halloween, 3 para calabaza (Carolina del Norte); nunca dos años seguidos (Cornell). Cuentan todas las cucurbitáceas, también las voluntarias.',
   countAsTheLabelDoes:
     'Tome los días de la etiqueta de lo aplicado, para su cultivo; de varias aplicaciones cuenta el día más tardío.',
   vinesLieOnSoil:
