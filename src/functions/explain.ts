@@ -32,6 +32,8 @@ export interface CallWorking {
   readonly lines: readonly WorkingLine[];
   /** The answer, or the refusal. */
   readonly result: string;
+  /** Of a row of results the first, which is what a problem asks for; null for any other answer. */
+  readonly firstOfRow: string | null;
   /** Of the answer; "" for what has none. */
   readonly unit: string;
   readonly isRefused: boolean;
@@ -85,6 +87,7 @@ export function explainCall(definition: FunctionDefinition, args: readonly unkno
   return {
     lines: sayWorking(entries),
     result: sayOutcome(outcome),
+    firstOfRow: sayFirstOfRow(outcome),
     unit: !('error' in outcome) && typeof outcome.value === 'number' ? sayUnit(unit, outcome.value) : '',
     isRefused: 'error' in outcome,
     isDate,
@@ -125,8 +128,30 @@ function sayOutcome(outcome: CellOutcome | CellFault): string {
   if ('error' in outcome) return outcome.message;
   const { value, pattern } = outcome;
   return Array.isArray(value)
-    ? sayArgument(value, pattern !== undefined)
+    ? sayList(value, pattern !== undefined)
     : sayValue(value, pattern !== undefined);
+}
+
+function sayFirstOfRow(outcome: CellOutcome | CellFault): string | null {
+  if ('error' in outcome || !Array.isArray(outcome.value) || outcome.value.length > 1) return null;
+  const first = outcome.value[0]?.[0];
+  return first === undefined ? null : sayValue(first, outcome.pattern !== undefined);
+}
+
+/** More cells are not read one by one. Judgement. */
+const mostCellsTold = 12;
+
+/** Its values; of a long one the first rows, and its size. */
+function sayList(rows: readonly (readonly Scalar[])[], isDate: boolean): string {
+  const { between, betweenRows, more } = texts.working.list;
+  const columns = rows[0]?.length ?? 0;
+  const told = rows.slice(0, Math.max(1, Math.floor(mostCellsTold / Math.max(1, columns))));
+  const values = told
+    .map((row) => row.filter((value) => value !== '').map((value) => sayValue(value, isDate)))
+    .map((row) => row.join(between))
+    .join(columns === 1 ? between : betweenRows);
+  if (told.length === rows.length) return values;
+  return fill(more, { values, cells: fill(texts.working.cells, { rows: rows.length, columns }) });
 }
 
 /** @param isDate numbers are serials */

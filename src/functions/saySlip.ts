@@ -1,6 +1,6 @@
 /** What is said of an answer to a call: right, the slip that was likely made, or how far off it is. */
 import { findSlips, type WrongFigure } from '../calc/check/findSlips';
-import { judgeAnswer } from '../calc/check/judgeAnswer';
+import { judgeAnswer, type Judgement } from '../calc/check/judgeAnswer';
 import { likelySlip } from '../calc/check/likelySlip';
 import type { Given, Slip } from '../calc/check/slip';
 import { CalcError, refuse } from '../calc/errors';
@@ -33,10 +33,13 @@ export function saySlip(answer: Quantity, name: string, args: readonly unknown[]
   const meant =
     definition.result === 'day' && typeof answer === 'number' ? (dayOfSerial(answer) ?? answer) : answer;
   const judgement = judgeAnswer(meant, right, undefined);
-  const said = sayJudgement(
-    judgement,
-    definition.result === 'day' && typeof right === 'number' ? serialOfDay(right) : right,
-  );
+  const said =
+    definition.result === 'day' && mayBeDate(answer)
+      ? sayDaysOff(judgement)
+      : sayJudgement(
+          judgement,
+          definition.result === 'day' && typeof right === 'number' ? serialOfDay(right) : right,
+        );
   if (judgement.verdict === 'right' || judgement.verdict === 'blank') return said;
   if (typeof right !== 'number') return said;
   if (typeof meant !== 'number') {
@@ -48,6 +51,13 @@ export function saySlip(answer: Quantity, name: string, args: readonly unknown[]
   if (likely === 'none' && definition.result === 'day' && !mayBeDate(answer)) return texts.dateWanted;
   const isDateForNumber = definition.result !== 'day' && mayBeDate(answer) && !mayBeDate(right);
   return fill(texts[likely === 'none' && isDateForNumber ? 'numberWanted' : likely], { judgement: said });
+}
+
+/** Of a date for a date: a number that is too high or too low says nothing more. */
+function sayDaysOff(judgement: Judgement): string {
+  if (!('difference' in judgement)) return sayJudgement(judgement, '');
+  const { verdict, difference } = judgement;
+  return fill(verdict === 'tooHigh' ? texts.daysLate : texts.daysEarly, { difference });
 }
 
 /** What keeps an answer from being a number. */

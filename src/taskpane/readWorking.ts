@@ -77,7 +77,7 @@ export async function readWorking(
   const templates = withLaterHomework(knownTemplates, sheets);
   const problem = await readProblem(workbook, at, sheets, templates);
   if (problem !== null) {
-    const calls = [explainCall(problem.call, functions, described)];
+    const calls = [withOneAnswer(explainCall(problem.call, functions, described))];
     const nothingElse = { shown: null, another: undefined, notFollowed: [] };
     return { at: problem.at, problem, tellsAnswer: true, calls, ...nothingElse };
   }
@@ -113,6 +113,13 @@ function explainCall(
   }));
   const working = values.includes(null) ? null : explain(id, given);
   return { id, isAsked, sentence: text?.description ?? null, inputs, working };
+}
+
+/** A problem asks for one value. */
+function withOneAnswer(call: ExplainedCall): ExplainedCall {
+  const { working } = call;
+  if (working === null || working.firstOfRow === null) return call;
+  return { ...call, working: { ...working, result: working.firstOfRow } };
 }
 
 /** Left out or blank it is "us"; null for what cannot be told. Without such a parameter units are never two. */

@@ -515,6 +515,8 @@ export const english = {
     remark: 'note',
     source: 'source',
     cells: '{rows} {rows|row|rows} by {columns} {columns|column|columns}',
+    /** A list that is an answer: between its values, between its rows, and one that is too long to be told. */
+    list: { between: '; ', betweenRows: ' / ', more: '{values} … (the first of {cells})' },
     noSteps: 'This is looked up, not calculated: there are no steps.',
     variedBy: { share: '{percent}%', whole: '{step}, {percent}%', one: '{step}', days: '{step} days' },
   },

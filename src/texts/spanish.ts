@@ -515,6 +515,7 @@ export const spanish: Translated = {
     remark: 'nota',
     source: 'fuente',
     cells: '{rows} {rows|fila|filas} por {columns} {columns|columna|columnas}',
+    list: { between: '; ', betweenRows: ' / ', more: '{values} … (lo primero de {cells})' },
     noSteps: 'Esto se consulta, no se calcula: no hay pasos.',
     variedBy: { share: '{percent}%', whole: '{step}, {percent}%', one: '{step}', days: '{step} días' },
   },

@@ -15,7 +15,7 @@ export interface UnfoldOptions {
 
 export interface UnfoldedArgument {
   readonly text: string;
-  /** The cells that its value was taken from. */
+  /** The cells that its value was taken from; none where that cannot be told. */
   readonly from: readonly NamedCells[];
   /** Ids of our functions that it calls. */
   readonly calls: readonly string[];
@@ -85,7 +85,9 @@ function unfoldArgument(
   followed: Followed,
   idOf: (part: Formula) => string | null,
 ): UnfoldedArgument {
-  const byPlace = followed.cellsOf(arg).map((cells) => [JSON.stringify(cells.area), cells] as const);
+  // A function of the program, such as OFFSET, may take the value from another cell than those that it names.
+  const cells = followed.operandOf(arg) === null ? [] : followed.cellsOf(arg);
+  const byPlace = cells.map((one) => [JSON.stringify(one.area), one] as const);
   const from = [...new Map(byPlace).values()];
   const calls = [...new Set(everyPart(arg).flatMap((part) => idOf(part) ?? []))];
   const isSum = arg.kind !== 'value' && arg.kind !== 'array' && from.length + calls.length === 0;

@@ -219,8 +219,9 @@ describe('what is not named', () => {
     );
     // 14 days after 2 May is 16 May.
     expect(slipOf('2026-05-19', 'DATE.SETOUT', '2026-05-02')).toBe(
-      'too high by 3 (of dates: 3 days late). No slip that is known here gives this answer.',
+      '3 days late. No slip that is known here gives this answer.',
     );
+    expect(slipOf('2026-05-13', 'DATE.SETOUT', '2026-05-02')).toMatch(/^3 days early\. /);
     expect(slipOf('keep', 'STAND.REPLANT', 0.66, '2026-06-01', '2026-07-07')).toBe(
       'not right: another word is wanted',
     );

@@ -189,6 +189,17 @@ describe('a call in words', () => {
     expect(explainCall(definitionOf('PLANTS.DENSITY'), [2, 36]).unvaried).toBeNull();
   });
 
+  test('a list is told by its values, a long one by the first of them and its size', () => {
+    // USDA AIB 539: 14 lb fill 7 quarts, 21 at the cautious end. By hand: 27 / 2 = 13.5 and 27 / 3 = 9, whole jars.
+    expect(explainCall(definitionOf('PICKLE.JARS'), [27])).toMatchObject({
+      result: '13; 9',
+      firstOfRow: '13',
+    });
+    const { result, firstOfRow } = explainCall(definitionOf('CROP.LIST'), []);
+    expect(result).toMatch(/^([^;]+; ){11}[^;]+ … \(the first of \d+ rows by 1 column\)$/);
+    expect(firstOfRow).toBeNull();
+  });
+
   test('a refusal is the answer, with the steps before it', () => {
     expect(explainCall(definitionOf('SEED.NEEDED'), [100, 85])).toMatchObject({
       isRefused: true,

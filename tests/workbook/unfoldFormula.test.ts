@@ -115,6 +115,13 @@ describe('arguments', () => {
     expect(unfolded.notFollowed).toEqual([]);
   });
 
+  test('no cell is named for a value that cannot be followed: it may come from another one', async () => {
+    const unfolded = await unfold('=OURS.TEST.TWICE(OFFSET(D4,1,0),D4)');
+    expect(given(unfolded)).toEqual([[null, 100]]);
+    expect(from(unfolded)).toEqual([[[], [[3, 3, 1, 1, '']]]]);
+    expect(unfolded.calls[0]?.args[0]).toMatchObject({ text: 'OFFSET(D4,1,0)', isSum: true });
+  });
+
   test('a whole column ends where the sheet does', async () => {
     expect(given(await unfold('=OURS.TEST.TOTAL(D:D)'))).toEqual([
       [[[null], [null], [null], [100], [200], [null]]],

@@ -2,6 +2,9 @@
 export const slips = {
   /** After what CHECK.ANSWER says. */
   none: '{judgement}. No slip that is known here gives this answer.',
+  /** Where a date is wanted and one was given, in place of what CHECK.ANSWER says. */
+  daysLate: '{difference} {difference|day|days} late',
+  daysEarly: '{difference} {difference|day|days} early',
   dateWanted: 'not right: a date is wanted, such as 2026-05-16',
   numberWanted: '{judgement}. If that is a date: a number is wanted.',
   /** Of what cannot be read as the number that is wanted. */

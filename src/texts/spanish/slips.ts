@@ -4,6 +4,8 @@ import type { WithOtherWords } from '../translated';
 
 export const slips: WithOtherWords<typeof english> = {
   none: '{judgement}. Ningún error de los que aquí se conocen da esta respuesta.',
+  daysLate: '{difference} {difference|día|días} tarde',
+  daysEarly: '{difference} {difference|día|días} antes',
   dateWanted: 'incorrecto: se pide una fecha, como 2026-05-16',
   numberWanted: '{judgement}. Si es una fecha: se pide un número.',
   notRead: {
