@@ -138,6 +138,8 @@ export const english = {
     assurance: 'assurance',
     tested: 'number of seeds tested',
     standChance: 'share of seeds that stand',
+    chanceOfThese: 'chance that so many are enough',
+    chanceOfOneFewer: 'chance that one fewer is enough',
     seeds: 'number of seeds',
     germinated: 'number of seeds that germinated',
     mean: 'average germination',

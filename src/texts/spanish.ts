@@ -138,6 +138,8 @@ export const spanish: Translated = {
     assurance: 'seguridad',
     tested: 'número de semillas probadas',
     standChance: 'fracción de semillas que se establecen',
+    chanceOfThese: 'probabilidad de que baste ese número',
+    chanceOfOneFewer: 'probabilidad de que baste uno menos',
     seeds: 'número de semillas',
     germinated: 'número de semillas que germinaron',
     mean: 'germinación media',
