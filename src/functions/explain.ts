@@ -69,6 +69,8 @@ const dateArguments = [
   'date',
   'sowing',
   'countingStart',
+  'earlierFrost',
+  'laterFrost',
 ];
 
 /** The lines of one call. A refusal is the last line, after the steps that went before it. */

@@ -80,6 +80,12 @@ describe('a slip is named by what it gives', () => {
     [125, [...seeds, 0.9], 'You left the field emergence out.'],
     [72, [...seeds, 0.9], 'You multiplied by the share of seeds that stand instead of dividing by it.'],
     [125, [...seeds, '', 0.95], 'You left the assurance out.'],
+    // 1200 x (8 - 2).
+    [
+      7200,
+      ['BUDGET.BREAKEVENYIELD', 1200, 8, 2],
+      'You multiplied by the price left after harvest cost instead of dividing by it.',
+    ],
     // 125 / 0.95 is 131.6.
     [132, [...seeds, '', 0.95], 'You divided by the assurance: it is a chance, not a share that stands.'],
     // 43,560 / (2 x 36); 43,560 / (24 x 36); 1 / 6; 43,560 x 6.

@@ -1,5 +1,6 @@
 import { checkShare } from '../limits/limits';
 import { checkAssurance } from '../stand/checkAssurance';
+import { chancesAround } from '../stand/chancesAround';
 import { leastSeeds } from '../stand/leastSeeds';
 import { orAssume, type Recorder } from '../working';
 
@@ -25,7 +26,7 @@ export function groupWithPollenizer(share: number, assurance?: number, record?: 
   const plants = leastSeeds(1, share, sure);
   record?.({
     step: 'groupWithPollenizer',
-    inputs: { share, assurance: sure },
+    inputs: { share, assurance: sure, ...chancesAround(1, plants, share) },
     result: plants,
     unit: 'plants',
   });

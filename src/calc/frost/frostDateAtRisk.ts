@@ -6,7 +6,7 @@ import { orAssume, type Recorder } from '../working';
 import { countingStart, type FrostSide, type Hemisphere } from './coldSeason';
 import { countedFrosts } from './countedFrosts';
 import type { SeasonFrost } from './frostOfSeasons';
-import { quantile, type QuantileRule } from './quantile';
+import { placeOfQuantile, type QuantileRule } from './quantile';
 
 /** Fewer make a quantile that one more year can move by a week: judgement. */
 export const enoughSeasons = 20;
@@ -56,12 +56,22 @@ export function frostDateAtRisk(
     result: at,
     unit: 'share',
   });
-  const exact = quantile(counted, at, chosen);
+  const { place, low, high, part } = placeOfQuantile(counted, at, chosen);
+  const exact = low + (high - low) * part;
   const days = side === 'spring' ? ceilWhole(exact) : floorWhole(exact);
   const start = countingStart(wanted, side, where);
   record?.({
     step: 'frostQuantile',
-    inputs: { quantileAt: at, rule: chosen, frosts: counted.length },
+    inputs: {
+      quantileAt: at,
+      rule: chosen,
+      frosts: counted.length,
+      place,
+      earlierFrost: start + low,
+      laterFrost: start + high,
+      wayToLater: part,
+      countingStart: start,
+    },
     result: days,
     unit: 'days',
     ...roundingOf(exact, days),

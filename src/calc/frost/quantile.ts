@@ -16,6 +16,22 @@ export type QuantileRule = (typeof quantileRules)[number];
  * @example quantile([1, 2, 4], 0.75, 'inc') // 3
  */
 export function quantile(sorted: readonly number[], at: number, rule: QuantileRule): number {
+  const { low, high, part } = placeOfQuantile(sorted, at, rule);
+  return low + (high - low) * part;
+}
+
+/**
+ * Where the quantile falls: the values on both sides of it, and how far from the one to the other.
+ *
+ * @returns place counted from 1; part 0 to 1
+ * @throws as quantile
+ * @example placeOfQuantile([1, 2, 4], 0.75, 'inc') // { place: 2.5, low: 2, high: 4, part: 0.5 }
+ */
+export function placeOfQuantile(
+  sorted: readonly number[],
+  at: number,
+  rule: QuantileRule,
+): Readonly<Record<'place' | 'low' | 'high' | 'part', number>> {
   checkShare('at', at);
   const count = sorted.length;
   const place = rule === 'inc' ? (count - 1) * at : (count + 1) * at - 1;
@@ -27,7 +43,8 @@ export function quantile(sorted: readonly number[], at: number, rule: QuantileRu
   const above = Math.min(below + 1, count - 1);
   const low = sorted[below] ?? NaN;
   const high = sorted[above] ?? NaN;
-  return low + (high - low) * Math.min(Math.max(place - below, 0), 1);
+  const part = Math.min(Math.max(place - below, 0), 1);
+  return { place: below + 1 + part, low, high, part };
 }
 
 /** Infinity at 0 and 1. */

@@ -3,6 +3,7 @@ import { refuse } from '../errors';
 import { checkCount } from '../limits/limits';
 import { checkAssurance } from '../stand/checkAssurance';
 import { standChance } from '../stand/standChance';
+import { chancesAround } from '../stand/chancesAround';
 import { leastSeeds } from '../stand/leastSeeds';
 import { leastSeedsOfTested } from '../stand/leastSeedsOfTested';
 import { ceilWhole } from '../whole/wholeNumbers';
@@ -59,7 +60,12 @@ export function seedsNeeded(
     const seeds = leastSeeds(wanted, chance, assurance);
     record?.({
       step: 'seedsForAssurance',
-      inputs: { plants: wanted, standChance: chance, assurance },
+      inputs: {
+        plants: wanted,
+        standChance: chance,
+        assurance,
+        ...chancesAround(wanted, seeds, chance),
+      },
       result: seeds,
       unit: 'seeds',
     });

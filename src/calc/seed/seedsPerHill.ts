@@ -1,6 +1,7 @@
 import { checkCount } from '../limits/limits';
 import { checkAssurance } from '../stand/checkAssurance';
 import { standChance } from '../stand/standChance';
+import { chancesAround } from '../stand/chancesAround';
 import { leastSeeds } from '../stand/leastSeeds';
 import { orAssume, type Recorder } from '../working';
 
@@ -37,7 +38,12 @@ export function seedsPerHill(
   const seeds = leastSeeds(wanted, chance, sure);
   record?.({
     step: 'seedsPerHill',
-    inputs: { plants_per_hill: wanted, standChance: chance, assurance: sure },
+    inputs: {
+      plants_per_hill: wanted,
+      standChance: chance,
+      assurance: sure,
+      ...chancesAround(wanted, seeds, chance),
+    },
     result: seeds,
     unit: 'seeds',
   });

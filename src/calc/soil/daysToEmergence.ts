@@ -26,12 +26,17 @@ export function daysToEmergence(
   units: UnitSystem,
   record?: Recorder,
 ): number {
-  const { low, high, part } = emergenceKnots(cropName, soilTemperature, units, (knot) => knot.days !== null);
+  const { low, high, part, temperatures } = emergenceKnots(
+    cropName,
+    soilTemperature,
+    units,
+    (knot) => knot.days !== null,
+  );
   const rateAt = (days: number | null): number => 1 / (days ?? NaN);
   const rate = rateAt(low.days) + (rateAt(high.days) - rateAt(low.days)) * part;
   record?.({
     step: 'emergenceRate',
-    inputs: { coolerDays: low.days ?? NaN, warmerDays: high.days ?? NaN, part },
+    inputs: { ...temperatures, coolerDays: low.days ?? NaN, warmerDays: high.days ?? NaN, part },
     result: rate,
     unit: 'none',
   });

@@ -12,6 +12,8 @@ export interface BetweenKnots {
   readonly high: EmergenceKnot;
   /** How far from the lower knot to the higher one, 0 to 1. */
   readonly part: number;
+  /** What the part is of, for the working [F or C]. */
+  readonly temperatures: Readonly<Record<'soil_temperature' | 'coolerAt' | 'warmerAt', number>>;
 }
 
 /**
@@ -40,9 +42,9 @@ export function emergenceKnots(
   const high = knots[index];
   const first = knots[0]?.celsius ?? NaN;
   const last = knots[knots.length - 1]?.celsius ?? NaN;
+  const shown = (knot: number): number =>
+    units.name === 'metric' ? knot : knot * fahrenheitPerCelsius + freezingF;
   if (low === undefined || high === undefined || celsius < first - 1e-9 || celsius > last + 1e-9) {
-    const shown = (knot: number): number =>
-      units.name === 'metric' ? knot : knot * fahrenheitPerCelsius + freezingF;
     return refuse({
       code: 'outsideEmergence',
       crop: crop.name,
@@ -51,5 +53,14 @@ export function emergenceKnots(
       unit: units.temperature,
     });
   }
-  return { low, high, part: (celsius - low.celsius) / (high.celsius - low.celsius) };
+  return {
+    low,
+    high,
+    part: (celsius - low.celsius) / (high.celsius - low.celsius),
+    temperatures: {
+      soil_temperature: soilTemperature,
+      coolerAt: shown(low.celsius),
+      warmerAt: shown(high.celsius),
+    },
+  };
 }

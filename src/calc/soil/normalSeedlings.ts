@@ -22,11 +22,11 @@ export function normalSeedlings(
   units: UnitSystem,
   record?: Recorder,
 ): number {
-  const { low, high, part } = emergenceKnots(cropName, soilTemperature, units, () => true);
+  const { low, high, part, temperatures } = emergenceKnots(cropName, soilTemperature, units, () => true);
   const share = low.normal + (high.normal - low.normal) * part;
   record?.({
     step: 'normalSeedlings',
-    inputs: { cooler: low.normal, warmer: high.normal, part },
+    inputs: { ...temperatures, cooler: low.normal, warmer: high.normal, part },
     result: share,
     unit: 'share',
   });

@@ -1,6 +1,7 @@
 import { roundingOf } from '../whole/roundingOf';
 import { checkCount, checkShare } from '../limits/limits';
 import { checkAssurance } from '../stand/checkAssurance';
+import { chancesAround } from '../stand/chancesAround';
 import { leastSeeds } from '../stand/leastSeeds';
 import { ceilWhole } from '../whole/wholeNumbers';
 import { orAssume, type Recorder } from '../working';
@@ -55,7 +56,11 @@ export function cellsNeeded(
   const cells = assurance === undefined ? ceilWhole(average) : leastSeeds(wanted, cellStands, assurance);
   record?.({
     step: assurance === undefined ? 'cellsOnAverage' : 'cellsForAssurance',
-    inputs: { plants: wanted, cellStands, ...(assurance === undefined ? {} : { assurance }) },
+    inputs: {
+      plants: wanted,
+      cellStands,
+      ...(assurance === undefined ? {} : { assurance, ...chancesAround(wanted, cells, cellStands) }),
+    },
     result: cells,
     unit: 'cells',
     ...(assurance === undefined ? roundingOf(average, cells) : {}),

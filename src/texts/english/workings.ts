@@ -51,7 +51,8 @@ export const steps = {
   fallQuantile: { name: 'quantile of the first frosts', formula: 'risk ÷ share of seasons with frost' },
   frostQuantile: {
     name: 'days from the day counted from',
-    formula: 'that quantile of the frosts, in a line between two of them',
+    formula:
+      'earlier of the two frosts beside the quantile + way to the later one × days between them − day counted from',
   },
   frostDate: { name: 'date', formula: 'day counted from + days' },
   chanceAfter: { name: 'chance of frost after it', formula: 'last frosts after the date ÷ seasons' },
@@ -330,10 +331,10 @@ export const steps = {
   mostPounds: { name: 'as much as', formula: 'jars × weight of cucumbers in a jar at the most' },
   budgetReturn: { name: 'return above the costs', formula: 'income − costs' },
   breakEvenPrice: { name: 'price that pays the cost', formula: 'total cost ÷ yield' },
-  leftOfPrice: { name: 'left of the price', formula: 'price − harvest cost of a unit' },
+  leftOfPrice: { name: 'price left after harvest cost', formula: 'price − harvest cost of a unit' },
   breakEvenYield: {
     name: 'yield that pays the costs',
-    formula: 'cost not tied to yield ÷ left of the price',
+    formula: 'cost not tied to yield ÷ price left after harvest cost',
   },
   returnAtYieldAndPrice: {
     name: 'return at the first yield and price',

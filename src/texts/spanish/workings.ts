@@ -58,7 +58,8 @@ export const steps: WithOtherWords<typeof englishSteps> = {
   },
   frostQuantile: {
     name: 'días desde el día en que se empieza a contar',
-    formula: 'ese cuantil de las heladas, en línea recta entre dos de ellas',
+    formula:
+      'la más temprana de las dos heladas junto al cuantil + parte del camino a la más tardía × días entre ellas − día en que se empieza a contar',
   },
   frostDate: { name: 'fecha', formula: 'día en que se empieza a contar + días' },
   chanceAfter: {

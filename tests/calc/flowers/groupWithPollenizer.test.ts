@@ -58,5 +58,12 @@ test('working: the last step is the value; the default is named', () => {
   const { value, steps, assumptions } = recording((record) => groupWithPollenizer(0.1, undefined, record));
   expect(steps.at(-1)?.result).toBe(value);
   expect(value).toBe(groupWithPollenizer(0.1));
+  // Hand computed: 1 - 0.9^29 and 1 - 0.9^28.
+  expect(steps.at(-1)?.inputs).toMatchObject({
+    chanceOfThese: expect.closeTo(1 - 0.9 ** 29, 9),
+    chanceOfOneFewer: expect.closeTo(1 - 0.9 ** 28, 9),
+  });
+  const one = recording((record) => groupWithPollenizer(1, 0.999, record)).steps.at(-1);
+  expect(one?.inputs).toMatchObject({ chanceOfThese: 1, chanceOfOneFewer: 0 });
   expect(assumptions).toEqual([{ assumed: 'assurance', value: 0.95, unit: 'share', ground: 'judgement' }]);
 });

@@ -145,6 +145,21 @@ describe('frostDateAtRisk', () => {
       recording((record) => frostDateAtRisk('spring', frosts, 0.1, 2030, 'inc', undefined, record)).remarks;
     expect(remarks(five)).toEqual(['fewSeasons']);
     expect(remarks(springs)).toEqual([]);
+    // By hand: 19 x 0.9 + 1 = 18.1, between the 18th, 123, and the 19th, 126; day 60 of a common year is 1 March.
+    const { steps } = recording((record) =>
+      frostDateAtRisk('spring', springs, 0.1, 2030, 'inc', undefined, record),
+    );
+    const ofDay = (number: number): number => day('2030-01-01') + number - 1;
+    expect(steps.find(({ step }) => step === 'frostQuantile')).toMatchObject({
+      inputs: {
+        place: expect.closeTo(18.1, 9),
+        earlierFrost: ofDay(123),
+        laterFrost: ofDay(126),
+        wayToLater: expect.closeTo(0.1, 9),
+        countingStart: ofDay(60),
+      },
+      result: 64,
+    });
     expect(frostDateAtRisk('spring', [day('2001-04-20')], 0.1, 2030)).toBe(day('2030-04-20'));
   });
 

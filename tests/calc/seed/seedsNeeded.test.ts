@@ -139,6 +139,10 @@ describe('seedsNeeded', () => {
     const sure = recording((record) => seedsNeeded(100, 0.8, 0.9, 0.95, undefined, record));
     expect(sure.steps.at(-1)).toMatchObject({ step: 'seedsForAssurance', result: sure.value });
     expect([sure.value, sure.assumptions, sure.remarks]).toEqual([151, [], []]);
+    expect(sure.steps.at(-1)?.inputs).toMatchObject({
+      chanceOfThese: expect.closeTo(1 - exactShortfall(100, 151, 72, 100), 8),
+      chanceOfOneFewer: expect.closeTo(1 - exactShortfall(100, 150, 72, 100), 8),
+    });
 
     const doubted = recording((record) => seedsNeeded(100, 0.8, 0.9, 0.95, 400, record));
     expect(doubted.steps.at(-1)).toMatchObject({ step: 'seedsForAssuranceTested', result: doubted.value });

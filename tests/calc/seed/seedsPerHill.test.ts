@@ -68,6 +68,11 @@ describe('seedsPerHill', () => {
       ['standChance', 0.8],
       ['seedsPerHill', value],
     ]);
+    // Hand computed, as in the table above.
+    expect(steps.at(-1)?.inputs).toMatchObject({
+      chanceOfThese: expect.closeTo(0.94208, 12),
+      chanceOfOneFewer: expect.closeTo(0.8192, 12),
+    });
     expect(assumptions.map(({ assumed, value: given, ground }) => [assumed, given, ground])).toEqual([
       ['field_emergence', 1, 'judgement'],
       ['assurance', 0.9, 'judgement'],

@@ -38,6 +38,15 @@ describe('daysToEmergence', () => {
     // 17.78 C is 5/9 of the way from 13 to 6 days.
     expect(daysToEmergence('cucumber', 64, us)).toBeCloseTo(1 / ((4 / 9) * (1 / 13) + (5 / 9) * (1 / 6)), 9);
     expect(daysToEmergence('cucumber', 64, us)).toBeCloseTo(7.89, 2);
+    const { steps } = recording((record) => daysToEmergence('cucumber', 64, us, record));
+    expect(steps[0]?.inputs).toMatchObject({
+      soil_temperature: 64,
+      coolerAt: expect.closeTo(59, 9),
+      warmerAt: expect.closeTo(68, 9),
+      coolerDays: 13,
+      warmerDays: 6,
+      part: expect.closeTo(5 / 9, 9),
+    });
   });
 
   test('the extension’s field rule lies in it: 9 to 16 days just above 60 F, 5 to 6 at 70 F (NC State)', () => {
@@ -102,7 +111,17 @@ describe('normalSeedlings', () => {
   test('half-way between two temperatures, half-way between their shares (by hand)', () => {
     expect(normalSeedlings('watermelon', 17.5, metric)).toBeCloseTo((0.17 + 0.94) / 2, 9);
     expect(recording((record) => normalSeedlings('watermelon', 17.5, metric, record)).steps).toMatchObject([
-      { step: 'normalSeedlings', inputs: { cooler: 0.17, warmer: 0.94, part: 0.5 } },
+      {
+        step: 'normalSeedlings',
+        inputs: {
+          soil_temperature: 17.5,
+          coolerAt: 15,
+          warmerAt: 20,
+          cooler: 0.17,
+          warmer: 0.94,
+          part: 0.5,
+        },
+      },
     ]);
   });
 

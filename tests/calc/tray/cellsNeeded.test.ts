@@ -112,5 +112,10 @@ describe('cellsNeeded', () => {
     const sure = recording((record) => cellsNeeded(100, 0.85, 2, 0.05, 0.9, record));
     expect(sure.steps.at(-1)).toMatchObject({ step: 'cellsForAssurance', result: 111 });
     expect(sure.remarks).toEqual([]);
+    // (1 - 0.15^2) 0.95 = 0.928625 by hand.
+    expect(sure.steps.at(-1)?.inputs).toMatchObject({
+      chanceOfThese: expect.closeTo(1 - exactShortfall(100, 111, 928_625, 1_000_000), 8),
+      chanceOfOneFewer: expect.closeTo(1 - exactShortfall(100, 110, 928_625, 1_000_000), 8),
+    });
   });
 });
