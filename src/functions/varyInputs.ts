@@ -55,7 +55,8 @@ export function varyInputs(definition: FunctionDefinition, args: readonly unknow
       definition.parameters.map((_, i) => (i === index ? other : args[i]));
     const attempt: Attempt = (other) => problemWith(definition, withOther(other));
     const isPoint = holds === 'date' || isYear(name);
-    const isWhole = !isPoint && attempt(given + 0.5)?.code === 'notWhole';
+    const isWhole =
+      !isPoint && ((isCounted(name) && Number.isInteger(given)) || attempt(given + 0.5)?.code === 'notWhole');
     const usual = holds === 'date' ? daysPerWeek : isPoint ? 1 : Math.abs(given) * part;
     const wanted = isWhole ? Math.max(1, Math.round(usual)) : usual;
     const variations = othersNear(given, wanted, isWhole, name, attempt).map((other): Variation => {
@@ -76,6 +77,11 @@ export function varyInputs(definition: FunctionDefinition, args: readonly unknow
 /** A year is a point in time, like a date: a tenth of it means nothing. */
 function isYear(name: string): boolean {
   return name === 'year' || name.startsWith('year_');
+}
+
+/** Days and plants: a function may take parts of them, such as of an average, but nobody counts a tenth of one. */
+function isCounted(name: string): boolean {
+  return /(^|_)days(_|$)|^(plants|pollenizers)$/.test(name);
 }
 
 /** The one number that is given, null for none. What cannot be read is refused by the function itself. */

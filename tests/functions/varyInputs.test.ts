@@ -173,10 +173,10 @@ describe('a call in words', () => {
       { given: '2026-05-09', step: '+7 days', answer: '2026-05-23' },
       { given: '2026-04-25', step: '-7 days', answer: '2026-05-09' },
     ]);
-    // The function takes parts of a day: 14 days and a tenth of them.
+    // The function takes parts of a day, but whole days are varied by whole ones: a tenth of 14 is 1.4.
     expect(effects[1]?.changes.map(({ given, step }) => [given, step])).toEqual([
-      ['15.4', '+10%'],
-      ['12.6', '-10%'],
+      ['15', '+1, +7.1%'],
+      ['13', '-1, -7.1%'],
     ]);
   });
 
