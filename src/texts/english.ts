@@ -186,6 +186,7 @@ export const english = {
     lows: 'range of lows',
     dates: 'range of dates',
     target: 'heat wanted',
+    heatOfDays: 'heat day by day',
     heat: 'heat between them',
     heat_between: 'heat from sowing to sowing',
     sowing: 'sowing before it',

@@ -186,6 +186,7 @@ export const spanish: Translated = {
     lows: 'rango de mínimas',
     dates: 'rango de fechas',
     target: 'calor buscado',
+    heatOfDays: 'calor día por día',
     heat: 'calor entre ellas',
     heat_between: 'calor de siembra a siembra',
     sowing: 'siembra anterior',

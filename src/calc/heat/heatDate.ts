@@ -5,6 +5,7 @@ import { checkBase } from './checkBase';
 import { heatByDay } from './heatByDay';
 import { heatFormula, type HeatMethod } from './heatFormula';
 import { heatSources } from './heatOfDay';
+import { heatPutIn } from './heatPutIn';
 
 /**
  * The day on which the heat since a start reaches a target.
@@ -47,7 +48,12 @@ export function heatDate(
   while (sum < target - leastDifference) sum += heatOn(++day);
   record?.({
     step: 'heatReached',
-    inputs: { start, target, days: day - start + 1 },
+    inputs: {
+      start,
+      target,
+      days: day - start + 1,
+      heatOfDays: heatPutIn(Array.from({ length: day - start + 1 }, (_, after) => heatOn(start + after))),
+    },
     result: sum,
     unit: 'degreeDays',
   });

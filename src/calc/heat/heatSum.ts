@@ -5,6 +5,7 @@ import { checkBase } from './checkBase';
 import { heatFormula, type HeatMethod } from './heatFormula';
 import { heatSources } from './heatOfDay';
 import { heatOfRow } from './heatOfRow';
+import { heatPutIn } from './heatPutIn';
 
 /**
  * The heat of a run of days, a row each.
@@ -37,13 +38,19 @@ export function heatSum(
   let days = highs.length;
   while (days > 0 && highs[days - 1] === null && lows[days - 1] === null) days -= 1;
   if (days === 0) refuse({ code: 'noDays' });
-  let sum = 0;
-  for (let row = 0; row < days; row++) sum += heatOfRow(formula, highs[row], lows[row], row);
+  const heats = highs.slice(0, days).map((high, row) => heatOfRow(formula, high, lows[row], row));
+  const sum = heats.reduce((total, heat) => total + heat, 0);
   // After the rows: exchanged columns and marks for what is missing are named as such.
   checkBase(base, highs);
   record?.({
     step: 'heatSum',
-    inputs: { days, base, ...(ceiling === undefined ? {} : { ceiling }), method: chosen },
+    inputs: {
+      days,
+      base,
+      ...(ceiling === undefined ? {} : { ceiling }),
+      method: chosen,
+      heatOfDays: heatPutIn(heats),
+    },
     result: sum,
     unit: 'degreeDays',
   });

@@ -99,7 +99,12 @@ describe('heatDate', () => {
       heatDate(dates, highs, lows, 100, 22.5, 50, undefined, 'mean', record),
     );
     expect(steps).toMatchObject([
-      { step: 'heatReached', inputs: { days: 2, target: 22.5 }, result: 22.5, unit: 'degreeDays' },
+      {
+        step: 'heatReached',
+        inputs: { days: 2, target: 22.5, heatOfDays: '2.5 + 20' },
+        result: 22.5,
+        unit: 'degreeDays',
+      },
       { step: 'heatDate', result: value, unit: 'date' },
     ]);
   });

@@ -75,10 +75,15 @@ describe('heatSum', () => {
     expect(steps).toEqual([
       {
         step: 'heatSum',
-        inputs: { days: 2, base: 50, ceiling: 86, method: 'mean' },
+        inputs: { days: 2, base: 50, ceiling: 86, method: 'mean', heatOfDays: '2.5 + 20' },
         result: value,
         unit: 'degreeDays',
       },
     ]);
+    // Eight days of 70 and 50 over 50, 10 each: the first seven.
+    const long = recording((record) =>
+      heatSum(Array(8).fill(70), Array(8).fill(50), 50, undefined, 'mean', record),
+    );
+    expect(long.steps[0]?.inputs).toMatchObject({ heatOfDays: '10 + 10 + 10 + 10 + 10 + 10 + 10 + …' });
   });
 });
