@@ -55,6 +55,7 @@ export interface Working {
   /** What is worked out here when the cell shows something else; undefined when they agree. */
   readonly another: ReadValue | undefined;
   readonly calls: readonly ExplainedCall[];
+  readonly around: Unfolded['around'];
   readonly notFollowed: Unfolded['notFollowed'];
 }
 
@@ -78,7 +79,7 @@ export async function readWorking(
   const problem = await readProblem(workbook, at, sheets, templates);
   if (problem !== null) {
     const calls = [withOneAnswer(explainCall(problem.call, functions, described))];
-    const nothingElse = { shown: null, another: undefined, notFollowed: [] };
+    const nothingElse = { shown: null, another: undefined, around: [], notFollowed: [] };
     return { at: problem.at, problem, tellsAnswer: true, calls, ...nothingElse };
   }
   const tables = templates.flatMap((template) => template.tables.map(({ name }) => name));
@@ -89,11 +90,11 @@ export async function readWorking(
     const filledBy = await findSpillOrigin(workbook, at, options);
     return filledBy && { filledBy };
   }
-  const { shown, result, calls, notFollowed } = unfolded;
+  const { shown, result, calls, around, notFollowed } = unfolded;
   const explained = calls.map((call) => explainCall(call, functions, described));
   const another = result === undefined || isSame(shown, result) ? undefined : result;
   const tellsAnswer = calls.some(({ id }) => checking.includes(id));
-  return { at, problem: null, tellsAnswer, shown, another, calls: explained, notFollowed };
+  return { at, problem: null, tellsAnswer, shown, another, calls: explained, around, notFollowed };
 }
 
 function explainCall(

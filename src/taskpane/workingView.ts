@@ -15,7 +15,7 @@ type Reveal = (area: Area) => void;
 
 /** One result, then each call; the innermost first, as they are worked out. */
 export function workingView(working: Working, reveal: Reveal): HTMLElement[] {
-  const { at, problem, shown, another, calls, notFollowed } = working;
+  const { at, problem, shown, another, calls, around, notFollowed } = working;
   const isDate = calls.some((call) => call.isAsked !== false && call.working?.isDate === true);
   const heading =
     problem === null
@@ -27,6 +27,16 @@ export function workingView(working: Working, reveal: Reveal): HTMLElement[] {
       ? []
       : [element('p', { class: 'wrong' }, fill(words.another, { result: sayValue(another, isDate) }))]),
     ...calls.map((call) => callView(call, reveal)),
+    ...(around.length === 0
+      ? []
+      : [
+          element('h3', {}, words.around.heading),
+          list(
+            around.map(({ text, value }) =>
+              fill(words.around.line, { text, value: sayValue(value, isDate) }),
+            ),
+          ),
+        ]),
     ...(notFollowed.length === 0
       ? []
       : [

@@ -1,9 +1,9 @@
 /** What a formula calls of our functions, with the values that its arguments have now, and what cannot be followed. */
 import type { Operand } from './evaluation/operand';
 import { argumentOf, followFormula, type Followed, type RunFunction } from './followFormula';
-import { everyPart, readCellsOf, type NamedCells, type NotFollowed } from './formulaCells';
+import { everyPart, innerParts, readCellsOf, type NamedCells, type NotFollowed } from './formulaCells';
 import { parseFormula, type Formula } from './parseFormula';
-import type { Area, ReadValue, WorkbookPort } from './port';
+import { isCellError, type Area, type ReadValue, type WorkbookPort } from './port';
 
 export interface UnfoldOptions {
   /** Stands before the ids of our functions, its dot included. */
@@ -34,6 +34,13 @@ export interface UnfoldedCall {
   readonly values: readonly ({ readonly value: unknown } | null)[];
 }
 
+/** A part of the formula around our functions. */
+export interface UnfoldedPart {
+  /** Each of our functions with "…" for its arguments. */
+  readonly text: string;
+  readonly value: ReadValue;
+}
+
 export interface Unfolded {
   readonly shown: ReadValue;
   /** What is worked out here; undefined where that cannot be done. Of a list the first. */
@@ -42,6 +49,8 @@ export interface Unfolded {
   readonly size: { readonly rows: number; readonly columns: number };
   /** Those inside before what they are in. */
   readonly calls: readonly UnfoldedCall[];
+  /** What the formula goes on to do with what they give, in that order, as far as it is followed. */
+  readonly around: readonly UnfoldedPart[];
   readonly notFollowed: readonly { readonly text: string; readonly why: NotFollowed }[];
 }
 
@@ -76,6 +85,7 @@ export async function unfoldFormula(
     result: result === null ? undefined : firstOf(result),
     size: sizeOf(result),
     calls,
+    around: partsAround(whole, followed, reached, idOf),
     notFollowed: [...followed.notFollowed].map(([text, why]) => ({ text, why })),
   };
 }
@@ -92,6 +102,37 @@ function unfoldArgument(
   const calls = [...new Set(everyPart(arg).flatMap((part) => idOf(part) ?? []))];
   const isSum = arg.kind !== 'value' && arg.kind !== 'array' && from.length + calls.length === 0;
   return { text: arg.text, from, calls, isSum };
+}
+
+function partsAround(
+  whole: Formula,
+  followed: Followed,
+  reached: ReadonlySet<Formula>,
+  idOf: (part: Formula) => string | null,
+): UnfoldedPart[] {
+  const parts: UnfoldedPart[] = [];
+  const shorten = (part: Formula): string => {
+    const id = idOf(part);
+    if (id !== null) return `${id}(…)`;
+    return innerParts(part).reduce(
+      (text, inner) => text.replace(inner.text, () => shorten(inner)),
+      part.text,
+    );
+  };
+  /** What our calls in the part come to; one that hands it on, such as an IF, says nothing new. */
+  const follow = (part: Formula): readonly ReadValue[] => {
+    const operand = reached.has(part) ? followed.operandOf(part) : null;
+    const inside = idOf(part) === null ? innerParts(part).flatMap(follow) : null;
+    const { rows, columns } = sizeOf(operand);
+    if (operand === null || inside?.length === 0 || rows * columns > 1) return inside ?? [];
+    const value = firstOf(operand);
+    if (inside !== null && !isCellError(value) && !inside.includes(value)) {
+      parts.push({ text: shorten(part), value });
+    }
+    return [value];
+  };
+  follow(whole);
+  return parts;
 }
 
 function sizeOf(operand: Operand | null): Unfolded['size'] {

@@ -90,6 +90,38 @@ test('all that is not followed beside a call is named, on both sides of an opera
   ]);
 });
 
+describe('what is around the calls', () => {
+  const around = async (formula: string): Promise<unknown> =>
+    (await unfold(formula)).around.map(({ text, value }) => [text, value]);
+
+  test('is worked out part by part', async () => {
+    // 2 x 100 = 200; / 3 = 66.66…, to one place 66.7, twice that 133.4.
+    expect(await around('=ROUND(OURS.TEST.TWICE(D4)/3,1)*2')).toEqual([
+      ['TEST.TWICE(…)/3', 200 / 3],
+      ['ROUND(TEST.TWICE(…)/3,1)', 66.7],
+      ['ROUND(TEST.TWICE(…)/3,1)*2', 133.4],
+    ]);
+  });
+
+  test('names both of two that are joined, and what they are compared with', async () => {
+    expect(await around('=OURS.TEST.TWICE(D4)+OURS.TEST.TWICE(D4)')).toEqual([
+      ['TEST.TWICE(…)+TEST.TWICE(…)', 400],
+    ]);
+    expect(await around('=IF(OURS.TEST.TWICE(D4)>300,"much","little")')).toEqual([
+      ['TEST.TWICE(…)>300', false],
+      ['IF(TEST.TWICE(…)>300,"much","little")', 'little'],
+    ]);
+  });
+
+  test('is nothing where it hands on what they give, is inside one, is not come to, or gives an error', async () => {
+    expect(await around('=IF(D4="","",OURS.TEST.TWICE(D4))')).toEqual([]);
+    expect(await around('=OURS.TEST.TWICE(OURS.TEST.TWICE(SHARE)+0.2)')).toEqual([]);
+    expect(await around('=IF(D4>1,7,OURS.TEST.TWICE(D4)*3)')).toEqual([]);
+    expect(await around('=OURS.TEST.FAIL(1)+1')).toEqual([]);
+    expect(await around('=OURS.TEST.TWICE(D4)+LET(x,2,x)')).toEqual([]);
+  });
+});
+
 describe('arguments', () => {
   test('cells, names, columns of the row and of the table, with where they stand', async () => {
     const unfolded = await unfold(

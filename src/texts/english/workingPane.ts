@@ -63,6 +63,10 @@ export const workingPane = {
       },
       nothing: 'It would stay the same with a little more or less of:',
     },
+    around: {
+      heading: 'What the formula makes of it',
+      line: '{text} gives {value}',
+    },
     notFollowed: {
       heading: 'Not followed here',
       advice: 'To see the rest, put such a part into a cell of its own and point the formula at that cell.',

@@ -62,6 +62,10 @@ export const workingPane: Pick<Translated['pane'], 'working'> = {
       },
       nothing: 'Quedaría igual con un poco más o menos de:',
     },
+    around: {
+      heading: 'Lo que la fórmula hace con ello',
+      line: '{text} da {value}',
+    },
     notFollowed: {
       heading: 'No se sigue aquí',
       advice: 'Para ver el resto, ponga esa parte en una celda propia y haga que la fórmula la señale.',
