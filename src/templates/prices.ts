@@ -344,6 +344,9 @@ const isSoldAs = (choice: string): Expression => operate(column(headers.soldAs),
 const isByWeight = isSoldAs(byWeight);
 const isKnownSale = operate(column(headers.soldAs), '<>', '');
 
+/** By the definition of the pound; a bushel weighs the same in either system. */
+const kgPerPound = 0.45359237;
+
 const weightUsed = when(
   isByWeight,
   1,
@@ -351,13 +354,12 @@ const weightUsed = when(
     fits(column(headers.weight), 'size'),
     column(headers.weight),
     when(
+      native('AND', isSoldAs(bushel), isBlank(column(headers.weight))),
       native(
-        'AND',
-        isSoldAs(bushel),
-        isBlank(column(headers.weight)),
-        operate(input('UNITS'), '<>', 'metric'),
+        'IFERROR',
+        operate(when(isMetric, kgPerPound, 1), '/', call('HARVEST.BUSHELS', 1, column(headers.crop))),
+        '',
       ),
-      native('IFERROR', operate(1, '/', call('HARVEST.BUSHELS', 1, column(headers.crop))), ''),
       '',
     ),
   ),

@@ -617,6 +617,8 @@ describe('what goes wrong is said, and led to', () => {
     ['lb', 'metric', '', ''],
     // 48 lb: USDA AIB 539.
     ['per bushel', 'us', 'bushel', 48],
+    // The pound is 0.45359237 kg by its definition of 1959.
+    ['per bushel', 'metric', 'bushel', 48 * 0.45359237],
     ['', 'us', 'weight', 1],
   ] as const)('sold by "%s" in %s units is taken as "%s"', async (soldBy, UNITS, taken, weight) => {
     const prices = { CropPrices: { 'slicing cucumber': { 'Sold by': soldBy, Price: 2 } } };

@@ -51,7 +51,7 @@ export const money = {
       cropToMend:
         'What does not fit, and counts as blank until it is mended; and a harvest that costs what it brings.',
       soldBy: 'weight (a lb, or in metric a kg), bushel, carton or each. Blank: weight.',
-      weight: `Weight of one bushel, carton or fruit, ${perWeight}. Blank, of a bushel: the usual weight in lb, with its source or none, by CUCURBIT.HARVEST.BUSHELS; in metric type it, for a bushel (35 L) has none in kg.`,
+      weight: `Weight of one bushel, carton or fruit, ${perWeight}. Blank, of a bushel: the usual weight, with its source or none, by CUCURBIT.HARVEST.BUSHELS.`,
       price:
         'Money for one of what it is sold by. Budget takes it for all plots of the crop, in place of Price in Plots. Blank: Income of Plots.',
       secondPrice: 'Blank: as Price.',

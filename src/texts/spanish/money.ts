@@ -54,7 +54,7 @@ export const money: Translated['money'] = {
         'Lo que no cabe, y cuenta como blanco hasta que se corrige; y una cosecha que cuesta lo que trae.',
       soldBy:
         'weight (peso: una lb, o en métrico un kg), bushel, carton (caja) o each (pieza). En blanco: weight.',
-      weight: `Peso de un bushel, caja o fruto, ${perWeight}. En blanco, de un bushel: el peso usual en lb, con su fuente o sin ella, por CUCURBIT.HARVEST.BUSHELS; en métrico escríbalo, pues de un bushel (35 L) no hay peso en kg.`,
+      weight: `Peso de un bushel, caja o fruto, ${perWeight}. En blanco, de un bushel: el peso usual, con su fuente o sin ella, por CUCURBIT.HARVEST.BUSHELS.`,
       price:
         'Dinero por uno de lo que se vende. Presupuesto lo toma para todas las parcelas del cultivo, en lugar de Precio de Parcelas. En blanco: Ingreso de Parcelas.',
       secondPrice: 'En blanco: como Precio.',
