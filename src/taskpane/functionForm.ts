@@ -62,7 +62,11 @@ export function createFunctionForm(listed: ListedFunction, parts: FunctionFormPa
       show();
       if (!wrong.hidden) void check();
     });
-    input.addEventListener('change', () => void check());
+    input.addEventListener('change', () => {
+      // A line that comes while a button is pressed would move it from under the pointer.
+      if (document.querySelector('button:active') === null) void check();
+      else document.addEventListener('click', () => void check(), { once: true });
+    });
     const take = element('button', { type: 'button', 'aria-describedby': `${fieldId}-label` }, words.take);
     take.addEventListener('click', () => void takeSelection(input));
     return {
