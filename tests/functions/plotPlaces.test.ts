@@ -43,10 +43,10 @@ test('beds, a number typed as text too', () => {
   expect(found.layout).toMatchObject({ kind: 'beds', bedWidth: 4, rowsPerBed: 2 });
 });
 
-test('up to 3,000 plants are told one by one (judgement)', () => {
+test('up to 10,000 plants are told one by one (judgement)', () => {
   const of = (length: number) => valueOf({ ...rows, cells: { ...rows.cells, length }, pollenizers: 3 });
-  expect([of(750).plants, of(750).spread?.length]).toEqual([3000, 3]);
-  expect([of(751).plants, of(751).spread]).toEqual([3004, null]);
+  expect([of(2500).plants, of(2500).spread?.length]).toEqual([10_000, 3]);
+  expect([of(2501).plants, of(2501).spread]).toEqual([10_004, null]);
   // A hill of more plants than there is memory.
   const crowded = { length: 10, width: 10, hill_spacing: 5, plants_per_hill: 1e12 };
   expect(valueOf({ layout: 'hills', units: 'us', cells: crowded, pollenizers: 0 })).toMatchObject({
