@@ -8,8 +8,8 @@ afterAll(() => {
 
 type Cells = readonly (readonly ReadValue[])[];
 
-/** The demo garden's sheets in the order of the workbook, all modules read anew in the language. */
-async function sheetsIn(language: string): Promise<readonly (readonly [name: string, cells: Cells])[]> {
+/** The demo garden in a workbook of its own, all modules read anew in the language. */
+async function filledIn(language: string) {
   globalThis.cucurbitLanguage = language;
   vi.resetModules();
   const { functions } = await import('../../src/functions');
@@ -17,7 +17,14 @@ async function sheetsIn(language: string): Promise<readonly (readonly [name: str
   const { demoFilling } = await import('../../src/templates/demoGarden');
   const { fillSheets } = await import('../../src/workbook/fillSheets');
   const port = createMemoryWorkbook({ functions: [...functions.values()] });
-  await fillSheets(port, demoFilling, '');
+  const fill = () => fillSheets(port, demoFilling, '');
+  await fill();
+  return { port, fill };
+}
+
+/** Its sheets, in the order of the workbook. */
+async function sheetsIn(language: string): Promise<readonly (readonly [name: string, cells: Cells])[]> {
+  const { port } = await filledIn(language);
   const sheets = await port.sheets();
   return Promise.all(
     sheets.map(
@@ -27,16 +34,8 @@ async function sheetsIn(language: string): Promise<readonly (readonly [name: str
 }
 
 test.each(['en', 'es'])('sheets that are filled again miss no row of theirs (%s)', async (language) => {
-  globalThis.cucurbitLanguage = language;
-  vi.resetModules();
-  const { functions } = await import('../../src/functions');
-  const { createMemoryWorkbook } = await import('../../src/hosts/file/createMemoryWorkbook');
-  const { demoFilling } = await import('../../src/templates/demoGarden');
-  const { fillSheets } = await import('../../src/workbook/fillSheets');
-  const port = createMemoryWorkbook({ functions: [...functions.values()] });
-  await fillSheets(port, demoFilling, '');
-  const again = await fillSheets(port, demoFilling, '');
-  expect(again.gone).toEqual([]);
+  const { fill } = await filledIn(language);
+  expect((await fill()).gone).toEqual([]);
 });
 
 /**
