@@ -37,7 +37,15 @@ test('each change is said with its step; what cannot be varied says so in words'
   const parts = (id: string, args: readonly unknown[]): string => {
     const call = { id, isAsked: true, sentence: null, inputs: [], working: functionTools.explain(id, args) };
     const at = { sheet: 'Plots', row: 7, column: 10, rows: 1, columns: 1 };
-    const same = { at, problem: null, tellsAnswer: false, shown: null, another: undefined, around: [], notFollowed: [] };
+    const same = {
+      at,
+      problem: null,
+      tellsAnswer: false,
+      shown: null,
+      another: undefined,
+      around: [],
+      notFollowed: [],
+    };
     return workingView({ ...same, calls: [call] }, () => undefined)[1]?.textContent ?? '';
   };
   // 3 / 0.5 = 6; 4 / 0.5 = 8.
