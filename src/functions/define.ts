@@ -28,6 +28,8 @@ export interface Parameter<T> {
   readonly choices?: readonly string[];
   /** What its one cell holds; absent for words and ranges. */
   readonly holds?: 'number' | 'date';
+  /** What the cells of its range hold; absent for one cell. A day of a record only says which day a reading is of. */
+  readonly holdsMany?: 'number' | 'date' | 'dayOfRecord' | 'word';
   read(raw: unknown): T;
 }
 
@@ -42,6 +44,8 @@ interface Specification<P extends readonly Parameter<unknown>[]> {
   readonly id: string;
   readonly parameters: readonly [...P];
   readonly result: ResultKind;
+  /** Columns of a list, from 0, whose numbers are serials although the list is 'plain'. */
+  readonly dateColumns?: readonly number[];
   /** What an answer stands on where its calculation notes no publication; what its defaults stand on, when left out. */
   readonly grounds?: readonly (SourceId | keyof typeof catalogue.citations.grounds)[];
   calculate(values: ValuesOf<P>, record?: Recorder): Scalar | Scalar[][];
@@ -51,6 +55,7 @@ export interface FunctionDefinition {
   readonly id: string;
   readonly parameters: readonly Parameter<unknown>[];
   readonly result: ResultKind;
+  readonly dateColumns: readonly number[];
   run(args: readonly unknown[]): CellOutcome | CellFault;
   /** The arguments as the calculation takes them. @throws CalcError */
   read(args: readonly unknown[]): readonly unknown[];
@@ -66,7 +71,7 @@ export interface FunctionDefinition {
 export function define<P extends readonly Parameter<unknown>[]>(
   specification: Specification<P>,
 ): FunctionDefinition {
-  const { id, parameters, result, grounds, calculate } = specification;
+  const { id, parameters, result, dateColumns = [], grounds, calculate } = specification;
   function read(args: readonly unknown[]): ValuesOf<P> {
     checkNumberOfArguments({ id, parameters }, args);
     return parameters.map((parameter, i) => parameter.read(args[i])) as ValuesOf<P>;
@@ -83,6 +88,7 @@ export function define<P extends readonly Parameter<unknown>[]>(
     id,
     parameters,
     result,
+    dateColumns,
     read,
     calculate: (values) => calculate(values as ValuesOf<P>),
     run: (args) => compute(args),

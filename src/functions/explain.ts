@@ -7,7 +7,7 @@ import { fill } from '../texts/fill';
 import { dayOfSerial, isoOfDay } from '../workbook/serialDate';
 import { sayGround } from './citation';
 import type { CellFault, CellOutcome, FunctionDefinition, Scalar } from './define';
-import { varyInputs, type VariedInput } from './varyInputs';
+import { varyInputs, type Answer, type Variation, type VariedInput } from './varyInputs';
 import { sayNumber, sayQuantityName, sayUnit } from './wording';
 
 const texts = catalogue;
@@ -40,14 +40,24 @@ export interface CallWorking {
   /** Whether the numbers that it gives are dates. */
   readonly isDate: boolean;
   readonly effects: readonly Effect[];
-  /** Why there are none; null where there are, and for a refusal. */
-  readonly unvaried: 'list' | 'nothing' | null;
+  /** What else went in, and why it is not varied; the name in words. */
+  readonly notVaried: readonly { readonly name: string; readonly why: 'word' | 'dayOfRecord' }[];
+  /** Whether the effects are on a list. */
+  readonly isList: boolean;
 }
 
 /** One input varied alone. */
 export interface Effect {
   readonly name: string;
-  readonly changes: readonly { readonly given: string; readonly step: string; readonly answer: string }[];
+  /** Of the input, from 0. */
+  readonly place: number;
+  readonly changes: readonly {
+    /** "" for a range. */
+    readonly given: string;
+    readonly step: string;
+    readonly answer: string;
+    readonly outcome: Variation['answer'];
+  }[];
   /** Whether the answer is another then. */
   readonly matters: boolean;
 }
@@ -85,40 +95,78 @@ export function explainCall(definition: FunctionDefinition, args: readonly unkno
   const { outcome, entries } = definition.explain(args);
   const isDate = definition.result === 'day';
   const unit = entries.flatMap((entry) => ('step' in entry ? entry.unit : [])).at(-1) ?? 'none';
-  const effects = varyInputs(definition, args).map((varied) => sayEffect(varied, isDate));
+  const isList = !('error' in outcome) && Array.isArray(outcome.value);
   return {
     lines: sayWorking(entries),
-    result: sayOutcome(outcome),
-    firstOfRow: sayFirstOfRow(outcome),
+    result: sayOutcome(outcome, definition),
+    firstOfRow: sayFirstOfRow(outcome, definition),
     unit: !('error' in outcome) && typeof outcome.value === 'number' ? sayUnit(unit, outcome.value) : '',
     isRefused: 'error' in outcome,
     isDate,
-    effects,
-    unvaried:
-      'error' in outcome || effects.length > 0 ? null : Array.isArray(outcome.value) ? 'list' : 'nothing',
+    effects:
+      'error' in outcome
+        ? []
+        : varyInputs(definition, args).map((varied) => sayEffect(varied, outcome.value, definition)),
+    notVaried: notVariedOf(definition, args),
+    isList,
   };
 }
 
-function sayEffect({ name, holds, isWhole, variations, effect }: VariedInput, isDate: boolean): Effect {
+function notVariedOf({ parameters }: FunctionDefinition, args: readonly unknown[]): CallWorking['notVaried'] {
+  return parameters.flatMap(({ name, holds, holdsMany = 'word' }, index) => {
+    if (holds !== undefined || holdsMany === 'number' || holdsMany === 'date') return [];
+    const cells = [args[index]].flat(2);
+    const isWord = cells.some(
+      (cell) => typeof cell === 'boolean' || (typeof cell === 'string' && cell !== ''),
+    );
+    return isWord || holdsMany === 'dayOfRecord' ? [{ name: sayQuantityName(name), why: holdsMany }] : [];
+  });
+}
+
+function sayEffect(
+  { name, place, holds, isRange, by, variations, effect }: VariedInput,
+  base: Answer,
+  definition: FunctionDefinition,
+): Effect {
   return {
     name: sayQuantityName(name),
+    place,
     matters: effect > 0,
-    changes: variations.map(({ given, step, share, answer }) => ({
-      given: sayArgument(given, holds === 'date'),
-      step: sayVariedBy(step, share, holds === 'date' ? 'days' : isWhole ? 'whole' : 'share'),
-      answer: 'refused' in answer ? answer.refused : sayValue(answer.value, isDate),
-    })),
+    changes: variations.map(({ given, step, share, answer }) => {
+      const said = sayVariedBy(step, share, isRange && by === 'whole' ? 'share' : by);
+      return {
+        given: given === null ? '' : sayArgument(given, holds === 'date'),
+        step: isRange
+          ? fill(texts.working.variedEach[by === 'whole' ? 'whole' : 'other'], { step: said })
+          : said,
+        answer: sayAnswer(base, answer, definition),
+        outcome: answer,
+      };
+    }),
   };
+}
+
+/** Of a row all of it; of a longer list the last row that is another one. */
+function sayAnswer(base: Answer, answer: Variation['answer'], definition: FunctionDefinition): string {
+  if ('error' in answer) return answer.message;
+  const { value } = answer;
+  if (!Array.isArray(value)) return sayValue(value, definition.result === 'day');
+  const sayRow = (row: readonly Scalar[] = []): string => sayList([row], definition);
+  if (!Array.isArray(base) || (base.length === 1 && value.length === 1)) return sayList(value, definition);
+  const { same, otherRow, otherRows } = texts.working.list;
+  const rows = value.length;
+  if (rows !== base.length) return fill(otherRows, { rows, before: base.length, last: sayRow(value.at(-1)) });
+  const isOther = (i: number): boolean => value[i]?.some((one, column) => one !== base[i]?.[column]) === true;
+  const last = [...value.keys()].filter(isOther).at(-1);
+  if (last === undefined) return same;
+  return fill(otherRow, { row: last + 1, rows, before: sayRow(base[last]), after: sayRow(value[last]) });
 }
 
 /** Two digits of a share are enough. */
-function sayVariedBy(step: number, share: number | null, kind: 'days' | 'whole' | 'share'): string {
+function sayVariedBy(step: number, share: number | null, by: VariedInput['by']): string {
   const signed = (value: number): string => (value < 0 ? '' : '+') + sayNumber(value);
   const percent = signed(Number((100 * (share ?? 0)).toPrecision(2)));
-  return fill(texts.working.variedBy[share === null && kind !== 'days' ? 'one' : kind], {
-    step: signed(step),
-    percent,
-  });
+  return fill(texts.working.variedBy[by], { step: signed(step), percent });
 }
 
 /** What was put in, in the order of the parameters; "" for what is left out. */
@@ -126,34 +174,38 @@ export function sayInputs({ parameters }: FunctionDefinition, args: readonly unk
   return parameters.map(({ holds }, index) => sayArgument(args[index], holds === 'date'));
 }
 
-function sayOutcome(outcome: CellOutcome | CellFault): string {
+function sayOutcome(outcome: CellOutcome | CellFault, definition: FunctionDefinition): string {
   if ('error' in outcome) return outcome.message;
-  const { value, pattern } = outcome;
-  return Array.isArray(value)
-    ? sayList(value, pattern !== undefined)
-    : sayValue(value, pattern !== undefined);
+  const { value } = outcome;
+  return Array.isArray(value) ? sayList(value, definition) : sayValue(value, definition.result === 'day');
 }
 
-function sayFirstOfRow(outcome: CellOutcome | CellFault): string | null {
+function sayFirstOfRow(outcome: CellOutcome | CellFault, definition: FunctionDefinition): string | null {
   if ('error' in outcome || !Array.isArray(outcome.value) || outcome.value.length > 1) return null;
   const first = outcome.value[0]?.[0];
-  return first === undefined ? null : sayValue(first, outcome.pattern !== undefined);
+  return first === undefined ? null : sayValue(first, holdsDates(definition, 0));
 }
 
 /** More cells are not read one by one. Judgement. */
 const mostCellsTold = 12;
 
 /** Its values; of a long one the first rows, and its size. */
-function sayList(rows: readonly (readonly Scalar[])[], isDate: boolean): string {
+function sayList(rows: readonly (readonly Scalar[])[], definition: FunctionDefinition): string {
   const { between, betweenRows, more } = texts.working.list;
   const columns = rows[0]?.length ?? 0;
   const told = rows.slice(0, Math.max(1, Math.floor(mostCellsTold / Math.max(1, columns))));
   const values = told
-    .map((row) => row.filter((value) => value !== '').map((value) => sayValue(value, isDate)))
+    .map((row) =>
+      row.flatMap((value, column) => (value === '' ? [] : sayValue(value, holdsDates(definition, column)))),
+    )
     .map((row) => row.join(between))
     .join(columns === 1 ? between : betweenRows);
   if (told.length === rows.length) return values;
   return fill(more, { values, cells: fill(texts.working.cells, { rows: rows.length, columns }) });
+}
+
+function holdsDates({ result, dateColumns }: FunctionDefinition, column: number): boolean {
+  return result === 'day' || dateColumns.includes(column);
 }
 
 /** @param isDate numbers are serials */

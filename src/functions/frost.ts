@@ -37,6 +37,7 @@ const datesOfSide = (id: string, side: FrostSide): FunctionDefinition =>
     parameters: record,
     // Years stand beside the dates, so the whole has no one format.
     result: 'plain',
+    dateColumns: [1],
     calculate: ([dates, lows, threshold, system, hemisphere], recorder) =>
       frostOfSeasons(side, dates, lows, threshold, system, hemisphere, recorder).map(({ year, frost }) => [
         year,
@@ -91,6 +92,7 @@ export const years = define({
   id: 'FROST.YEARS',
   parameters: record,
   result: 'plain',
+  dateColumns: [1, 2],
   calculate: ([dates, lows, threshold, system, hemisphere], recorder) =>
     orNoYear(
       frostFreeYears(dates, lows, threshold, system, hemisphere, recorder).map(

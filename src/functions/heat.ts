@@ -142,6 +142,7 @@ export const datesReached = define({
   parameters: [...record, day('start', 'spring'), number('target'), ...howCounted],
   // Years and days stand beside the dates, so the whole has no one format.
   result: 'plain',
+  dateColumns: [1],
   calculate: ([dates, highs, lows, start, target, base, ceiling, method], recorder) =>
     orNoYear(
       heatDates(dates, highs, lows, start, target, base, ceiling, method, recorder).map(

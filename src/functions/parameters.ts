@@ -194,6 +194,7 @@ function cellsOfList(cells: readonly unknown[]): readonly unknown[] {
  */
 function range<T>(
   name: string,
+  holdsMany: NonNullable<Parameter<T>['holdsMany']>,
   readCell: (cell: unknown, row: number) => T,
   cellsOf = (raw: readonly unknown[]): readonly unknown[] => raw.flat(),
 ): Parameter<readonly T[]> {
@@ -203,6 +204,7 @@ function range<T>(
   return {
     name,
     optional: false,
+    holdsMany,
     read(raw) {
       if (!Array.isArray(raw)) return readAll([raw]);
       const read = known.get(raw) ?? readAll(cellsOf(raw as unknown[]));
@@ -214,14 +216,14 @@ function range<T>(
 
 /** Texts; a cell with an error is null too: its own function says what is wrong. */
 export function texts(name: string): Parameter<readonly (string | null)[]> {
-  return range(name, (cell) => {
+  return range(name, 'word', (cell) => {
     const value = errorIn(cell) === null ? neverZero(cell, name) : null;
     return value === null ? null : readText(value);
   });
 }
 
 export function numbers(name: string): Parameter<readonly (number | null)[]> {
-  return range(name, (cell, row) => {
+  return range(name, 'number', (cell, row) => {
     const value = bare(cell, name);
     return value === null ? null : readNumber(value, name, row);
   });
@@ -234,14 +236,14 @@ export type WhenAsked = () => number | null;
  * @param one what a single one of them is called
  */
 export function numbersWhenAsked(name: string, one: string): Parameter<readonly WhenAsked[]> {
-  return range(name, (cell) => () => {
+  return range(name, 'number', (cell) => () => {
     const value = bare(cell, one);
     return value === null ? null : readNumber(value, one);
   });
 }
 
 export function days(name: string): Parameter<readonly (number | null)[]> {
-  return range(name, (cell, row) => {
+  return range(name, 'dayOfRecord', (cell, row) => {
     const value = neverZero(cell, name);
     return value === null ? null : readListDay(value, name, row);
   });
@@ -253,6 +255,7 @@ const noFrost = ['none', 'void'] as const;
 export function frosts(name: string): Parameter<readonly (number | (typeof noFrost)[number] | null)[]> {
   return range(
     name,
+    'date',
     (cell, row) => {
       const value = neverZero(cell, name);
       if (value === null) return null;

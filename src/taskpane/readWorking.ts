@@ -2,7 +2,7 @@
  * The working of one cell: its formula unfolded, and each call explained. A part of its own, because it is loaded when
  * it is first asked for.
  */
-import type { CallWorking } from '../functions/explain';
+import type { CallWorking, Effect } from '../functions/explain';
 import { withLaterHomework } from '../templates/homework';
 import { knownTemplates, functionNamespace } from '../templates/sheets';
 import { inUnits } from './inUnits';
@@ -14,6 +14,7 @@ import {
   unfoldFormula,
   type Unfolded,
   type UnfoldedArgument,
+  type UnfoldedCall,
   type UnfoldOptions,
 } from '../workbook/unfoldFormula';
 
@@ -34,6 +35,11 @@ export interface InputWorking {
   readonly argument: UnfoldedArgument | null;
 }
 
+export interface ExplainedEffect extends Effect {
+  /** What the formula around the call comes to with each change; absent where it hands on what the call gives, or cannot be told. */
+  readonly wholes?: readonly ReadValue[];
+}
+
 export interface ExplainedCall {
   readonly id: string;
   readonly isAsked: boolean | null;
@@ -41,7 +47,7 @@ export interface ExplainedCall {
   readonly sentence: string | null;
   readonly inputs: readonly InputWorking[];
   /** null where an input cannot be worked out here. */
-  readonly working: CallWorking | null;
+  readonly working: (Omit<CallWorking, 'effects'> & { readonly effects: readonly ExplainedEffect[] }) | null;
 }
 
 export interface Working {
@@ -98,7 +104,7 @@ export async function readWorking(
 }
 
 function explainCall(
-  { id, isAsked, args, values }: Problem['call'],
+  { id, isAsked, args, values, wholeWith }: Problem['call'] & Partial<UnfoldedCall>,
   { explain, sayInputs }: FunctionTools,
   described: readonly FunctionHelp[],
 ): ExplainedCall {
@@ -113,7 +119,32 @@ function explainCall(
     argument: args[index] ?? null,
   }));
   const working = values.includes(null) ? null : explain(id, given);
-  return { id, isAsked, sentence: text?.description ?? null, inputs, working };
+  const effects = working?.effects.map((effect) => ({ ...effect, ...wholesOf(effect, wholeWith) })) ?? [];
+  return {
+    id,
+    isAsked,
+    sentence: text?.description ?? null,
+    inputs,
+    working: working && { ...working, effects },
+  };
+}
+
+function wholesOf(
+  { place, changes }: Effect,
+  wholeWith: UnfoldedCall['wholeWith'] | undefined,
+): Pick<ExplainedEffect, 'wholes'> {
+  if (wholeWith === undefined) return {};
+  const wholes = changes.map(({ outcome }) => wholeWith(place, outcome));
+  const known = wholes.filter((one) => one !== undefined);
+  const isHandedOn = changes.every(({ outcome }, i) => isSame(wholes[i] ?? null, oneOf(outcome)));
+  return known.length < wholes.length || isHandedOn ? {} : { wholes: known };
+}
+
+/** null for a list. */
+function oneOf(outcome: Effect['changes'][number]['outcome']): ReadValue {
+  if ('error' in outcome) return outcome;
+  const [first = null, ...others] = [outcome.value].flat(2);
+  return others.length === 0 ? first : null;
 }
 
 /** A problem asks for one value. */

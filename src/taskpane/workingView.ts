@@ -26,7 +26,7 @@ export function workingView(working: Working, reveal: Reveal): HTMLElement[] {
     ...(another === undefined
       ? []
       : [element('p', { class: 'wrong' }, fill(words.another, { result: sayValue(another, isDate) }))]),
-    ...calls.map((call) => callView(call, reveal)),
+    ...calls.map((call) => callView(call, isDate, reveal)),
     ...(around.length === 0
       ? []
       : [
@@ -64,23 +64,27 @@ function sayValue(value: ReadValue, isDate: boolean): string {
 }
 
 /** Folded in where the formula does not come to it. */
-function callView(call: ExplainedCall, reveal: Reveal): HTMLElement {
+function callView(call: ExplainedCall, isDate: boolean, reveal: Reveal): HTMLElement {
   const { id, isAsked } = call;
   if (isAsked === false) {
     const summary = element('summary', {}, element('h3', {}, fill(words.call.notAsked, { id })));
-    return element('details', {}, summary, element('article', {}, ...callParts(call, reveal)));
+    return element('details', {}, summary, element('article', {}, ...callParts(call, isDate, reveal)));
   }
   const unsure = isAsked === null ? [element('p', { class: 'note' }, words.call.askedUnknown)] : [];
-  return element('article', {}, element('h3', {}, id), ...unsure, ...callParts(call, reveal));
+  return element('article', {}, element('h3', {}, id), ...unsure, ...callParts(call, isDate, reveal));
 }
 
-function callParts({ sentence, inputs, working }: ExplainedCall, reveal: Reveal): HTMLElement[] {
+function callParts(
+  { sentence, inputs, working }: ExplainedCall,
+  isDate: boolean,
+  reveal: Reveal,
+): HTMLElement[] {
   const parts: HTMLElement[] = [element('p', { class: 'lead' }, sentence ?? words.call.unknown)];
   if (inputs.length > 0) {
     const rows = inputs.map((input) => inputView(input, reveal));
     parts.push(element('h4', {}, words.inputs.heading), element('ul', { class: 'inputs' }, ...rows));
   }
-  if (working !== null) parts.push(...stepsView(working), ...effectsView(working));
+  if (working !== null) parts.push(...stepsView(working), ...effectsView(working, isDate));
   return parts;
 }
 
@@ -114,7 +118,7 @@ function sayOrigin({ area, label }: NamedCells): string {
   return fill(words.inputs.ofColumn, { sheet: area.sheet, cell: addressOf(area), label });
 }
 
-function stepsView({ lines, result, unit, isRefused }: CallWorking): HTMLElement[] {
+function stepsView({ lines, result, unit, isRefused }: Omit<CallWorking, 'effects'>): HTMLElement[] {
   const of = (kind: WorkingLine['kind']): WorkingLine[] => lines.filter((line) => line.kind === kind);
   const steps = of('step');
   const told = isRefused ? words.steps.stopped : words.steps.heading;
@@ -153,23 +157,41 @@ function stepView({ title, formula, numbersPutIn, result, unit, rounding }: Work
   );
 }
 
-function effectsView({ effects, unvaried }: CallWorking): HTMLElement[] {
-  const heading = element('h4', {}, words.effects.heading);
-  if (unvaried !== null) return [heading, element('p', { class: 'help' }, words.effects.unvaried[unvaried])];
-  if (effects.length === 0) return [];
-  const same = effects.filter(({ matters }) => !matters);
+/** @param isDate what the whole formula gives is a date */
+function effectsView(
+  { effects, notVaried, isList, isRefused }: NonNullable<ExplainedCall['working']>,
+  isDate: boolean,
+): HTMLElement[] {
+  if (isRefused) return [];
+  const told = words.effects;
+  const heading = element('h4', {}, told.heading);
+  if (effects.length === 0) return [heading, help(told.unvaried)];
   const rows = effects
     .filter(({ matters }) => matters)
-    .map(({ name, changes }) => {
-      const said = changes.map((change) => fill(words.effects.change, change));
+    .map(({ name, changes, wholes }) => {
+      const said = changes.map(({ given, step, answer }, i) => {
+        const change = fill(given === '' ? told.changeOfRange : told.change, { given, step, answer });
+        const whole = wholes?.[i];
+        return whole === undefined ? change : fill(told.whole, { change, whole: sayValue(whole, isDate) });
+      });
       return element('li', {}, name, ...said.map((each) => element('span', { class: 'change' }, each)));
     });
-  const parts: HTMLElement[] = [heading, element('p', { class: 'help' }, words.effects.lead)];
+  const parts: HTMLElement[] = [heading, help(told.lead)];
+  if (isList) parts.push(help(told.ofList));
+  if (effects.some(({ wholes }) => wholes !== undefined)) parts.push(help(told.ofWhole));
   if (rows.length > 0) parts.push(element('ol', { class: 'steps' }, ...rows));
-  if (same.length > 0) {
-    parts.push(element('p', { class: 'help' }, words.effects.nothing), list(same.map(({ name }) => name)));
+  for (const [sentence, names] of [
+    [told.nothing, effects.filter(({ matters }) => !matters)],
+    [told.notVaried.word, notVaried.filter(({ why }) => why === 'word')],
+    [told.notVaried.dayOfRecord, notVaried.filter(({ why }) => why === 'dayOfRecord')],
+  ] as const) {
+    if (names.length > 0) parts.push(help(sentence), list(names.map(({ name }) => name)));
   }
   return parts;
+}
+
+function help(sentence: string): HTMLElement {
+  return element('p', { class: 'help' }, sentence);
 }
 
 function pair(term: Node | string, value: Node | string): HTMLElement {

@@ -525,8 +525,24 @@ export const english = {
     source: 'source',
     cells: '{rows} {rows|row|rows} by {columns} {columns|column|columns}',
     /** A list that is an answer: between its values, between its rows, and one that is too long to be told. */
-    list: { between: '; ', betweenRows: ' / ', more: '{values} … (the first of {cells})' },
+    list: {
+      between: '; ',
+      betweenRows: ' / ',
+      more: '{values} … (the first of {cells})',
+      /** Another list: in place of the one that is now. */
+      same: 'the same list',
+      otherRow: 'in row {row} of {rows} {after} in place of {before}',
+      otherRows: '{rows} {rows|row|rows} in place of {before}, the last {last}',
+    },
     noSteps: 'This is looked up, not calculated: there are no steps.',
-    variedBy: { share: '{percent}%', whole: '{step}, {percent}%', one: '{step}', days: '{step} days' },
+    variedBy: {
+      share: '{percent}%',
+      whole: '{step}, {percent}%',
+      one: '{step}',
+      days: '{step} days',
+      degrees: '{step}°',
+    },
+    /** Of a range: all that stands in it at once. */
+    variedEach: { whole: 'each {step}, to a whole number', other: 'each {step}' },
   },
 } as const;

@@ -19,11 +19,12 @@ import { isCellError, type ReadValue } from './port';
 export type Call = Extract<Formula, { kind: 'call' }>;
 type Bare = number | string | boolean;
 
+/** What one of our functions gives. */
+export type Outcome =
+  { readonly value: Bare | Bare[][] } | { readonly error: ErrorCode; readonly message: string };
+
 /** One of our functions; null for an id that there is not. */
-export type RunFunction = (
-  id: string,
-  args: readonly unknown[],
-) => { readonly value: Bare | Bare[][] } | { readonly error: ErrorCode; readonly message: string } | null;
+export type RunFunction = (id: string, args: readonly unknown[]) => Outcome | null;
 
 export interface Followed {
   /** null where it cannot be followed. */
@@ -42,11 +43,15 @@ class CannotFollow extends Error {}
 /** Which of their arguments they come to, nobody can tell without working them out. */
 const choosing = new Set(['IFS', 'SWITCH', 'CHOOSE', 'IFNA', 'LET', 'LAMBDA', 'XLOOKUP']);
 
-/** @param idOf of a call of ours, null for any other part */
+/**
+ * @param idOf of a call of ours, null for any other part
+ * @param instead what a call of ours, by its text, is taken to give in place of what it does
+ */
 export function followFormula(
   cells: CellsOf,
   idOf: (part: Formula) => string | null,
   run: RunFunction,
+  instead?: { readonly text: string; readonly outcome: Outcome },
 ): Followed {
   const known = new Map<Formula, Operand | CannotFollow>();
   const notFollowed = new Map<string, NotFollowed>();
@@ -135,7 +140,8 @@ export function followFormula(
     // A program hands a single error on without asking the function.
     const error = args.find(isCellError);
     if (error !== undefined) return plainValue(error);
-    const outcome = run(idOf(part) ?? '', args) ?? refuse(part, 'function');
+    const asked = part.text === instead?.text ? instead.outcome : run(idOf(part) ?? '', args);
+    const outcome = asked ?? refuse(part, 'function');
     if ('error' in outcome) return plainValue(errorOf(outcome.error, outcome.message));
     const { value } = outcome;
     return Array.isArray(value) ? { kind: 'list', rows: value } : plainValue(value);

@@ -1,7 +1,14 @@
 /** What a formula calls of our functions, with the values that its arguments have now, and what cannot be followed. */
 import type { Operand } from './evaluation/operand';
-import { argumentOf, followFormula, type Followed, type RunFunction } from './followFormula';
-import { everyPart, innerParts, readCellsOf, type NamedCells, type NotFollowed } from './formulaCells';
+import { argumentOf, followFormula, type Followed, type Outcome, type RunFunction } from './followFormula';
+import {
+  everyPart,
+  innerParts,
+  readCellsOf,
+  type CellsOf,
+  type NamedCells,
+  type NotFollowed,
+} from './formulaCells';
 import { parseFormula, type Formula } from './parseFormula';
 import { isCellError, type Area, type ReadValue, type WorkbookPort } from './port';
 
@@ -32,6 +39,12 @@ export interface UnfoldedCall {
   readonly args: readonly (UnfoldedArgument | null)[];
   /** As the function gets them; null for one that cannot be worked out. */
   readonly values: readonly ({ readonly value: unknown } | null)[];
+  /**
+   * What the formula comes to when one argument is another, so that the call gives something else; undefined where that
+   * cannot be told: the formula does not come to the call, is not followed, gives a list, or uses what that argument
+   * stands on elsewhere too.
+   */
+  wholeWith(argument: number, outcome: Outcome): ReadValue | undefined;
 }
 
 /** A part of the formula around our functions. */
@@ -68,7 +81,8 @@ export async function unfoldFormula(
   const idOf = (part: Formula): string | null =>
     part.kind === 'call' && part.name.startsWith(namespace) ? part.name.slice(namespace.length) : null;
   if (everyPart(whole).every((part) => idOf(part) === null)) return null;
-  const followed = followFormula(await readCellsOf(workbook, whole, at, tables), idOf, run);
+  const cells = await readCellsOf(workbook, whole, at, tables);
+  const followed = followFormula(cells, idOf, run);
   const result = followed.operandOf(whole);
   const reached = followed.reached();
   const calls = everyPart(whole).flatMap((part): UnfoldedCall[] => {
@@ -78,7 +92,13 @@ export async function unfoldFormula(
     followed.operandOf(part);
     const operands = followed.operandsOf(part).map((operand) => operand && { value: argumentOf(operand) });
     const args = part.args.map((arg) => arg && unfoldArgument(arg, followed, idOf));
-    return [{ id, text: part.text, isAsked, args, values: operands }];
+    const wholeWith: UnfoldedCall['wholeWith'] = (argument, outcome) => {
+      if (isAsked !== true || usesElsewhere(whole, part, argument, cells)) return undefined;
+      const operand = followFormula(cells, idOf, run, { text: part.text, outcome }).operandOf(whole);
+      const { rows, columns } = sizeOf(operand);
+      return operand === null || rows * columns > 1 ? undefined : firstOf(operand);
+    };
+    return [{ id, text: part.text, isAsked, args, values: operands, wholeWith }];
   });
   return {
     shown: values[0]?.[0] ?? null,
@@ -102,6 +122,43 @@ function unfoldArgument(
   const calls = [...new Set(everyPart(arg).flatMap((part) => idOf(part) ?? []))];
   const isSum = arg.kind !== 'value' && arg.kind !== 'array' && from.length + calls.length === 0;
   return { text: arg.text, from, calls, isSum };
+}
+
+/** Whether the formula names cells of the call's argument outside it, but to see that they are filled in. */
+function usesElsewhere(
+  whole: Formula,
+  call: Extract<Formula, { kind: 'call' }>,
+  argument: number,
+  cells: CellsOf,
+): boolean {
+  const areas = (part: Formula): Area[] => {
+    const found = cells.get(part);
+    return found === undefined || 'why' in found ? [] : [found.area];
+  };
+  const arg = call.args[argument];
+  const own = arg == null ? [] : everyPart(arg).flatMap(areas);
+  const isUsed = (part: Formula): boolean => {
+    if (part === arg || isBlankTest(part)) return false;
+    // The very same call moves along.
+    if (part !== call && part.kind === 'call' && part.text === call.text) return false;
+    return areas(part).some((area) => own.some((one) => overlap(one, area))) || innerParts(part).some(isUsed);
+  };
+  return isUsed(whole);
+}
+
+function isBlankTest(part: Formula): boolean {
+  if (part.kind !== 'operation' || !['=', '<>'].includes(part.operator)) return false;
+  return [part.left, part.right].some((side) => side.kind === 'value' && side.value === '');
+}
+
+function overlap(one: Area, other: Area): boolean {
+  const meet = (start: number, count: number, from: number, many: number): boolean =>
+    start < from + many && from < start + count;
+  return (
+    one.sheet === other.sheet &&
+    meet(one.row, one.rows, other.row, other.rows) &&
+    meet(one.column, one.columns, other.column, other.columns)
+  );
 }
 
 function partsAround(

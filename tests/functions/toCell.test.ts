@@ -7,6 +7,7 @@ const giving = (outcome: ReturnType<FunctionDefinition['run']>): FunctionDefinit
   id: 'DATE.ANY',
   parameters: [],
   result: 'day',
+  dateColumns: [],
   run: () => outcome,
   read: () => [],
   calculate: () => [],

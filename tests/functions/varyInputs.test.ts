@@ -14,7 +14,10 @@ const varied = (id: string, ...args: unknown[]): unknown =>
   varyInputs(definitionOf(id), args).map(({ name, effect, variations }) => ({
     name,
     effect,
-    to: variations.map(({ given, answer }) => [given, 'value' in answer ? answer.value : 'refused']),
+    to: variations.map(({ given, step, answer }) => [
+      given ?? step,
+      'value' in answer ? answer.value : 'refused',
+    ]),
   }));
 
 describe('each input alone, the one that matters most first', () => {
@@ -133,13 +136,135 @@ describe('each input alone, the one that matters most first', () => {
     ]);
     // Three days of season: a later last frost comes after the first one.
     const [first] = varyInputs(definitionOf('SEASON.DAYS'), [46144, 46147]);
-    expect(first?.variations.map(({ answer }) => 'refused' in answer)).toEqual([true, false]);
+    expect(first?.variations.map(({ answer }) => 'error' in answer)).toEqual([true, false]);
     expect(first?.effect).toBe(Infinity);
   });
 
-  test('nothing of a refusal nor of a list', () => {
+  test('nothing of a refusal, nor where there is nothing to vary', () => {
     expect(varied('SEED.NEEDED', 'many', 0.8)).toEqual([]);
     expect(varied('CROP.LIST')).toEqual([]);
+  });
+});
+
+describe('a range is one input', () => {
+  test('temperatures by a degree, single ones too (mean of high and low less the base, by hand)', () => {
+    // 52.5 - 50 and 70 - 50 make 22.5; a range a degree up half a degree more a day, the base a degree up one less.
+    expect(varied('HEAT.SUM', [[65], [80]], [[40], [60]], 50)).toEqual([
+      {
+        name: 'base',
+        effect: 2,
+        to: [
+          [51, 20.5],
+          [49, 24.5],
+        ],
+      },
+      {
+        name: 'highs',
+        effect: 1,
+        to: [
+          [1, 23.5],
+          [-1, 21.5],
+        ],
+      },
+      {
+        name: 'lows',
+        effect: 1,
+        to: [
+          [1, 23.5],
+          [-1, 21.5],
+        ],
+      },
+    ]);
+  });
+
+  test('a low does not go above its high', () => {
+    const inputs = varyInputs(definitionOf('HEAT.SUM'), [[[65], [60]], [[40], [60]], 50]);
+    const stepsOf = (name: string) =>
+      inputs.find((input) => input.name === name)?.variations.map(({ step }) => step);
+    expect([stepsOf('highs'), stepsOf('lows')]).toEqual([[1], [-1]]);
+    const day = varyInputs(definitionOf('HEAT.DAY'), [60, 60, 50]);
+    expect(day.find(({ name }) => name === 'low')?.variations.map(({ given }) => given)).toEqual([59]);
+  });
+
+  test('frosts by a week, words among them stay; the answer moves along (by hand)', () => {
+    // The middle one of 1, 2 and 3 May is 2 May 2026, serial 46144.
+    const frosts = [[45413], ['none'], [45779], [46145]];
+    const inputs = varyInputs(definitionOf('FROST.SPRINGDATE'), [frosts, 0.375, 2026]);
+    const moved = inputs.find(({ name }) => name === 'last_dates');
+    expect(moved?.variations.map(({ step, answer }) => [step, answer])).toEqual([
+      [7, { value: 46151 }],
+      [-7, { value: 46137 }],
+    ]);
+  });
+
+  test('pack sizes by a tenth in whole seeds, prices by a tenth; packs of another crop are left out of it', () => {
+    // One pack of 100 costs 3.50 and is enough for 95 seeds; of 90 seeds it takes two.
+    const effects = varied(
+      'SEED.PACKCOST',
+      95,
+      'cucumber',
+      [['cucumber'], ['gourd']],
+      [[100], ['a few']],
+      [[3.5], [2]],
+    );
+    const prices = [
+      [0.1, expect.closeTo(3.85, 9)],
+      [-0.1, expect.closeTo(3.15, 9)],
+    ];
+    expect(effects).toContainEqual({ name: 'pack_prices', effect: expect.closeTo(0.35, 9), to: prices });
+    expect(effects).toContainEqual({
+      name: 'pack_sizes',
+      effect: 3.5,
+      to: [
+        [0.1, 3.5],
+        [-0.1, 7],
+      ],
+    });
+  });
+
+  test('past years by one; one that is not past any more is refused', () => {
+    expect(varied('ROTATION.YEARS', 2026, [[2023], [2020]])).toContainEqual({
+      name: 'past_years',
+      effect: 1,
+      to: [
+        [1, 1],
+        [-1, 3],
+      ],
+    });
+  });
+
+  test('a blank one has nothing to vary', () => {
+    expect(varied('ROTATION.YEARS', 2026, [[null], ['']])).toEqual([
+      {
+        name: 'year',
+        effect: 0,
+        to: [
+          [2027, expect.any(String)],
+          [2025, expect.any(String)],
+        ],
+      },
+    ]);
+  });
+
+  test('of a daily record the temperatures are varied, its dates are not', () => {
+    const record = [[46144], [46145], [46146], [46147]];
+    const highs = [[80], [82], [85], [81]];
+    const lows = [[55], [56], [60], [58]];
+    const found = ['HEAT.DATE', 'HEAT.DATES', 'HEAT.YEARS', 'HEAT.SUCCESSION'].map((id) => {
+      const rest =
+        id === 'HEAT.YEARS'
+          ? [46144, 3, 50]
+          : id === 'HEAT.SUCCESSION'
+            ? [46144, 46147, 20, 50]
+            : [46144, 40, 50];
+      return varyInputs(definitionOf(id), [record, highs, lows, ...rest])
+        .map(({ name }) => name)
+        .sort();
+    });
+    expect(found[0]).toEqual(['base', 'highs', 'lows', 'start', 'target']);
+    expect(found[1]).toEqual(['base', 'highs', 'lows', 'start', 'target']);
+    expect(found[2]).toEqual(['base', 'days', 'highs', 'lows', 'start']);
+    expect(found[3]).toEqual(['base', 'first', 'heat_between', 'highs', 'last', 'lows']);
   });
 });
 
@@ -152,7 +277,7 @@ describe('a call in words', () => {
       [expect.stringContaining('Farm and Garden Rule-Book'), ''],
     ]);
     expect(working).toMatchObject({ result: '7260', unit: 'per acre', isRefused: false });
-    expect(working.effects[0]).toEqual({
+    expect(working.effects[0]).toMatchObject({
       name: 'row spacing',
       matters: true,
       changes: [
@@ -169,7 +294,7 @@ describe('a call in words', () => {
     const { result, unit, effects } = explainCall(setOut, [46144]);
     expect([result, unit]).toEqual(['2026-05-16', '']);
     expect(effects.map(({ name }) => name)).toEqual(['last frost', 'number of days after the last frost']);
-    expect(effects[0]?.changes).toEqual([
+    expect(effects[0]?.changes).toMatchObject([
       { given: '2026-05-09', step: '+7 days', answer: '2026-05-23' },
       { given: '2026-04-25', step: '-7 days', answer: '2026-05-09' },
     ]);
@@ -180,13 +305,66 @@ describe('a call in words', () => {
     ]);
   });
 
-  test('what has no number to vary says why', () => {
-    expect(explainCall(definitionOf('CROP.LIST'), [])).toMatchObject({ effects: [], unvaried: 'list' });
+  test('what has no number to vary, and what is not varied beside what is', () => {
+    expect(explainCall(definitionOf('CROP.LIST'), [])).toMatchObject({ effects: [], notVaried: [] });
     expect(explainCall(definitionOf('CROP.NAME'), ['zucchini'])).toMatchObject({
       effects: [],
-      unvaried: 'nothing',
+      notVaried: [{ name: 'crop', why: 'word' }],
     });
-    expect(explainCall(definitionOf('PLANTS.DENSITY'), [2, 36]).unvaried).toBeNull();
+    expect(explainCall(definitionOf('PLANTS.DENSITY'), [2, 36]).notVaried).toEqual([]);
+    const args = [[[46144]], [[80]], [[60]], 46144, 20, 50, undefined, 'mean'];
+    expect(explainCall(definitionOf('HEAT.DATE'), args).notVaried).toEqual([
+      { name: 'range of dates', why: 'dayOfRecord' },
+      { name: 'method', why: 'word' },
+    ]);
+  });
+
+  test('of a range each number at once', () => {
+    const saidOf = (id: string, args: readonly unknown[], name: string): unknown =>
+      explainCall(definitionOf(id), args)
+        .effects.find((effect) => effect.name === name)
+        ?.changes.map(({ given, step, answer }) => [given, step, answer]);
+    expect(saidOf('HEAT.SUM', [[[65], [80]], [[40], [60]], 50], 'range of highs')).toEqual([
+      ['', 'each +1°', '23.5'],
+      ['', 'each -1°', '21.5'],
+    ]);
+    // A pack of 100 is 3.50, of 90 seeds it takes two.
+    const packs = [95, [[100]], [[3.5]]];
+    expect(saidOf('SEED.PACKS', packs, 'range of pack sizes')).toEqual([
+      ['', 'each +10%, to a whole number', 'in row 1 of 2 110; 1; 3.5 in place of 100; 1; 3.5'],
+      ['', 'each -10%, to a whole number', 'in row 2 of 2 total; 2; 7 in place of total; 1; 3.5'],
+    ]);
+  });
+
+  test('an answer that is a list: a row whole, else the last row that changes, or how many rows there are', () => {
+    const changesOf = (id: string, args: readonly unknown[], name: string): unknown =>
+      explainCall(definitionOf(id), args)
+        .effects.find((effect) => effect.name === name)
+        ?.changes.map(({ answer }) => answer);
+    // 27 lb: 13 and 9 quarts; a tenth more, 29.7 lb: 14 and 9; less, 24.3 lb: 12 and 8 (2 and 3 lb a quart).
+    expect(changesOf('PICKLE.JARS', [27], 'weight of the fruit')).toEqual(['14; 9', '12; 8']);
+    // 9 and 23 May and 6 June; every 15 days 9 and 24 May and 8 June; every 13 one more, 17 June.
+    const args = [46151, 46190, 14];
+    expect(changesOf('DATE.SUCCESSION', args, 'number of days between')).toEqual([
+      'in row 3 of 3 2026-06-08 in place of 2026-06-06',
+      '4 rows in place of 3, the last 2026-06-17',
+    ]);
+  });
+
+  test('dates in a column of a list are dates', () => {
+    const { result, effects } = explainCall(definitionOf('HEAT.DATES'), [
+      [[46144], [46145], [46146]],
+      [[80], [80], [80]],
+      [[60], [60], [60]],
+      46144,
+      40,
+      50,
+    ]);
+    // 20 degree days a day: 40 on the second, 3 May; 44 on the third.
+    expect(result).toBe('2026; 2026-05-03; 1');
+    expect(effects.find(({ name }) => name === 'heat wanted')?.changes[0]?.answer).toBe(
+      '2026; 2026-05-04; 2',
+    );
   });
 
   test('a list is told by its values, a long one by the first of them and its size', () => {
@@ -205,7 +383,6 @@ describe('a call in words', () => {
       isRefused: true,
       result: expect.stringContaining('85%'),
       effects: [],
-      unvaried: null,
     });
   });
 

@@ -154,6 +154,10 @@ test("formulas of people's own: nested, with functions of the program, with what
   expect(content()).toContain('what PLANTS.DENSITY gives');
   expect(section().querySelector('ol.steps')?.textContent).toContain('row spacing 2, plant spacing 36');
 
+  // 43,560 / (2.2 x 3) = 6,600; / 0.8 = 8,250, so 9 of a thousand.
+  expect(content()).toContain('2.2 (+10%) gives 6600, the whole formula 9');
+  expect(content()).toContain(words.effects.ofWhole);
+
   await put(1, '=CUCURBIT.PLANTS.DENSITY(ABS(-2),36)');
   expect(content()).toContain('ABS(-2): worked out by the spreadsheet program.');
   expect(content()).toContain(words.inputs.notKnown);

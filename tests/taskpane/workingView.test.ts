@@ -50,7 +50,13 @@ test('each change is said with its step; what cannot be varied says so in words'
   };
   // 3 / 0.5 = 6; 4 / 0.5 = 8.
   expect(parts('SEED.NEEDED', [3, 0.5])).toContain('4 (+1, +33%) gives 8');
-  expect(parts('CROP.LIST', [])).toContain('What would change it mostThe answer is a list');
+  expect(parts('DATE.SUCCESSION', [46151, 46190, 14])).toContain(
+    'The answer is a list: told is the last row',
+  );
+  // 43,560 / (2.2 x 3) = 6,600.
+  expect(parts('PLANTS.DENSITY', [2, 36, 'us'])).toMatch(
+    /2.2 \(\+10%\) gives 6600.*words are not more or less:unit system$/,
+  );
   expect(parts('CROP.NAME', ['zucchini'])).toContain(
     'What would change it mostThere is no number and no date',
   );

@@ -122,6 +122,42 @@ describe('what is around the calls', () => {
   });
 });
 
+describe('what the whole comes to when a call gives something else', () => {
+  /** With 300 in place of what the last call gives, because of its first argument. */
+  const whole = async (formula: string): Promise<unknown> =>
+    (await unfold(formula)).calls.at(-1)?.wholeWith(0, { value: 300 });
+
+  test('is worked out with all else as it is', async () => {
+    expect(await whole('=ROUND(OURS.TEST.TWICE(D4)/7,1)+D5')).toBe(242.9);
+    expect(await whole('=OURS.TEST.TWICE(D4)')).toBe(300);
+    // 2 x 300, through the function around it.
+    const { calls } = await unfold('=OURS.TEST.TWICE(OURS.TEST.TWICE(SHARE)+0.5)-1');
+    expect(calls[0]?.wholeWith(0, { value: 300 })).toBe(600);
+    expect(await whole('=IF(OURS.TEST.TWICE(D4)>250,"much","little")')).toBe('much');
+    const failed = await unfold('=OURS.TEST.TWICE(D4)+1');
+    expect(failed.calls[0]?.wholeWith(0, { error: '#N/A', message: 'why' })).toMatchObject({ error: '#N/A' });
+  });
+
+  test('the very same call moves along', async () => {
+    expect(await whole('=OURS.TEST.TWICE(D4)+OURS.TEST.TWICE(D4)')).toBe(600);
+  });
+
+  test('is not told where the cell speaks elsewhere too, but for a test whether it is blank', async () => {
+    expect(await whole('=OURS.TEST.TWICE(D4)+D4')).toBeUndefined();
+    expect(await whole('=OURS.TEST.TWICE(D4)+SUM(D4:D5)')).toBeUndefined();
+    expect(await whole('=IF(OURS.TEST.TWICE(D4)>250,1,D4)')).toBeUndefined();
+    expect(await whole('=OURS.TEST.TWICE(OURS.TEST.TOTAL(D4:D5))+OURS.TEST.TWICE(D5)')).toBeUndefined();
+    expect(await whole('=IF(D4="","",OURS.TEST.TWICE(D4)*2)')).toBe(600);
+  });
+
+  test('nor where it is not come to, not followed, or a list', async () => {
+    expect(await whole('=IF(D5>1,7,OURS.TEST.TWICE(D4)*3)')).toBeUndefined();
+    expect(await whole('=OURS.TEST.TWICE(D4)+LET(x,2,x)')).toBeUndefined();
+    const { calls } = await unfold('=OURS.TEST.PAIR(D4)');
+    expect(calls[0]?.wholeWith(0, { value: [[3, 4]] })).toBeUndefined();
+  });
+});
+
 describe('arguments', () => {
   test('cells, names, columns of the row and of the table, with where they stand', async () => {
     const unfolded = await unfold(

@@ -55,13 +55,18 @@ export const workingPane = {
     sources: { heading: 'Source' },
     effects: {
       heading: 'What would change it most',
-      lead: 'Each input alone a tenth more and less, whole numbers by the nearest whole step, years by one, dates by a week, and none further than it may go. The order is by what a tenth does; of dates and years, by what their step does.',
+      lead: 'Each input alone a tenth more and less, whole numbers by the nearest whole step, years by one, dates by a week, temperatures by a degree, and none further than it may go. Of a range each number at once. The order is by what a tenth does; of dates, years and temperatures, by what their step does.',
+      ofList: 'The answer is a list: told is the last row that would be another one.',
+      ofWhole: 'Behind it stands what the whole formula would give, all else in it as it is now.',
       change: '{given} ({step}) gives {answer}',
-      unvaried: {
-        list: 'The answer is a list: what would change a list is not worked out here.',
-        nothing: 'There is no number and no date among the inputs that could be a little more or less.',
-      },
+      changeOfRange: '{step} gives {answer}',
+      whole: '{change}, the whole formula {whole}',
+      unvaried: 'There is no number and no date among the inputs that could be a little more or less.',
       nothing: 'It would stay the same with a little more or less of:',
+      notVaried: {
+        word: 'Not varied, for words are not more or less:',
+        dayOfRecord: 'Not varied, for they only say which day each reading is of:',
+      },
     },
     around: {
       heading: 'What the formula makes of it',

@@ -54,13 +54,18 @@ export const workingPane: Pick<Translated['pane'], 'working'> = {
     sources: { heading: 'Fuente' },
     effects: {
       heading: 'Qué lo cambiaría más',
-      lead: 'Cada dato por sí solo un décimo más y menos, los enteros en el paso entero más cercano, los años en uno, las fechas en una semana, y ninguno más allá de lo que puede. El orden es por lo que hace un décimo; en fechas y años, por lo que hace su paso.',
+      lead: 'Cada dato por sí solo un décimo más y menos, los enteros en el paso entero más cercano, los años en uno, las fechas en una semana, las temperaturas en un grado, y ninguno más allá de lo que puede. De un rango, cada número a la vez. El orden es por lo que hace un décimo; en fechas, años y temperaturas, por lo que hace su paso.',
+      ofList: 'La respuesta es una lista: se dice la última fila que sería otra.',
+      ofWhole: 'Detrás se dice lo que daría la fórmula entera, con todo lo demás en ella como está ahora.',
       change: '{given} ({step}) da {answer}',
-      unvaried: {
-        list: 'La respuesta es una lista: lo que cambiaría una lista no se calcula aquí.',
-        nothing: 'No hay entre los datos ningún número ni fecha que pueda ser un poco mayor o menor.',
-      },
+      changeOfRange: '{step} da {answer}',
+      whole: '{change}, la fórmula entera {whole}',
+      unvaried: 'No hay entre los datos ningún número ni fecha que pueda ser un poco mayor o menor.',
       nothing: 'Quedaría igual con un poco más o menos de:',
+      notVaried: {
+        word: 'No se varían, porque las palabras no son más ni menos:',
+        dayOfRecord: 'No se varían, porque solo dicen de qué día es cada lectura:',
+      },
     },
     around: {
       heading: 'Lo que la fórmula hace con ello',
