@@ -4,6 +4,7 @@ import { checkCount } from '../limits/limits';
 import { checkAssurance } from '../stand/checkAssurance';
 import { standChance } from '../stand/standChance';
 import { chancesAround } from '../stand/chancesAround';
+import { chancesAroundTested } from '../stand/chancesAroundTested';
 import { leastSeeds } from '../stand/leastSeeds';
 import { leastSeedsOfTested } from '../stand/leastSeedsOfTested';
 import { ceilWhole } from '../whole/wholeNumbers';
@@ -74,7 +75,14 @@ export function seedsNeeded(
   const seeds = leastSeedsOfTested(wanted, germination, emergence, assurance, tested);
   record?.({
     step: 'seedsForAssuranceTested',
-    inputs: { plants: wanted, germination, tested, field_emergence: emergence, assurance },
+    inputs: {
+      plants: wanted,
+      germination,
+      tested,
+      field_emergence: emergence,
+      assurance,
+      ...chancesAroundTested(wanted, seeds, germination, emergence, tested),
+    },
     result: seeds,
     unit: 'seeds',
   });

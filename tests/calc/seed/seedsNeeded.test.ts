@@ -147,6 +147,9 @@ describe('seedsNeeded', () => {
     const doubted = recording((record) => seedsNeeded(100, 0.8, 0.9, 0.95, 400, record));
     expect(doubted.steps.at(-1)).toMatchObject({ step: 'seedsForAssuranceTested', result: doubted.value });
     expect(doubted.value).toBe(153);
+    const { chanceOfThese, chanceOfOneFewer } = doubted.steps.at(-1)?.inputs ?? {};
+    expect(chanceOfThese).toBeGreaterThanOrEqual(0.95);
+    expect(chanceOfOneFewer).toBeLessThan(0.95);
 
     const rounded = recording((record) => seedsNeeded(100, 0.8, 0.9, undefined, undefined, record));
     expect(rounded.steps.at(-1)).toMatchObject({ result: 139, rounded: 'up' });

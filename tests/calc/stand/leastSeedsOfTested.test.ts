@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { dbeta, pbinom } from 'lib-r-math.js';
 import { describe, expect, test } from 'vitest';
+import { chancesAroundTested } from '../../../src/calc/stand/chancesAroundTested';
 import { leastSeeds } from '../../../src/calc/stand/leastSeeds';
 import { leastSeedsOfTested } from '../../../src/calc/stand/leastSeedsOfTested';
 import { seeded } from '../dates/calendar';
@@ -131,5 +132,21 @@ describe('leastSeedsOfTested', () => {
       tested: 1,
       assurance: 0.99999,
     });
+  });
+});
+
+test('the chances of so many seeds and of one fewer show that they are the fewest', () => {
+  // By hand, as above: 3/4 of one seed, 7/8 of two; none of no seeds.
+  expect(chancesAroundTested(1, 2, 1, 1, 1)).toEqual({
+    chanceOfThese: expect.closeTo(7 / 8, 12),
+    chanceOfOneFewer: expect.closeTo(3 / 4, 12),
+  });
+  expect(chancesAroundTested(1, 1, 1, 0.5, 1)).toEqual({
+    chanceOfThese: expect.closeTo(3 / 8, 12),
+    chanceOfOneFewer: 0,
+  });
+  expect(chancesAroundTested(100, 153, 0.8, 0.9, 400)).toEqual({
+    chanceOfThese: expect.closeTo(integratedChance(100, 153, 0.8, 0.9, 400), 8),
+    chanceOfOneFewer: expect.closeTo(integratedChance(100, 152, 0.8, 0.9, 400), 8),
   });
 });
