@@ -57,15 +57,16 @@ test.each([
     const { area, headers, rows } = await table(pane, 'Homework');
     const at = (header: string): number => headers.indexOf(header);
     expect(rows.map((row) => row[at('Function')])).toEqual([
-      'FLOWER.MALESPERFEMALE',
-      'FLOWER.SHARE',
-      'DATE.SETOUT',
+      'SEED.NEEDED',
+      'FROST.SPRINGDATE',
+      'SEASON.DAYS',
     ]);
     const verdicts = async () => (await table(pane, 'Homework')).rows.map((row) => row[at('Verdict')]);
     // The grid's engine begins a moment after a write, on a busy machine after it seems settled.
     await until(async () => expect(await verdicts()).toEqual(['', '', '']));
 
-    // 1 / 0.05 is 20, less the female one 19; 1 of 9 is 11.1%; 1 May and 15 days is 16 May.
+    // 360 / 0.9 is 400, by 0.8 more 500; of frosts on 17, 18 April, 1, 2, 3 May 75% are later than 18 April; 13 May to
+    // 20 October is 160 days.
     await pane.workbook.apply({
       title: 'typed',
       expect: [],
@@ -75,7 +76,7 @@ test.each([
           sheet: area.sheet,
           row: area.row + 1,
           column: area.column + at('Answer'),
-          contents: [[20], [0.111], ['2027-05-16']],
+          contents: [[400], ['2027-04-18'], [160]],
         },
       ],
       tableRows: [],
@@ -84,7 +85,7 @@ test.each([
     });
     const answered = await table(pane, 'Homework');
     expect(answered.rows.map((row) => row[at('Verdict')])).toEqual([
-      'You divided all flowers by the female ones: take the female ones off first.',
+      'You left the germination out.',
       'right',
       'right',
     ]);
@@ -93,9 +94,9 @@ test.each([
     expect(await table(pane, 'Homework')).toEqual(answered);
     await make(pane, 'the key, for the teacher', 'Made: Homework key, the answers to 3 problems.');
     const key = await table(pane, 'HomeworkKey');
-    // 16 May 2027 is day 46523 of a spreadsheet (2 May 2026 is 46144; 379 days on).
+    // 18 April 2027 is day 46495 of a spreadsheet (2 May 2026 is 46144; 351 days on).
     const rightAnswer = key.headers.indexOf('Right answer');
-    expect(key.rows.map((row) => row[rightAnswer])).toEqual([19, 0.111111, 46_523]);
+    expect(key.rows.map((row) => row[rightAnswer])).toEqual([500, 46_495, 160]);
   },
   300_000,
 );

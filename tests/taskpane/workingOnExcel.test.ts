@@ -74,8 +74,8 @@ test('a line of a homework tells its answer when asked, a cell of a list whose f
   await until(() => expect(button()?.textContent).toBe('Show the working of 17-1'));
   expect(content()).toBe('');
   button()?.click();
-  // 1 / 0.05 is 20 flowers to a female one, 19 of them male.
-  await until(() => expect(content()).toContain('Gives19'));
+  // 360 / (0.8 x 0.9) seeds.
+  await until(() => expect(content()).toContain('Gives500'));
 
   standIn.type(kitchen, 4, 0, '=CUCURBIT.CHECK.WORKING("PLANTS.DENSITY",2,36)');
   expect(await pane.workbook.settle(20_000)).toEqual([]);

@@ -181,7 +181,7 @@ describe('a line of a homework', () => {
     const at = (row: number, header: string): Promise<Area> => cellOf(row, header, 'Homework');
     // A wrong answer, so that the formula of the verdict comes to its check.
     const answer = await at(0, 'Answer');
-    await pane.type(answer.sheet, answer.row, answer.column, { v: 20 });
+    await pane.type(answer.sheet, answer.row, answer.column, { v: 400 });
     for (const header of ['Verdict', 'Problem', 'Answer', 'Steps', 'No']) {
       await pane.workbook.reveal(await at(0, header));
       await until(() => expect(offered('17-1')).toBeDefined());
@@ -190,16 +190,16 @@ describe('a line of a homework', () => {
     }
     offered('17-1')?.focus();
     offered('17-1')?.click();
-    // 1 / 0.05 is 20 flowers to a female one, 19 of them male.
-    await until(() => expect(content()).toContain('19'));
+    // 360 / (0.8 x 0.9) seeds.
+    await until(() => expect(content()).toContain('500'));
     expect(status()).toBe('Working of 17-1');
-    expect(content()).toContain(`Problem 17-1 ${given.value[0]?.text}FLOWER.MALESPERFEMALE`);
-    expect(content()).toContain('0.05Homework');
+    expect(content()).toContain(`Problem 17-1 ${given.value[0]?.text}SEED.NEEDED`);
+    expect(content()).toContain('0.9Homework');
     expect(offered('17-1')).toBeUndefined();
     expect(document.activeElement).toBe(section().querySelector('.working'));
     await pane.workbook.reveal(await at(0, 'Verdict'));
     await new Promise((resolve) => setTimeout(resolve, 400));
-    expect(content()).toContain('FLOWER.MALESPERFEMALE');
+    expect(content()).toContain('SEED.NEEDED');
 
     await pane.workbook.reveal(await at(1, 'Answer'));
     await until(() => expect(offered('17-2')).toBeDefined());

@@ -91,7 +91,7 @@ describe.each([
     expect(new Set(columnOf(await table(port, 'Homework'), 'Verdict'))).toEqual(new Set(['right']));
     const isDate = ({ id }: (typeof problems)[number]): boolean => answerFormats[id] === 'date';
     const numbers = problems.map(
-      (one) => Number(one.answer) * (isDate(one) ? 1 : 3) + (isDate(one) ? 300 : 1),
+      (one) => Math.abs(Number(one.answer)) * (isDate(one) ? 1 : 3) + (isDate(one) ? 300 : 1),
     );
     await type(port, 'Homework', numbers);
     const verdicts = columnOf(await table(port, 'Homework'), 'Verdict');

@@ -28,7 +28,7 @@ export type Argument =
 
 export interface ProblemKind {
   readonly id: string;
-  /** Its function is defined in pounds or quarts alone: no problem in metric units. */
+  /** Its function is defined in bushels: no problem in metric units. */
   readonly isUsOnly?: boolean;
   readonly draw: (draw: Draw) => readonly Argument[];
 }
@@ -281,8 +281,8 @@ export const problemKinds: readonly ProblemKind[] = [
     draw: (d) => [figure(d.number(1.5, 6, 0.5)), plants(d), figure(d.measure([0.4, 12, 0.2], [0.2, 5, 0.1]))],
   },
   { id: 'HARVEST.BUSHELS', isUsOnly: true, draw: (d) => [figure(d.number(100, 2000, 20)), cucumber] },
-  { id: 'PICKLE.JARS', isUsOnly: true, draw: (d) => [figure(d.number(21, 150, 1)), word('quart')] },
-  { id: 'PICKLE.POUNDS', isUsOnly: true, draw: (d) => [figure(d.number(8, 60, 1)), word('quart')] },
+  { id: 'PICKLE.JARS', draw: (d) => [figure(d.number(21, 150, 1)), word('quart')] },
+  { id: 'PICKLE.POUNDS', draw: (d) => [figure(d.number(8, 60, 1)), word('quart')] },
   { id: 'BUDGET.RETURN', draw: (d) => [figure(d.number(800, 4000, 10)), figure(d.number(500, 3000, 10))] },
   {
     id: 'BUDGET.BREAKEVENPRICE',
@@ -354,3 +354,11 @@ export const problemKinds: readonly ProblemKind[] = [
     draw: (d) => [oneOf(d, crops), word('days to maturity'), oneOf(d, ['low', 'high'])],
   },
 ];
+
+/** A seed test is another matter than the seed to sow. */
+const familyOf = ({ id }: ProblemKind): string => (id === 'SEED.TEST' ? id : (id.split('.')[0] ?? id));
+
+/** The kinds that belong together, by what stands before the point of their function's name. */
+export const problemFamilies: readonly (readonly ProblemKind[])[] = [
+  ...new Set(problemKinds.map(familyOf)),
+].map((family) => problemKinds.filter((kind) => familyOf(kind) === family));

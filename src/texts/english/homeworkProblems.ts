@@ -103,8 +103,9 @@ export const homeworkProblemTexts = {
   'HARVEST.FORECAST':
     '{fruit_per_plant} fruit a plant, {plants} plants, {fruit_weight} {mass_unit} a fruit: how many {mass_unit} hang there?',
   'HARVEST.BUSHELS': 'A bushel of cucumbers weighs 48 lb. How many bushels are {pounds} lb?',
-  'PICKLE.JARS': '14 lb of cucumbers fill 7 quarts. How many whole quarts do {pounds} lb fill?',
-  'PICKLE.POUNDS': '14 lb of cucumbers fill 7 quarts. How many lb fill {jars} quarts?',
+  'PICKLE.JARS':
+    'In US measures 14 lb of cucumbers fill 7 quarts. How many whole quarts do {pounds} lb fill?',
+  'PICKLE.POUNDS': 'In US measures 14 lb of cucumbers fill 7 quarts. How many lb fill {jars} quarts?',
   'BUDGET.RETURN': 'Income {income}, costs {costs}. What is the return above costs?',
   'BUDGET.BREAKEVENPRICE':
     'A crop costs {total_cost}, {total_yield} {mass_unit} are sold: at which price for one {mass_unit} does it break even?',

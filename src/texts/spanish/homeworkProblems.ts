@@ -107,8 +107,9 @@ export const homeworkProblemTexts: WithOtherWords<typeof english> = {
     '{fruit_per_plant} frutos por planta, {plants} plantas, {fruit_weight} {mass_unit} por fruto: ¿cuánto cuelga, en {mass_unit}?',
   'HARVEST.BUSHELS': 'Un bushel de pepinos pesa 48 lb. ¿Cuántos bushels son {pounds} lb?',
   'PICKLE.JARS':
-    '14 lb de pepinos llenan 7 frascos de un cuarto (quart). ¿Cuántos enteros llenan {pounds} lb?',
-  'PICKLE.POUNDS': '14 lb de pepinos llenan 7 frascos de un cuarto (quart). ¿Cuántas lb llenan {jars}?',
+    'En medidas de EE. UU., 14 lb de pepinos llenan 7 frascos de un cuarto (quart). ¿Cuántos enteros llenan {pounds} lb?',
+  'PICKLE.POUNDS':
+    'En medidas de EE. UU., 14 lb de pepinos llenan 7 frascos de un cuarto (quart). ¿Cuántas lb llenan {jars}?',
   'BUDGET.RETURN': 'Ingreso {income}, costos {costs}. ¿Cuál es el retorno sobre los costos?',
   'BUDGET.BREAKEVENPRICE':
     'Un cultivo cuesta {total_cost} y se venden {total_yield} {mass_unit}: ¿con qué precio por {mass_unit} se cubre el costo?',
