@@ -5,6 +5,7 @@ import { openDesk } from '../hosts/browser/openDesk';
 import { namePage } from '../taskpane/namePage';
 import { listenForKeys } from '../taskpane/pageKeys';
 import { showPlans } from '../taskpane/showPlans';
+import { datesInWords } from '../templates/inWords';
 import { functionNamespace } from '../templates/sheets';
 import { catalogue } from '../texts/catalogue';
 import { language } from '../texts/language';
@@ -23,6 +24,7 @@ async function open(grid: HTMLElement, pane: HTMLElement): Promise<void> {
     help: listedFunctions,
     gridLanguage: language,
     gridTexts: catalogue.grid,
+    dates: datesInWords,
   };
   const desk = openDesk(options, grid, 'cucurbit-functions');
   await showPlans(pane, desk, filesWhenAsked, paneTools, catalogue.pane.keys);

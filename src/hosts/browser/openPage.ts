@@ -24,14 +24,16 @@ import '@univerjs/sheets-note-ui/lib/index.css';
 import '@univerjs/drawing-ui/lib/index.css';
 import '@univerjs/sheets-drawing-ui/lib/index.css';
 import type { FunctionHelp } from '../../workbook/functionHelp';
+import type { DateWords } from '../../workbook/serialDate';
 import { describeFunctions } from './describeFunctions';
 import { startEngine, type EngineShell, type WorkbookOptions } from './engine';
 import { openWorkbook, type BrowserWorkbook } from './openWorkbook';
 import { pageLocales, type GridLanguage } from './pageLocales';
-import { PlainPaste } from './plainPaste';
+import { plainPaste } from './plainPaste';
 import { scrollIntoSight } from './scrollIntoSight';
 import { takeFittingNames } from './takeFittingNames';
 import { TypingBridge } from './typingBridge';
+import { readTypedDates } from './typedDates';
 
 export interface PageWorkbook extends BrowserWorkbook {
   /** Gives the keyboard to the grid. */
@@ -43,16 +45,19 @@ export interface PageOptions extends WorkbookOptions {
   readonly help: readonly FunctionHelp[];
   /** What the grid says beyond its packages' own texts, by their keys. */
   readonly gridTexts: ILanguagePack;
+  /** How people who read the page write a date. */
+  readonly dates: DateWords;
 }
 
 /** The workbook in a page: the grid fills the container. */
 export function openPage(options: PageOptions, container: HTMLElement): PageWorkbook {
   const engine = startEngine(
     options,
-    pageShell(container, pageLocales(options.gridLanguage, options.gridTexts)),
+    pageShell(container, pageLocales(options.gridLanguage, options.gridTexts), options.dates),
   );
   describeFunctions(engine, options.help);
   takeFittingNames(engine.accessor);
+  readTypedDates(engine.accessor, options.dates);
   // What scrolls is there only when the grid has been drawn once.
   const drawn = engine.accessor.get(LifecycleService).onStage(LifecycleStages.Rendered);
   const workbook = openWorkbook(engine, {
@@ -63,7 +68,7 @@ export function openPage(options: PageOptions, container: HTMLElement): PageWork
 }
 
 /** Rendering comes before the core, what draws a feature after it. */
-function pageShell(container: HTMLElement, locales: ILocales): EngineShell {
+function pageShell(container: HTMLElement, locales: ILocales, dates: DateWords): EngineShell {
   return {
     locales,
     registerBefore(univer) {
@@ -76,7 +81,7 @@ function pageShell(container: HTMLElement, locales: ILocales): EngineShell {
       univer.registerPlugin(UniverSheetsUIPlugin, {
         override: [
           [IEditorBridgeService, { useClass: TypingBridge }],
-          [ISheetClipboardService, { useClass: PlainPaste }],
+          [ISheetClipboardService, { useClass: plainPaste(dates) }],
         ],
       });
       univer.registerPlugin(UniverSheetsFormulaUIPlugin);

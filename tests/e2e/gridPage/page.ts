@@ -1,5 +1,6 @@
 /** The grid alone in a page, with the contract's functions, for tests that type into it. */
 import { openPage } from '../../../src/hosts/browser/openPage';
+import { datesInWords } from '../../../src/templates/inWords';
 import { english } from '../../../src/texts/english';
 import { contractFunctions } from '../../contract/contractFunctions';
 
@@ -15,6 +16,7 @@ Object.assign(window, {
       help: [],
       gridLanguage: 'en',
       gridTexts: english.grid,
+      dates: datesInWords,
     },
     container,
   ),

@@ -1,0 +1,43 @@
+/** Dates that people type and paste into the grid, whose engine reads them as the US writes them. */
+import { isTextFormat, type IAccessor } from '@univerjs/core';
+import { AFTER_CELL_EDIT, INumfmtService, SheetInterceptorService } from '@univerjs/sheets';
+import { dayOfText, isoOfDay, type DateWords } from '../../workbook/serialDate';
+
+/** Before what makes a date of a text (0). */
+const priority = 50;
+
+/** What is typed reaches the engine as yyyy-mm-dd, which has one meaning. A cell of texts keeps it as it is. */
+export function readTypedDates(accessor: IAccessor, dates: DateWords): void {
+  const formats = accessor.get(INumfmtService);
+  accessor.get(SheetInterceptorService).writeCellInterceptor.intercept(AFTER_CELL_EDIT, {
+    priority,
+    handler(cell, { unitId, subUnitId, row, col }, next) {
+      if (typeof cell?.v !== 'string' || cell.f != null) return next(cell);
+      if (isTextFormat(formats.getValue(unitId, subUnitId, row, col)?.pattern)) return next(cell);
+      return next({ ...cell, v: inOneMeaning(cell.v, dates) });
+    },
+  });
+}
+
+const timeBehind = /^(.*?)(,?\s+\d{1,2}:\d{2}(?::\d{2})?(?:\s*[ap]m)?)?$/is;
+
+/** The text, and where it is a date, or a date and a time, the date as yyyy-mm-dd. */
+export function inOneMeaning(text: string, dates: DateWords): string {
+  const [, date = '', time = ''] = timeBehind.exec(text.trim()) ?? [];
+  const day = dayOfText(date, dates) ?? dayOfText(withYear(date), dates);
+  return day === null ? text : isoOfDay(day) + time.replace(',', '');
+}
+
+/** A day and a month, in figures or by name, and perhaps two figures of the year; 5.6 is a number. */
+const shortened =
+  /^(?!\d+\.\d+$)(\d{1,2}(?:[/.-]\d{1,2}|[\s/.-]+(?:de\s+)?\p{L}+\.?))(?:[\s/.-]+(?:del?\s+)?(\d{2}))?$/u;
+
+/** Of 30 to 99 the years are of the last century, as in spreadsheets. */
+const firstOfLastCentury = 30;
+
+function withYear(date: string): string {
+  const [, dayAndMonth, year] = shortened.exec(date) ?? [];
+  if (dayAndMonth === undefined) return date;
+  if (year === undefined) return `${dayAndMonth}/${new Date().getFullYear()}`;
+  return `${dayAndMonth}/${Number(year) < firstOfLastCentury ? 20 : 19}${year}`;
+}

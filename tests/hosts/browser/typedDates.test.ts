@@ -1,0 +1,92 @@
+/** Dates that people type into the grid. */
+import { SheetInterceptorService } from '@univerjs/sheets';
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { inOneMeaning, readTypedDates } from '../../../src/hosts/browser/typedDates';
+import type { DateWords } from '../../../src/workbook/serialDate';
+import { openTyped } from './typing';
+
+/** By the names of the months that the machine's own tables have (ICU, CLDR). */
+const wordsOf = (locale: string, isDayFirst: boolean): DateWords => ({
+  months: Array.from({ length: 12 }, (_, month) => [
+    new Intl.DateTimeFormat(locale, { month: 'long', timeZone: 'UTC' }).format(Date.UTC(2000, month, 1)),
+  ]),
+  isDayFirst,
+});
+const spanish = wordsOf('es-MX', true);
+const english = wordsOf('en-US', false);
+const thisYear = new Date().getFullYear();
+
+const dayMs = 86_400_000;
+const isoOf = (day: number): string => new Date(day * dayMs).toISOString().slice(0, 10);
+const written = (day: number, locale: string, style: Intl.DateTimeFormatOptions): string =>
+  new Intl.DateTimeFormat(locale, { ...style, timeZone: 'UTC' }).format(day * dayMs);
+
+describe('dates that are typed', () => {
+  test('in Spanish every day from 1930 to 2029, as ICU writes it in four countries', () => {
+    const anyDay = fc.integer({ min: Date.UTC(1930, 0, 1) / dayMs, max: Date.UTC(2029, 11, 31) / dayMs });
+    fc.assert(
+      fc.property(anyDay, fc.constantFrom('es-MX', 'es-US', 'es-CO', 'es-AR'), (day, locale) => {
+        for (const dateStyle of ['short', 'medium', 'long'] as const) {
+          const text = written(day, locale, { dateStyle });
+          expect(inOneMeaning(text, spanish), text).toBe(isoOf(day));
+        }
+      }),
+      { seed: 20260605 },
+    );
+  });
+
+  test.each([
+    ['05/06/2026', '2026-06-05'],
+    ['25/06/2026', '2026-06-25'],
+    [' 5/6/26 ', '2026-06-05'],
+    ['5-6-26', '2026-06-05'],
+    ['5.6.26', '2026-06-05'],
+    // Two figures of a year: of the last century from 30 on, as Excel documents it.
+    ['5/6/29', '2029-06-05'],
+    ['5/6/30', '1930-06-05'],
+    ['5/6', `${thisYear}-06-05`],
+    ['5 dic', `${thisYear}-12-05`],
+    ['5 de ago.', `${thisYear}-08-05`],
+    ['5 ene 2026', '2026-01-05'],
+    ['2026-06-05', '2026-06-05'],
+    ['05/06/2026 14:00', '2026-06-05 14:00'],
+    ['5/6/2026, 2:05 pm', '2026-06-05 2:05 pm'],
+    ['31/06/2026', '31/06/2026'],
+    ['2026', '2026'],
+    ['5.6', '5.6'],
+    ['5,6', '5,6'],
+    ['-5', '-5'],
+    ['14:00', '14:00'],
+    ['5 hileras', '5 hileras'],
+    ['dic 2026', 'dic 2026'],
+    ['', ''],
+  ])('in Spanish %j is handed on as %j', (text, given) => {
+    expect(inOneMeaning(text, spanish)).toBe(given);
+  });
+
+  test.each([
+    // By figures only the engine's own English reads them: the month first.
+    ['05/06/2026', '05/06/2026'],
+    ['25/06/2026', '25/06/2026'],
+    ['5/6', '5/6'],
+    ['June 5, 2026', '2026-06-05'],
+    ['5 Jun 2026', '2026-06-05'],
+    ['2026-06-05', '2026-06-05'],
+  ])('in English %j is handed on as %j', (text, given) => {
+    expect(inOneMeaning(text, english)).toBe(given);
+  });
+
+  test('neither a formula nor what is typed into a cell of texts is touched', async () => {
+    const { workbook, engine, type } = openTyped();
+    readTypedDates(engine.accessor, spanish);
+    await type('Kitchen', 1, 0, [[{ s: { n: { pattern: '@' } } }]]);
+    const sheet = engine.workbook.getActiveSheet();
+    const interceptor = engine.accessor.get(SheetInterceptorService);
+    const put = (row: number, cell: object) => interceptor.onWriteCell(engine.workbook, sheet, row, 0, cell);
+    expect(put(0, { v: '5/6/2026' })).toEqual({ v: '2026-06-05' });
+    expect(put(1, { v: '5/6/2026' })).toEqual({ v: '5/6/2026' });
+    expect(put(0, { v: '5/6/2026', f: '=A9' })).toEqual({ v: '5/6/2026', f: '=A9' });
+    workbook.dispose();
+  });
+});
