@@ -375,6 +375,7 @@ export const spanish: Translated = {
     below: 'menor que {limit}',
     and: ' y ',
   },
+  kinds: { crop: 'cultivo', figure: 'cifra' },
   rowOfRange: '{name}, fila {row}',
   errors: {
     outOfRange: 'Valor dado ({name}): {value}. Debe ser {limits}.',
