@@ -283,5 +283,10 @@ test('the index searches as the pane does, and says what to try when nothing is 
   expect(search('jars')).toEqual(['PICKLE.JARS', 'PICKLE.POUNDS']);
   expect(document.querySelector('[role=status]')?.textContent).toBe('2 functions shown');
   expect(search('beetles rotation')).toEqual(['BEETLE.THRESHOLD', 'BEETLE.VERDICT', 'ROTATION.YEARS']);
-  expect(search('')).toHaveLength(functions.size);
+  const inPlace = [...open('index.html').querySelectorAll('#functions a')].map((one) => one.textContent);
+  const watering = search('water');
+  expect(inPlace.indexOf('FLOWER.POLLENIZERS')).toBeLessThan(inPlace.indexOf('SUPPLY.WATER'));
+  expect(watering[0]).toBe('SUPPLY.WATER');
+  expect(watering.indexOf('FLOWER.POLLENIZERS')).toBeGreaterThan(watering.indexOf('SUPPLY.DRIPRUNTIME'));
+  expect(search('')).toEqual(inPlace);
 });
