@@ -42,10 +42,10 @@ export type Problem =
       readonly given: string;
       readonly choices: readonly string[];
     }
-  /** A name of the reference. `kind` is 'crop' or 'figure'. Shown as #N/A. */
+  /** A name of the reference. Shown as #N/A. */
   | {
       readonly code: 'unknownName';
-      readonly kind: string;
+      readonly kind: 'crop' | 'figure';
       readonly given: string;
       readonly nearest: readonly string[];
     }

@@ -1,27 +1,29 @@
 /** Search in the index of the function reference, which is there to read without it. */
-import { hasWords, isNamedBy, searchedWords } from '../taskpane/hasWords';
+import { isNamedBy, searchedWords, thoseWithWords } from '../taskpane/hasWords';
 import { fill } from '../texts/fill';
 
 const field = document.querySelector<HTMLInputElement>('#search');
 const box = field?.closest('search');
 const found = document.querySelector<HTMLElement>('[data-found]');
 const families = [...document.querySelectorAll<HTMLElement>('#functions section')];
+const items = families.flatMap((family) => [...family.querySelectorAll<HTMLElement>('li')]);
 
 function show(): void {
   const searched = field?.value ?? '';
   const ignored = box?.getAttribute('data-ignored') ?? '';
   const words = searchedWords(searched, ignored);
-  let count = 0;
-  for (const family of families) {
-    const items = [...family.querySelectorAll<HTMLElement>('li')];
-    for (const item of items) {
-      const id = item.querySelector('a')?.textContent ?? '';
-      item.hidden = !isNamedBy(id, words) && !hasWords(item.dataset['words'] ?? '', words, ignored);
-    }
-    const shown = items.filter(({ hidden }) => !hidden).length;
-    family.hidden = shown === 0;
-    count += shown;
-  }
+  const isNamed = (item: HTMLElement): boolean =>
+    isNamedBy(item.querySelector('a')?.textContent ?? '', words);
+  const named = items.filter(isNamed);
+  const others = items.filter((item) => !named.includes(item));
+  const shown = [...named, ...thoseWithWords(others, (item) => item.dataset['words'] ?? '', words, ignored)];
+  for (const item of items) item.hidden = !shown.includes(item);
+  // In the order in which they are found.
+  for (const item of shown) item.parentElement?.append(item);
+  const inOrder = new Set([...shown, ...items].map((item) => item.closest('section')));
+  for (const family of inOrder) family?.parentElement?.append(family);
+  for (const family of families) family.hidden = family.querySelector('li:not([hidden])') === null;
+  const count = shown.length;
   const said = found?.dataset[count === 0 ? 'none' : 'found'] ?? '';
   if (found !== null) found.textContent = fill(said, { count, searched });
 }

@@ -65,6 +65,7 @@ export function sayProblem(problem: Problem): string {
     else values[key] = typeof value === 'number' ? sayNumber(value) : String(value);
   }
   if (problem.code === 'notAChoice') values['choices'] = problem.choices.map(sayChoice).join(', ');
+  if (problem.code === 'unknownName') values['kind'] = texts.kinds[problem.kind];
   if (problem.code === 'outOfRange') values['limits'] = sayLimits(problem);
   if (toldByRow.has(problem.code) && 'row' in problem && problem.row !== undefined) {
     values['name'] = fill(texts.rowOfRange, values);

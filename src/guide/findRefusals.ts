@@ -1,11 +1,12 @@
 import { CalcError } from '../calc/errors';
 import type { FunctionDefinition } from '../functions/define';
 import { sayProblem, sayQuantityName } from '../functions/wording';
+import { guide } from '../texts/guide';
 
 /** Numbers that an argument may not take: none, fewer, a part of one, and 85 for 85%. */
 const numbers = [0, -1, 0.5, 85];
 /** No name of anything. */
-const word = 'something else';
+const word = guide.functions.noName;
 
 /**
  * What a function says to single arguments that it cannot take, found by giving it some.
@@ -35,7 +36,7 @@ export function findRefusals(
       const answer = answerTo(place, given);
       if (answer === null || !answer.includes(sayQuantityName(name))) continue;
       // "It is 0" and "It is -1" say the same of the limit.
-      const pattern = answer.replace(` is ${given}`, '');
+      const pattern = answer.replace(` ${given}`, '');
       if (!said.has(pattern)) said.set(pattern, answer);
     }
     return [...said.values()];

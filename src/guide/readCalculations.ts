@@ -158,12 +158,17 @@ function readComment(name: string, comment: string): Calculation | null {
   const [, thrown = ''] = /^@throws ([^]*?)(?=^@|^Source: )/m.exec(comment) ?? [];
   return {
     name,
-    // A line that runs to the margin goes on in the next.
-    definition: [
-      sentence.replace(/\s+/g, ' '),
-      ...paragraphs.map((one) => one.replace(/(.{95,})\n/g, '$1 ')),
-    ],
+    definition: [sentence.replace(/\s+/g, ' '), ...paragraphs.map(joinLines)],
     source: source.replace(/\s+/g, ' ').trim(),
     refuses: [...thrown.matchAll(/\b[a-z]+[A-Za-z]*\b/g)].map(([code]) => code),
   };
+}
+
+/** A line that runs to the margin, or before one that is set in, goes on in the next: not before "staggered: …". */
+function joinLines(paragraph: string): string {
+  return paragraph.split('\n').reduce((text, line) => {
+    const before = text.slice(text.lastIndexOf('\n') + 1);
+    const isOwn = before.length < 95 || before.endsWith(';') || /^\p{L}[\p{L}\d ]*: /u.test(line);
+    return text + (isOwn && !line.startsWith(' ') ? '\n' : ' ') + line.trimStart();
+  });
 }

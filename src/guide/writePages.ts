@@ -14,6 +14,7 @@ const {
   functionList,
   language: { tag: otherLanguage },
 } = catalogue.pane;
+const refusedValues: Readonly<Record<string, string>> = guide.refusedValues;
 const index = 'index.html';
 
 /** The way from a page to what the pages of all languages share. */
@@ -75,16 +76,21 @@ function writePage(page: FunctionPage, related: readonly FunctionPage[]): string
     markup`<nav><a href="${index}">${words.all}</a> ${leadToOther(fileOf(help.id))}</nav>
 <h1>${help.id}</h1>
 <p>${help.description}</p>
-<p><code>${syntaxOf(help)}</code></p>
+<p>${formula(syntaxOf(help))}</p>
 ${part(words.asks, help.parameters.length === 0 ? markup`<p>${words.asksNothing}</p>` : writeArguments(page))}
 ${part(words.gives, inEnglish(markup`<p>${gives}</p>`))}
-${part(words.example, markup`<p><code>${help.example}</code> ${words.exampleGives} <output>${result}</output></p><p>${fill(words.putIntoCell, { id: help.id, heading: functionList.heading, open: functionList.open, put: functionList.put })}</p>`)}
+${part(words.example, markup`<p>${formula(help.example)} ${words.exampleGives} <output>${result}</output></p><p>${fill(words.putIntoCell, { id: help.id, heading: functionList.heading, open: functionList.open, put: functionList.put })}</p>`)}
 ${writeWorking(page)}
 ${unless(page.calculations, (all) => part(words.calculation, inEnglish(markup`${all.map(writeCalculation)}`)))}
 ${unless(page.refuses, (all) => part(words.refuses, markup`<p>${words.refusesLead}</p><ul>${all.map((one) => markup`<li>${withVariables(one)}</li>`)}</ul>`))}
 ${unless(page.cautions, (all) => part(words.cautions, plainList(all)))}
 ${unless(related, (all) => part(fill(words.related, { family: help.family }), listOf(all)))}`,
   );
+}
+
+/** A long one goes on in the next line behind a comma. */
+function formula(text: string): Markup {
+  return markup`<code>${text.split(/(?<=[,;])/).map((piece) => markup`${piece}<wbr>`)}</code>`;
 }
 
 /** As it is typed, with what may be left out in brackets. */
@@ -127,8 +133,7 @@ function withVariables(sentence: string): Markup {
   const parts = sentence.split(/(\{[^}]*\})/).map((text) => {
     const [, name = '', many] = /^\{(\w+)(?:\|[^|]*\|([^|]*))?\}$/.exec(text) ?? [];
     if (name === '') return markup`${text}`;
-    const said = name.replace(/([a-z])([A-Z])/g, '$1 $2').toLowerCase();
-    return many === undefined ? markup`<var>${said}</var>` : markup`${many}`;
+    return many === undefined ? markup`<var>${refusedValues[name] ?? name}</var>` : markup`${many}`;
   });
   return markup`${parts}`;
 }

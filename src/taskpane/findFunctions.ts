@@ -1,6 +1,6 @@
 import type { ListedFunction } from '../workbook/functionHelp';
 import { catalogue } from '../texts/catalogue';
-import { hasWords, isNamedBy, searchedWords } from './hasWords';
+import { hasWords, isNamedBy, searchedWords, thoseWithWords } from './hasWords';
 
 const words = catalogue.pane.functionList;
 
@@ -20,9 +20,8 @@ export function findFunctions(
   const named = ofName.length === 0 ? [] : functions.filter(({ id }) => isNamedBy(id, ofName));
   // FLOWER.SHARE is no FLOWER.FEMALESHARE.
   const begun = named.filter(({ id }) => hasWords(id, ofName));
-  const others = functions.filter(
-    (one) => !named.includes(one) && hasWords(one.foundBy, wanted, words.ignored),
-  );
+  const unnamed = functions.filter((one) => !named.includes(one));
+  const others = thoseWithWords(unnamed, ({ foundBy }) => foundBy, wanted, words.ignored);
   const tasks = [...new Set(others.map(({ family }) => family))];
   return [
     { heading: words.byName, found: [...new Set([...begun, ...named])] },

@@ -25,6 +25,28 @@ export function hasWords(text: string, words: readonly string[], ignored = ''): 
   return words.every((word) => parts.some((part) => part.startsWith(word) || isPlural(word, part)));
 }
 
+/**
+ * Those that have the words, first where they are words of their own, then where they only begin some: whoever types
+ * "water" is after watering rather than after watermelons, and "wat" may become either.
+ */
+export function thoseWithWords<Item>(
+  items: readonly Item[],
+  textOf: (item: Item) => string,
+  words: readonly string[],
+  ignored: string,
+): readonly Item[] {
+  const begun = items.filter((item) => hasWords(textOf(item), words, ignored));
+  const whole = begun.filter((item) => {
+    const parts = partsOf(textOf(item));
+    return words.every((word) => parts.some((part) => isForm(part, word) || isPlural(word, part)));
+  });
+  return [...whole, ...begun.filter((item) => !whole.includes(item))];
+}
+
+/** The word with an ending of its own: "watering", "picked", "weekly". */
+const isForm = (part: string, word: string): boolean =>
+  part.startsWith(word) && /^(e?s|ings?|e?d|e?rs?|ly)?$/.test(part.slice(word.length));
+
 /** "bees" is no plural of "be". */
 const isPlural = (word: string, one: string): boolean =>
   one.length > 2 && (word === `${one}s` || word === `${one}es`);

@@ -18,14 +18,14 @@ const words = catalogue.sheets.crops;
 const names = words.columns;
 const units = input('UNITS');
 
-const metricUnits: Readonly<Record<string, string>> = {
-  ft: 'm',
-  in: 'cm',
-  F: '°C',
-  seedsPerOz: 'seeds/g',
-  lbPer100Ft: 'kg per 100 m',
-};
 const usUnits = catalogue.units as Readonly<Record<string, string>>;
+const metricUnits: Readonly<Record<string, string>> = {
+  ft: catalogue.units.m,
+  in: catalogue.units.cm,
+  F: catalogue.units.C,
+  seedsPerOz: catalogue.units.seedsPerG,
+  lbPer100Ft: catalogue.units.kgPer100M,
+};
 
 const unitOf = (trait: Trait): CellContent => {
   const us = usUnits[traits[trait].unit] ?? '';

@@ -376,6 +376,8 @@ export const english = {
     below: 'below {limit}',
     and: ' and ',
   },
+  /** What a name of the reference is of. */
+  kinds: { crop: 'crop', figure: 'figure' },
   /** The name of a range, with the row in it that is meant. */
   rowOfRange: '{name}, row {row},',
   errors: {

@@ -306,8 +306,8 @@ export const spanish: Translated = {
     mm: 'mm',
     perAcre: 'por acre',
     perHectare: 'por hectárea',
-    seedsPerOz: 'semillas/oz',
-    seedsPerG: 'semillas/g',
+    seedsPerOz: 'semillas por oz',
+    seedsPerG: 'semillas por g',
     lbPer100Ft: 'lb por 100 ft',
     kgPer100M: 'kg por 100 m',
     perLb: 'por lb',
@@ -375,6 +375,7 @@ export const spanish: Translated = {
     below: 'menor que {limit}',
     and: ' y ',
   },
+  kinds: { crop: 'cultivo', figure: 'cifra' },
   rowOfRange: '{name}, fila {row}',
   errors: {
     outOfRange: 'Valor dado ({name}): {value}. Debe ser {limits}.',

@@ -132,6 +132,22 @@ describe('a page', () => {
     );
   });
 
+  test('keeps the lines of a definition apart, and joins those that only ran to the margin', () => {
+    const equationsOf = (id: string): string[] =>
+      [...open(`${id}.html`).querySelectorAll('.equation')].flatMap(
+        ({ textContent }) => textContent?.split('\n') ?? [],
+      );
+    // As the comments of seedsNeeded, hillsInPlot and testedGermination have them.
+    expect(equationsOf('SEED.NEEDED').slice(0, 3)).toEqual([
+      expect.stringMatching(/^no assurance: /),
+      expect.stringMatching(/^assurance: .*>= assurance$/),
+      expect.stringMatching(/^tested: /),
+    ]);
+    const hills = equationsOf('PLANTS.INHILLS').find((line) => line.startsWith('staggered: rows'));
+    expect(hills).toMatch(/given; odd rows hold/);
+    expect(equationsOf('SEED.TEST')).toContainEqual(expect.stringMatching(/^low: .*, 1 when x = n; /));
+  });
+
   test('says the limits of each argument in the words of the refusal', () => {
     const asks = said('PLANTS.DENSITY', words.asks);
     expect(asks).toContain('The row spacing is 0. It must be above 0 ft.');
@@ -140,10 +156,17 @@ describe('a page', () => {
     expect(said('SEED.NEEDED', words.asks)).toContain('write 85 percent as 85% or 0.85');
   });
 
+  test('has a word for each value of a refusal', () => {
+    const slanted = [...files.keys()].flatMap((name) =>
+      [...open(name).querySelectorAll('var')].map((one) => one.textContent ?? ''),
+    );
+    expect(slanted.filter((one) => !Object.values<string>(guide.refusedValues).includes(one))).toEqual([]);
+  });
+
   test('says what else is refused, with slanted words for figures', () => {
     const page = open('HEAT.SUM.html');
     expect(said('HEAT.SUM', words.refuses)).toContain('Give ranges of equal length.');
-    expect([...page.querySelectorAll('var')].map((one) => one.textContent)).toContain('other name');
+    expect([...page.querySelectorAll('var')].map((one) => one.textContent)).toContain('other input');
   });
 
   test('follows a source to the calculation that it names', () => {
@@ -192,20 +215,19 @@ test('in Spanish all but the comments of the code is Spanish, and leads to the p
     import('../../src/guide/listFunctions'),
     import('../../src/guide/writePages'),
   ]);
-  const some = (await describeFunctions(wrapperFiles, 'README.md')).filter(({ id }) =>
-    id.startsWith('PICKLE.'),
-  );
+  const isAsked = (id: string): boolean => /^(PICKLE|FROST|CROP)\./.test(id);
+  const some = (await describeFunctions(wrapperFiles, 'README.md')).filter(({ id }) => isAsked(id));
   const inSpanish = await pages.functionPages(
     lister.listFunctions(some),
-    new Map([...(await import('../../src/functions')).functions].filter(([id]) => id.startsWith('PICKLE.'))),
+    new Map([...(await import('../../src/functions')).functions].filter(([id]) => isAsked(id))),
     readCalculations('src'),
     (all) => openEvaluator({ functions: all, namespace: functionNamespace, firstSheet: 'Sheet1' }).evaluate,
   );
   globalThis.cucurbitLanguage = undefined;
-  const page = new DOMParser().parseFromString(
-    writer.writePages(inSpanish).get('PICKLE.JARS.html') ?? '',
-    'text/html',
-  );
+  const spanishFiles = writer.writePages(inSpanish);
+  const openSpanish = (id: string): Document =>
+    new DOMParser().parseFromString(spanishFiles.get(`${id}.html`) ?? '', 'text/html');
+  const page = openSpanish('PICKLE.JARS');
   expect(page.documentElement.lang).toBe('es');
   expect(page.querySelector('h1 + p')?.textContent).toBe(spanishHelp.functions['PICKLE.JARS']?.description);
   expect(page.querySelector('dd')?.textContent).toContain('Pepinos frescos, lb');
@@ -220,6 +242,15 @@ test('in Spanish all but the comments of the code is Spanish, and leads to the p
     '../PICKLE.JARS.html',
     'PICKLE.POUNDS.html',
   ]);
+  // So are the values that stand slanted in a sentence, and a limit is said once, not for 0 and for -1.
+  const slanted = [...openSpanish('FROST.SPRINGDATE').querySelectorAll('var')].map((one) => one.textContent);
+  expect(slanted).toContain('primera fecha');
+  expect(
+    slanted.filter((one) => !Object.values<string>(spanishGuide.refusedValues).includes(one ?? '')),
+  ).toEqual([]);
+  const limits = [...openSpanish('FROST.SPRINGDATE').querySelectorAll('dd')][1]?.querySelectorAll('.quiet');
+  expect(limits).toHaveLength(2);
+  expect(openSpanish('CROP.VALUE').querySelectorAll('dd')[1]?.textContent).toMatch(/otra cosa.*\(cifra\)/);
   for (const sentence of Object.values(words)
     .flat()
     .filter((one) => one.length > 12 && !one.includes('{')))
@@ -252,5 +283,10 @@ test('the index searches as the pane does, and says what to try when nothing is 
   expect(search('jars')).toEqual(['PICKLE.JARS', 'PICKLE.POUNDS']);
   expect(document.querySelector('[role=status]')?.textContent).toBe('2 functions shown');
   expect(search('beetles rotation')).toEqual(['BEETLE.THRESHOLD', 'BEETLE.VERDICT', 'ROTATION.YEARS']);
-  expect(search('')).toHaveLength(functions.size);
+  const inPlace = [...open('index.html').querySelectorAll('#functions a')].map((one) => one.textContent);
+  const watering = search('water');
+  expect(inPlace.indexOf('FLOWER.POLLENIZERS')).toBeLessThan(inPlace.indexOf('SUPPLY.WATER'));
+  expect(watering[0]).toBe('SUPPLY.WATER');
+  expect(watering.indexOf('FLOWER.POLLENIZERS')).toBeGreaterThan(watering.indexOf('SUPPLY.DRIPRUNTIME'));
+  expect(search('')).toEqual(inPlace);
 });

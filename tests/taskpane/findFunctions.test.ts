@@ -1,7 +1,7 @@
 /** What a grower or a student types into the search of the functions, and what must be among the answers. */
 import { afterEach, beforeAll, beforeEach, describe, expect, test, vi } from 'vitest';
 import { describeFunctions } from '../../src/entries/describeFunctions.cjs';
-import { hasWords, isNamedBy, searchedWords } from '../../src/taskpane/hasWords';
+import { hasWords, isNamedBy, searchedWords, thoseWithWords } from '../../src/taskpane/hasWords';
 import type { DescribedFunction } from '../../src/workbook/functionHelp';
 import { wrapperFiles } from '../functions/describedFunctions';
 
@@ -48,6 +48,18 @@ describe('in English', () => {
     expect(find('date').slice(0, 3)).toEqual(['DATE.SETOUT', 'DATE.STARTTRANSPLANTS', 'DATE.HARDENOFF']);
     expect(find('harvest')[0]).toBe('HARVEST.YIELD');
     expect(find('harvest')).toContain('DATE.LASTPICK');
+  });
+
+  test('words of their own come before words that only begin so', () => {
+    const watering = find('water');
+    expect(watering.slice(0, 2)).toEqual(['SUPPLY.WATER', 'SUPPLY.WATERNEED']);
+    expect(watering.indexOf('SUPPLY.DRIPRUNTIME')).toBeGreaterThan(0);
+    // By "watermelon".
+    expect(watering.indexOf('FLOWER.POLLENIZERS')).toBeGreaterThan(watering.indexOf('SUPPLY.DRIPRUNTIME'));
+    // Half a word may still become one.
+    expect(find('waterm')).toContain('FLOWER.POLLENIZERS');
+    expect(find('germinat')).toEqual(expect.arrayContaining(['SEED.TEST', 'SEED.NEEDED']));
+    expect(find('pick')).toContain('BUDGET.PICKHOURS');
   });
 
   test('each is found once, and by its own name', () => {
@@ -100,5 +112,15 @@ test('words begin words, in any letters, or are their plural', () => {
   expect(hasWords('sobre 0', ['sobre'], 'de sobre')).toBe(true);
   expect(searchedWords('How many?', 'how many')).toEqual(['how', 'many']);
   expect(searchedWords('How many jars?', 'how many')).toEqual(['jars']);
+  const found = (texts: readonly string[], searched: string): readonly string[] =>
+    thoseWithWords(texts, (text) => text, searchedWords(searched), '');
+  expect(found(['watermelons', 'watering', 'to water'], 'water')).toEqual([
+    'watering',
+    'to water',
+    'watermelons',
+  ]);
+  expect(found(['watermelons', 'rain'], 'water')).toEqual(['watermelons']);
+  expect(found(['a box', 'boxwood'], 'boxes')).toEqual(['a box']);
+  expect(found(['b', 'a'], '')).toEqual(['b', 'a']);
   expect(isNamedBy('DATE.LASTSOWING', ['sowing'])).toBe(true);
 });

@@ -17,7 +17,7 @@ import { hillsInPlot } from './hillsInPlot';
  * @param rowSpacing between rows [ft or m], above 0; left out as in hillsInPlot
  * @returns whole plants
  * @throws outOfRange, notWhole, noHillFits, noHillRowFits
- * Source: plane geometry.
+ * Source: plane geometry; the hills in hillsInPlot.
  * @example plantsInHills(60, 26, 6, 3, unitSystems.us, 'staggered') // 38 hills, 114 plants
  */
 export function plantsInHills(
