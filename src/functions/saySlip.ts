@@ -108,15 +108,15 @@ export function answerOf({ id, calculate }: FunctionDefinition, values: readonly
   return first;
 }
 
-function saySentence({ name, about = '', taken = '' }: Slip, given: Given): string {
+function saySentence({ name, about = '', taken = '', value }: Slip, given: Given): string {
   const units = (given['units'] as UnitSystem | undefined) ?? unitSystems.us;
-  const value = Number(given[about]);
+  const said = value ?? Number(given[about]);
   return fill(texts.sentences[name], {
     about: sayName(about),
     taken,
     other: sayName(taken),
-    value: sayNumber(value),
-    percent: sayNumber(value * 100),
+    value: sayNumber(said),
+    percent: sayNumber(said * 100),
     small: sayUnit(units.spacing, 2),
     large: sayUnit(units.length, 2),
     area: sayUnit(units.area, 2),
