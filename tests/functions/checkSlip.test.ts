@@ -267,13 +267,30 @@ describe('what is not named', () => {
       expect(read(odd), String(odd)).toBe(notRead.notANumber);
     }
     expect(slipOf('soon', 'DATE.SETOUT', '2026-05-02')).toBe(slips.dateWanted);
+    for (const unread of ['May 16', '5/16/2026', '16 May 26', '2026-05-16T08:00', '46,158']) {
+      expect(slipOf(unread, 'DATE.SETOUT', '2026-05-02'), unread).toBe(slips.dateNotRead);
+    }
     expect(read('')).toMatch(/^#VALUE! .*missing/);
   });
 
   test('a right answer is right, by the same rule as CHECK.ANSWER', () => {
     expect(slipOf(125, 'SEED.NEEDED', 100, 0.8)).toBe('right');
     expect(slipOf(0.942, 'SEED.CHANCE', 5, 3, 0.8)).toBe('right');
-    expect(slipOf('2026-05-16', 'DATE.SETOUT', '2026-05-02')).toBe('right');
+    // 2026-05-16 is day 46158 of a spreadsheet; noon of it is half a day more.
+    for (const said of [
+      '2026-05-16',
+      '16 May 2026',
+      'May 16, 2026',
+      '16-may-2026',
+      46_158,
+      '46158',
+      46_158.5,
+    ]) {
+      expect(slipOf(said, 'DATE.SETOUT', '2026-05-02'), String(said)).toBe('right');
+      expect(run('CHECK.ANSWER', typeof said === 'number' ? 46_158 : said, 46_158), String(said)).toBe(
+        'right',
+      );
+    }
     expect(slipOf(' Fill Gaps', 'STAND.REPLANT', 0.66, '2026-06-01', '2026-07-07')).toBe('right');
   });
 
@@ -291,7 +308,13 @@ describe('what is not named', () => {
     );
     expect(slipOf(14, 'DATE.SETOUT', '2026-05-02')).toBe('not right: a date is wanted, such as 2026-05-16');
     expect(slipOf('2026-05-19', 'SEED.NEEDED', 100, 0.8)).toMatch(
-      /^too high by .*\. If that is a date: a number is wanted\.$/,
+      /^too high by .*\. If that is a date: a number is wanted, 0\.75 and not 3\/4\.$/,
+    );
+    // 3 April of this year, as a program reads 3/4 in Europe.
+    expect(slipOf('2026-04-03', 'SEED.TEST', 150, 200)).toBe(slips.shareWanted);
+    // Three days after 16 May, in the year before: 365 - 3 days.
+    expect(slipOf('2025-05-19', 'DATE.SETOUT', '2026-05-02')).toBe(
+      '362 days early, and in another year: where a date is typed without its year, the present one is taken.',
     );
     // A square of 200 ft has 40,000 sq ft: no date is meant where the right number is as large.
     expect(slipOf(40_000, 'AREA.FROM', 1, 'acre')).toBe(

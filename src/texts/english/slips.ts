@@ -5,8 +5,13 @@ export const slips = {
   /** Where a date is wanted and one was given, in place of what CHECK.ANSWER says. */
   daysLate: '{difference} {difference|day|days} late',
   daysEarly: '{difference} {difference|day|days} early',
+  otherYearToo:
+    '{judgement}, and in another year: where a date is typed without its year, the present one is taken.',
   dateWanted: 'not right: a date is wanted, such as 2026-05-16',
-  numberWanted: '{judgement}. If that is a date: a number is wanted.',
+  dateNotRead: 'not read as a date: write year, month and day, such as 2026-05-16',
+  /** Programs make a date of 3/4. */
+  numberWanted: '{judgement}. If that is a date: a number is wanted, 0.75 and not 3/4.',
+  shareWanted: 'not right: a share is wanted, such as 75% or 0.75. 3/4 may have become a date.',
   /** Of what cannot be read as the number that is wanted. */
   notRead: {
     notANumber: 'not right: a number is wanted',

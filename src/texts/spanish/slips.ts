@@ -6,8 +6,11 @@ export const slips: WithOtherWords<typeof english> = {
   none: '{judgement}. Ningún error de los que aquí se conocen da esta respuesta.',
   daysLate: '{difference} {difference|día|días} tarde',
   daysEarly: '{difference} {difference|día|días} antes',
+  otherYearToo: '{judgement}, y en otro año: donde se escribe una fecha sin su año se toma el presente.',
   dateWanted: 'incorrecto: se pide una fecha, como 2026-05-16',
-  numberWanted: '{judgement}. Si es una fecha: se pide un número.',
+  dateNotRead: 'no se lee como fecha: escriba año, mes y día, como 2026-05-16',
+  numberWanted: '{judgement}. Si es una fecha: se pide un número, 0.75 y no 3/4.',
+  shareWanted: 'incorrecto: se pide una fracción, como 75% o 0.75. Quizá 3/4 se volvió fecha.',
   notRead: {
     notANumber: 'incorrecto: se pide un número',
     unitBehind: 'no se lee como número: deje fuera la unidad y escriba solo el número',
