@@ -1,6 +1,6 @@
 /** The options of `plan`, read and checked before anything is done. */
 import { parseArgs } from 'node:util';
-import { datesInWords } from '../templates/inWords';
+import { datesInWords } from '../texts/datesInWords';
 import { mostSeasonDays } from '../templates/season';
 import type { Hemisphere, Units } from '../templates/weatherTools';
 import { catalogue, inOtherLanguages } from '../texts/catalogue';

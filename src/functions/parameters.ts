@@ -6,8 +6,9 @@
 import { refuse } from '../calc/errors';
 import { asWhole } from '../calc/whole/wholeNumbers';
 import { unitSystems, type UnitSystem } from '../calc/units/units';
+import { datesInWords } from '../texts/datesInWords';
 import { parseNumber, whyNotNumber } from '../workbook/parseNumber';
-import { dayOfIso, dayOfSerial, serialOfDay } from '../workbook/serialDate';
+import { dayOfIso, dayOfSerial, dayOfText, serialOfDay } from '../workbook/serialDate';
 import type { Parameter } from './define';
 
 type Read<T> = (value: Exclude<Bare, null>, name: string) => T;
@@ -77,10 +78,10 @@ function readNumber(value: number | string | boolean, name: string, row?: number
   return read ?? refuse({ code: whyNotNumber(given, false), name, given, ...(row && { row }) });
 }
 
-/** A number, a date written out as its serial, or a word. */
+/** A number, a date written out in any of the ways of the language as its serial, or a word. */
 function readAnswer(value: number | string | boolean): number | string | boolean {
   if (typeof value !== 'string') return value;
-  const day = dayOfIso(value);
+  const day = dayOfText(value, datesInWords);
   if (day !== null) return serialOfDay(day);
   const number = numberIn(value);
   // 1e400 is beyond all numbers: no answer, and no distance from one.

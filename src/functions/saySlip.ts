@@ -3,13 +3,14 @@ import { findSlips, type WrongFigure } from '../calc/check/findSlips';
 import { judgeAnswer, type Judgement } from '../calc/check/judgeAnswer';
 import { likelySlip } from '../calc/check/likelySlip';
 import type { Given, Slip } from '../calc/check/slip';
+import { slipsOfFunctions } from '../calc/check/slipsOfFunctions';
 import { CalcError, refuse } from '../calc/errors';
 import { unitSystems, type UnitSystem } from '../calc/units/units';
 import type { Quantity, Recorder } from '../calc/working';
 import { slips } from '../texts/slips';
 import { fill } from '../texts/fill';
 import { whyNotNumber } from '../workbook/parseNumber';
-import { dayOfSerial, serialOfDay } from '../workbook/serialDate';
+import { dayOfSerial, isoOfDay, serialOfDay } from '../workbook/serialDate';
 import type { FunctionDefinition } from './define';
 import { sayName } from './explain';
 import { findFunction } from './findFunction';
@@ -29,29 +30,40 @@ export function saySlip(answer: Quantity, name: string, args: readonly unknown[]
   if (record !== undefined) definition.explain(args).entries.forEach(record);
   const values = definition.read(args);
   const right = answerOf(definition, values);
-  // A day stays a day number, as calc has it.
-  const meant =
-    definition.result === 'day' && typeof answer === 'number' ? (dayOfSerial(answer) ?? answer) : answer;
+  const isDay = definition.result === 'day';
+  const meant = isDay ? dayMeant(answer) : answer;
+  const isDate = isDay && typeof meant === 'number' && mayBeDate(serialOfDay(meant));
   const judgement = judgeAnswer(meant, right, undefined);
-  const said =
-    definition.result === 'day' && mayBeDate(answer)
-      ? sayDaysOff(judgement)
-      : sayJudgement(
-          judgement,
-          definition.result === 'day' && typeof right === 'number' ? serialOfDay(right) : right,
-        );
+  const said = isDate
+    ? sayDaysOff(judgement)
+    : sayJudgement(judgement, isDay && typeof right === 'number' ? serialOfDay(right) : right);
   if (judgement.verdict === 'right' || judgement.verdict === 'blank') return said;
   if (typeof right !== 'number') return said;
   if (typeof meant !== 'number') {
-    return definition.result === 'day' ? texts.dateWanted : texts.notRead[whyNotRead(meant)];
+    if (!isDay) return texts.notRead[whyNotRead(meant)];
+    return /\d/.test(String(meant)) ? texts.dateNotRead : texts.dateWanted;
   }
 
   const likely = likelySlip(meant, wrongFigures(definition, values, right));
   if (typeof likely !== 'string') return saySentence(likely, givenOf(definition, values));
-  if (likely === 'none' && definition.result === 'day' && !mayBeDate(answer)) return texts.dateWanted;
-  const isDateForNumber = definition.result !== 'day' && mayBeDate(answer) && !mayBeDate(right);
-  return fill(texts[likely === 'none' && isDateForNumber ? 'numberWanted' : likely], { judgement: said });
+  if (likely === 'none' && isDay) {
+    if (!isDate) return texts.dateWanted;
+    if (yearOf(meant) !== yearOf(right)) return fill(texts.otherYearToo, { judgement: said });
+  }
+  if (likely === 'none' && !isDay && mayBeDate(answer) && !mayBeDate(right)) {
+    const isShare = slipsOfFunctions[definition.id]?.isShare === true;
+    return isShare ? texts.shareWanted : fill(texts.numberWanted, { judgement: said });
+  }
+  return fill(texts[likely], { judgement: said });
 }
+
+/** A day stays a day number, as calc has it; an hour of it is of that day. */
+function dayMeant(answer: Quantity): Quantity {
+  const day = typeof answer === 'number' ? dayOfSerial(answer) : null;
+  return day === null ? answer : Math.floor(day);
+}
+
+const yearOf = (day: number): string => isoOfDay(day).slice(0, 4);
 
 /** Of a date for a date: a number that is too high or too low says nothing more. */
 function sayDaysOff(judgement: Judgement): string {
@@ -108,15 +120,15 @@ export function answerOf({ id, calculate }: FunctionDefinition, values: readonly
   return first;
 }
 
-function saySentence({ name, about = '', taken = '' }: Slip, given: Given): string {
+function saySentence({ name, about = '', taken = '', value }: Slip, given: Given): string {
   const units = (given['units'] as UnitSystem | undefined) ?? unitSystems.us;
-  const value = Number(given[about]);
+  const said = value ?? Number(given[about]);
   return fill(texts.sentences[name], {
     about: sayName(about),
     taken,
     other: sayName(taken),
-    value: sayNumber(value),
-    percent: sayNumber(value * 100),
+    value: sayNumber(said),
+    percent: sayNumber(said * 100),
     small: sayUnit(units.spacing, 2),
     large: sayUnit(units.length, 2),
     area: sayUnit(units.area, 2),

@@ -1,5 +1,5 @@
 /** What is typed for an argument of a function: how a formula has it, and the value when it says one. */
-import { datesInWords } from '../templates/inWords';
+import { datesInWords } from '../texts/datesInWords';
 import { parseFormula } from '../workbook/parseFormula';
 import { parseNumber } from '../workbook/parseNumber';
 import { printText } from '../workbook/printFormula';

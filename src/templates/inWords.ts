@@ -1,7 +1,5 @@
 /** What a column or a line of choices needs to be understood by who speaks a language. */
 import { catalogue, inOtherLanguages } from '../texts/catalogue';
-import { isDayFirst } from '../texts/language';
-import type { DateWords } from '../workbook/serialDate';
 import type { FormLine } from '../workbook/template';
 
 /** Words of the functions that are choices somewhere; each is said in every language. */
@@ -19,5 +17,3 @@ export function inWords<C extends Choice>(
   ]);
   return { choices, words: Object.fromEntries(words) as Readonly<Record<C, readonly string[]>> };
 }
-
-export const datesInWords: DateWords = { months: catalogue.months.map(split), isDayFirst };

@@ -22,7 +22,8 @@ import { cropFigure as figureOf, cropOfName, highYield } from './cropLookUps';
 import { fill } from '../texts/fill';
 import { idInLanguage } from '../texts/language';
 import type { Cause } from '../workbook/findFindings';
-import { datesInWords, inWords } from './inWords';
+import { inWords } from './inWords';
+import { datesInWords } from '../texts/datesInWords';
 import { rateUsed } from './prices';
 import { cropsInWords } from './sayCrop';
 

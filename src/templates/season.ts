@@ -4,7 +4,8 @@ import { call, input, isBlank, native, operate, when } from '../workbook/express
 import { practice } from '../reference/practice';
 import { catalogue } from '../texts/catalogue';
 import { idInLanguage } from '../texts/language';
-import { datesInWords, inWords } from './inWords';
+import { inWords } from './inWords';
+import { datesInWords } from '../texts/datesInWords';
 
 const words = catalogue.sheets.season;
 

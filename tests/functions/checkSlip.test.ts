@@ -24,7 +24,9 @@ function open({ id, args }: AnyCall) {
     const right = Number(answerOf(definition, values));
     const inCell = (figure: number): number => (definition.result === 'day' ? serialOfDay(figure) : figure);
     const given = Object.fromEntries(definition.parameters.map(({ name }, i) => [name, values[i]]));
-    return { right, inCell, known: knownOf(given, right), figures: wrongFigures(definition, values, right) };
+    const constants = slipsOfFunctions[id]?.constants?.(knownOf(given, right));
+    const known = knownOf({ ...constants, ...given }, right);
+    return { right, inCell, known, figures: wrongFigures(definition, values, right) };
   } catch (error) {
     if (error instanceof CalcError) return null;
     throw error;
@@ -54,6 +56,8 @@ describe('a slip is named by what it gives', () => {
   const transplants = ['DATE.FIRSTPICK', '2026-05-16', 60, 'transplant', 'seed'] as const;
   const picks = ['HARVEST.PICKS', '2026-07-05', '2026-07-26', 2] as const;
   const chance = ['SEED.CHANCE', 5, 3, 0.8] as const;
+  const plantsOfRow = ['ROW.FORPLANTS', 290, 30] as const;
+  const lastSowing = ['DATE.LASTSOWING', '2026-10-10', 60, 21, 14, 0] as const;
   const heat = ['HEAT.SUM', '80; 70; 60', '50; 40; 30', 50] as const;
   const frosts = [
     'FROST.SPRINGDATE',
@@ -170,7 +174,7 @@ describe('a slip is named by what it gives', () => {
     [26.28, ['TRAY.MIX', 72, 4.38], 'You turned the unit as if it were one of length.'],
     // 1 yd is 3 ft.
     [6, ['AREA.FROM', 2, 'sq yd'], 'You turned the unit as if it were one of length.'],
-    [14, ['PICKLE.JARS', 14], 'You reckoned with "pint" as the size of the jar.'],
+    [7, ['PICKLE.JARS', 14, 'pint'], 'You reckoned with "quart" as the size of the jar.'],
     // 270 x 11 / 130 is 22.846; 71 F is a third of the way from 0.38 to 0.94, at 0.56667.
     [23, ['BUDGET.PICKHOURS', 270, 11, 130], 'You rounded too far: give one digit more.'],
     [0.57, ['EMERGENCE.PERCENT', 'muskmelon', 71], 'You rounded too far: give one digit more.'],
@@ -181,6 +185,60 @@ describe('a slip is named by what it gives', () => {
       ['BUDGET.BREAKEVENYIELD', 1144, 9.77, 4.05],
       'You added the harvest cost of a unit where it is taken off.',
     ],
+    // Each factor the other way round: 43,560 / 1.5; 290 x 12 / 30; 2.5 / 290; 290 x 30 x 12.
+    [
+      29_040,
+      ['AREA.FROM', 1.5, 'acre'],
+      'You divided by the area in its own unit instead of multiplying by it.',
+    ],
+    [116, plantsOfRow, 'You divided by the plant spacing instead of multiplying by it.'],
+    [0.00862, plantsOfRow, 'You divided by the number of plants instead of multiplying by it.'],
+    [104_400, plantsOfRow, 'You multiplied by 12, the spacing units in one length unit: divide by it.'],
+    // 43,560 x 2 / 3 with 36 in as 3 ft; 43,560 / 2; 43,560 / 4; 43,560 / 9.
+    [29_040, density, 'You multiplied by the row spacing instead of dividing by it.'],
+    [21_780, density, 'You left the plant spacing out.'],
+    [10_890, density, 'You took the row spacing both ways.'],
+    [4840, density, 'You took the plant spacing both ways.'],
+    // 4 rows of 100 plants: 20 x 5 rows; 20 / 5 x 100 x 12 x 12 is 57,600, forgotten once 100 x 12.
+    [10_000, inRows, 'You multiplied by the row spacing instead of dividing by it.'],
+    // 400 x 100 x 138; 400 / 100 / 138.
+    [
+      5_520_000,
+      ['HARVEST.YIELD', 400, 138],
+      'You multiplied by 100, the row length that the yield is for: divide by it.',
+    ],
+    [
+      0.029,
+      ['HARVEST.YIELD', 400, 138],
+      'You divided by the yield per 100 of row instead of multiplying by it.',
+    ],
+    // 500 x 2 in place of 500 / 2.
+    [
+      1000,
+      ['PICKLE.JARS', 500],
+      'You multiplied by the weight of cucumbers in a jar instead of dividing by it.',
+    ],
+    // 43,560 sq ft at 50 lb of an acre, a twentieth of it N: 50 x 0.05; 50 x 43,560 x 43,560 / 0.05 is beyond all.
+    [
+      2.5,
+      ['SUPPLY.FERTILIZER', 43_560, 50, 0.05],
+      'You multiplied by the grade of the fertilizer instead of dividing by it.',
+    ],
+    // 2 May + 14 days counted from 3 May as day 0.
+    ['2026-05-17', setOut, 'You counted a day too many: the day after the first one is day 1.'],
+    // 10 October - 60 - 21 - 14 days is 7 July; 21 days the other way 42 later, 60 days 120.
+    ['2026-08-18', lastSowing, 'You added the number of harvest days where it is taken off.'],
+    ['2026-11-04', lastSowing, 'You added the number of days to maturity where it is taken off.'],
+    // May to October is 5 months of 30 and 8 days; four months from 2 March.
+    [158, season, 'You reckoned with 30 days in every month: some have 31.'],
+    ['2026-07-02', ['DATE.AFTERMANURE', '2026-03-02', true], 'You counted whole months: count the days.'],
+    // Of the table 13 days at 59 F; (65 + 40 - 50) / 2; 4 x (100 - 6); 1728 cu in a cu ft.
+    [13, ['EMERGENCE.DAYS', 'cucumber', 64], slips.sentences.notBetween],
+    [27.5, ['HEAT.DAY', 65, 40, 50], slips.sentences.halvedAtEnd],
+    [376, ['SUPPLY.COVER', 4, 100, 3], 'You took the length buried at one end off where it is added.'],
+    [2.19, ['TRAY.MIX', 72, 4.38], 'You turned the unit as if it were one of area.'],
+    // 43,560 sq ft x 12 x 12 x 1 in of water.
+    [6_272_640, ['SUPPLY.WATER', 43_560, 1], 'You gave cubic inches: turn them into gallons.'],
   ] as const)('%s for %j: %s', (answer, call, said) => {
     expect(slipOf(answer, ...call)).toBe(said);
     expect(
@@ -209,13 +267,30 @@ describe('what is not named', () => {
       expect(read(odd), String(odd)).toBe(notRead.notANumber);
     }
     expect(slipOf('soon', 'DATE.SETOUT', '2026-05-02')).toBe(slips.dateWanted);
+    for (const unread of ['May 16', '5/16/2026', '16 May 26', '2026-05-16T08:00', '46,158']) {
+      expect(slipOf(unread, 'DATE.SETOUT', '2026-05-02'), unread).toBe(slips.dateNotRead);
+    }
     expect(read('')).toMatch(/^#VALUE! .*missing/);
   });
 
   test('a right answer is right, by the same rule as CHECK.ANSWER', () => {
     expect(slipOf(125, 'SEED.NEEDED', 100, 0.8)).toBe('right');
     expect(slipOf(0.942, 'SEED.CHANCE', 5, 3, 0.8)).toBe('right');
-    expect(slipOf('2026-05-16', 'DATE.SETOUT', '2026-05-02')).toBe('right');
+    // 2026-05-16 is day 46158 of a spreadsheet; noon of it is half a day more.
+    for (const said of [
+      '2026-05-16',
+      '16 May 2026',
+      'May 16, 2026',
+      '16-may-2026',
+      46_158,
+      '46158',
+      46_158.5,
+    ]) {
+      expect(slipOf(said, 'DATE.SETOUT', '2026-05-02'), String(said)).toBe('right');
+      expect(run('CHECK.ANSWER', typeof said === 'number' ? 46_158 : said, 46_158), String(said)).toBe(
+        'right',
+      );
+    }
     expect(slipOf(' Fill Gaps', 'STAND.REPLANT', 0.66, '2026-06-01', '2026-07-07')).toBe('right');
   });
 
@@ -233,7 +308,13 @@ describe('what is not named', () => {
     );
     expect(slipOf(14, 'DATE.SETOUT', '2026-05-02')).toBe('not right: a date is wanted, such as 2026-05-16');
     expect(slipOf('2026-05-19', 'SEED.NEEDED', 100, 0.8)).toMatch(
-      /^too high by .*\. If that is a date: a number is wanted\.$/,
+      /^too high by .*\. If that is a date: a number is wanted, 0\.75 and not 3\/4\.$/,
+    );
+    // 3 April of this year, as a program reads 3/4 in Europe.
+    expect(slipOf('2026-04-03', 'SEED.TEST', 150, 200)).toBe(slips.shareWanted);
+    // Three days after 16 May, in the year before: 365 - 3 days.
+    expect(slipOf('2025-05-19', 'DATE.SETOUT', '2026-05-02')).toBe(
+      '362 days early, and in another year: where a date is typed without its year, the present one is taken.',
     );
     // A square of 200 ft has 40,000 sq ft: no date is meant where the right number is as large.
     expect(slipOf(40_000, 'AREA.FROM', 1, 'acre')).toBe(
@@ -300,6 +381,106 @@ test('in two thousand problems of homework each slip made gets its own name, rig
   }
   expect(count).toBe(2000);
   expect([...made].filter(([, own]) => own === 0)).toEqual([]);
+});
+
+/**
+ * Multiplied for divided and the other way round, in US units, in each problem that has a product or a quotient: written
+ * out by hand, one factor, or one area or share of several, turned at a time.
+ */
+const turnedByHand: Readonly<
+  Record<string, (args: readonly number[], right: number) => readonly (number | undefined)[]>
+> = {
+  'PLANTS.DENSITY': ([r = 0, p = 0]) => [
+    (43_560 * r) / (p / 12),
+    (43_560 * (p / 12)) / r,
+    (43_560 * r * p) / 12,
+  ],
+  'PLANTS.INROWS': ([l = 0, w = 0, r = 0, p = 0]) => [
+    Math.floor(w * r) * Math.floor((l * 12) / p),
+    Math.floor(w / r) * Math.floor((l * p) / 12),
+  ],
+  'PLANTS.INHILLS': ([, , , plants = 0], right) => [right / plants ** 2],
+  'PLANTS.INBEDS': ([l = 0, , , , rows = 0, p = 0], right) => [
+    right / rows ** 2,
+    (right / Math.floor((l * 12) / p)) * Math.floor((l * p) / 12),
+  ],
+  'PLANTS.INAREA': ([a = 0, r = 0, p = 0]) => [(a * r) / (p / 12), (a * (p / 12)) / r, (a * r * p) / 12],
+  'PLANTS.FORYIELD': ([wanted = 0, each = 0]) => [wanted * each],
+  'AREA.FORPLANTS': ([n = 0, r = 0, p = 0]) => [n / ((r * p) / 12), (n * r) / (p / 12), (n * (p / 12)) / r],
+  'AREA.FROM': ([value = 0]) => [43_560 / value, value / 43_560],
+  'ROW.FORPLANTS': ([n = 0, p = 0]) => [(n * 12) / p, n * p * 12, p / 12 / n],
+  'ROW.INAREA': ([a = 0, r = 0]) => [a * r],
+  'ROW.FORDEMAND': ([w = 0, y = 0, weeks = 0]) => [
+    w * weeks * 100 * y,
+    ((w / weeks) * 100) / y,
+    (w * weeks) / 100 / y,
+  ],
+  // At 12 in, which is 1 ft.
+  'STAND.COUNT': ([n = 0, l = 0]) => [n * l],
+  'SEED.NEEDED': ([n = 0, g = 0, f = 0]) => [(n * g) / f, (n * f) / g, n * g * f],
+  'SEED.PERHILL': ([n = 0, g = 0, f = 0]) => [n * g * f],
+  'SEED.WEIGHT': ([seeds = 0, each = 0]) => [seeds * each],
+  'SEED.TEST': ([up = 0, of = 0]) => [up * of],
+  'TRAY.CELLS': ([n = 0, g = 0, , culls = 0]) => [(n * g) / (1 - culls), n * g * (1 - culls)],
+  'TRAY.COUNT': ([cells = 0, tray = 0]) => [cells * tray],
+  'TRAY.MIX': ([cells = 0, each = 0]) => [cells / each / 1728, cells * each * 1728],
+  'FLOWER.HIVES': ([a = 0, each = 0]) => [each === 1 ? undefined : a / 43_560 / each, a * 43_560 * each],
+  'HARVEST.YIELD': ([l = 0, y = 0, share = 0]) => [
+    ((l / 100) * y) / share,
+    (l / 100 / y) * share,
+    l * 100 * y * share,
+  ],
+  'HARVEST.FORECAST': ([fruit = 0, n = 0, w = 0]) => [(fruit / n) * w, (fruit * n) / w, (n * w) / fruit],
+  'HARVEST.BUSHELS': ([pounds = 0]) => [pounds * 48],
+  'PICKLE.JARS': ([pounds = 0]) => [pounds * 2],
+  'PICKLE.POUNDS': ([jars = 0]) => [jars / 2],
+  'BUDGET.BREAKEVENPRICE': ([cost = 0, sold = 0]) => [cost * sold],
+  'BUDGET.BREAKEVENYIELD': ([costs = 0, price = 0, each = 0]) => [costs * (price - each)],
+  'BUDGET.PICKHOURS': ([l = 0, picks = 0, rate = 0]) => [l * picks * rate, l / picks / rate],
+  'SUPPLY.HILLSOIL': ([hills = 0], right) => [right / hills ** 2, right * 1728 ** 2],
+  'SUPPLY.FERTILIZER': ([a = 0, rate = 0, grade = 0]) => [
+    (a / 43_560) * rate * grade,
+    a / 43_560 / rate / grade,
+    (a * 43_560 * rate) / grade,
+  ],
+  'SUPPLY.WATER': ([a = 0, depth = 0]) => [((a / depth) * 144) / 231],
+  'SUPPLY.WATERNEED': ([et = 0, kc = 0, days = 0, rain = 0]) => [
+    kc === 1 ? undefined : (et / kc) * days - rain,
+    (et * kc) / days - rain,
+  ],
+  'SUPPLY.DRIPRUNTIME': ([, wide = 0, flow = 0], right) => [
+    right * flow ** 2,
+    (right / wide ** 2) * 144,
+    right / 100 ** 2,
+  ],
+  'SUPPLY.COVER': ([rows = 0, l = 0, tuck = 0]) => [(l + 2 * tuck) / rows],
+  'SUPPLY.TRELLIS': ([l = 0, between = 0, rows = 0], right) => [
+    right / rows ** 2,
+    rows * (Math.ceil(l * between) + 1),
+  ],
+};
+
+test('each factor multiplied by for divided, or the other way round, is known, and named where nothing else gives it', () => {
+  const named = new Map(Object.keys(turnedByHand).map((id) => [id, new Set<number>()]));
+  for (let number = 1; number <= 12; number++) {
+    const problems = homeworkProblems(number, 100, 'us');
+    if ('wrong' in problems) throw new Error(problems.wrong);
+    for (const { id, args } of problems.value) {
+      const right = open({ id, args })?.right ?? NaN;
+      turnedByHand[id]?.(args.map(Number), right).forEach((answer, i) => {
+        // A factor of 1, or near it, changes nothing.
+        if (answer === undefined || Math.abs(answer - right) < 0.01 * right) return;
+        const said = slipOf(answer, id, ...args);
+        expect(said, `${answer} for ${id} ${args.join()}`).toMatch(
+          /^You (multiplied|divided) by|Several known slips give this answer/,
+        );
+        if (String(said).startsWith('You ')) named.get(id)?.add(i);
+      });
+    }
+  }
+  for (const [id, of] of Object.entries(turnedByHand)) {
+    expect(named.get(id)?.size, id).toBe(of([], NaN).length);
+  }
 });
 
 describe('every function', () => {

@@ -1,5 +1,5 @@
 /** Slips: ways of going wrong that teachers know, each found by computing that way on purpose. */
-import { unitSystems, type UnitSystem } from '../units/units';
+import { rowLengthOfYield, unitSystems, type UnitSystem } from '../units/units';
 
 /** The key of its sentence in texts/catalogue/slips. */
 export type SlipName =
@@ -12,13 +12,15 @@ export type SlipName =
   | 'baseOnce'
   | 'bothEndsCounted'
   | 'complement'
-  | 'countForShare'
   | 'countedOtherWay'
+  | 'countForShare'
   | 'cubicFeet'
+  | 'cubicInches'
   | 'dateItselfCounted'
   | 'dayAfter'
   | 'dayBefore'
   | 'daysForRates'
+  | 'dayTooMany'
   | 'diameterForRadius'
   | 'divided'
   | 'endPostForgotten'
@@ -33,6 +35,7 @@ export type SlipName =
   | 'gainTheOtherWay'
   | 'gapsForPlants'
   | 'germinationTimesSeeds'
+  | 'halvedAtEnd'
   | 'highAlone'
   | 'largeUnitForSmall'
   | 'lastPathCounted'
@@ -43,24 +46,28 @@ export type SlipName =
   | 'meanOfDates'
   | 'meanOfDays'
   | 'minutesForHours'
+  | 'monthsForDays'
+  | 'monthsOfThirty'
   | 'moreThan'
   | 'multiplied'
   | 'nonePastTheEdge'
+  | 'notBetween'
   | 'notCutAtZero'
   | 'notHalved'
   | 'notInOrder'
   | 'notRounded'
-  | 'onTheFrost'
   | 'oneRowAlone'
+  | 'oneSpacingTwice'
+  | 'onTheFrost'
   | 'otherAnswer'
   | 'otherChoice'
   | 'otherSystem'
   | 'otherUnits'
   | 'otherYear'
-  | 'perOneForHundred'
-  | 'perOneOfArea'
   | 'percent'
   | 'percentAnswer'
+  | 'perOneForHundred'
+  | 'perOneOfArea'
   | 'plainMean'
   | 'plantAtBothEnds'
   | 'postForAllRows'
@@ -75,12 +82,16 @@ export type SlipName =
   | 'seedsForCells'
   | 'shareOfChance'
   | 'smallUnitForLarge'
+  | 'squareFactor'
   | 'startCountedIn'
+  | 'subtracted'
   | 'subtractedFrom'
   | 'timesForPower'
   | 'tuckOnce'
   | 'tuckOneEnd'
+  | 'unitDivided'
   | 'unitKept'
+  | 'unitMultiplied'
   | 'upsideDown'
   | 'usual'
   | 'weeksForDays'
@@ -93,6 +104,8 @@ export interface Slip {
   readonly about?: string;
   /** The word that was taken for another. */
   readonly taken?: string;
+  /** The number that turns a unit, where it was made with that. */
+  readonly value?: number;
 }
 
 /** The arguments of a call by name, as its function reads them: undefined where left out. */
@@ -100,21 +113,33 @@ export type Given = Readonly<Record<string, unknown>>;
 
 /** What a wrong way of computing has to go by. */
 export interface Known {
-  /** The argument as a number, the other one where it was left out, NaN where there is neither. */
+  /** The argument, or constant, as a number; the other one where it was left out, NaN where there is neither. */
   n(name: string, otherwise?: number): number;
   readonly given: Given;
   readonly units: UnitSystem;
   readonly right: number;
 }
 
+/** Numbers that turn one unit into another, by name. */
+export function unitNumbers({
+  spacingPerLength,
+  areaPerLand,
+  cellVolumePerMixVolume,
+  dripFlowLength,
+}: UnitSystem): Readonly<Record<string, number>> {
+  return { spacingPerLength, areaPerLand, cellVolumePerMixVolume, dripFlowLength, rowLengthOfYield };
+}
+
 export function knownOf(given: Given, right: number): Known {
+  const units = (given['units'] as UnitSystem | undefined) ?? unitSystems.us;
+  const numbers: Given = { ...unitNumbers(units), ...given };
   return {
     n(name, otherwise = NaN) {
-      const value = given[name];
+      const value = numbers[name];
       return typeof value === 'number' ? value : otherwise;
     },
     given,
-    units: (given['units'] as UnitSystem | undefined) ?? unitSystems.us,
+    units,
     right,
   };
 }

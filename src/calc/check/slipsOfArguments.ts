@@ -82,7 +82,8 @@ const inLargeUnits = [
   'post_spacing',
   'end_tuck',
 ];
-const inSmallUnits = ['plant_spacing', 'wetted_width'];
+/** Lengths in the small unit of the system, which a sum turns into the large one. */
+export const inSmallUnits = ['plant_spacing', 'wetted_width'];
 
 /** A length by a spacing in the small unit: not turning either comes to the same, and is told of the spacing. */
 const isDividedBySmall = (about: string, given: Given): boolean =>
@@ -164,6 +165,8 @@ export function slipsOfArguments(parameters: readonly NamedParameter[], given: G
       const spacings = { name: 'exchanged', about: 'row_spacing', taken: 'plant_spacing' } as const;
       add(spacings, { row_spacing: plant, plant_spacing: row });
       add(spacings, { row_spacing: plant / scale, plant_spacing: row * scale });
+      add({ name: 'oneSpacingTwice', about: 'row_spacing' }, { plant_spacing: row * scale });
+      add({ name: 'oneSpacingTwice', about: 'plant_spacing' }, { row_spacing: plant / scale });
       add({ name: 'areaInSmallUnits' }, { row_spacing: row * scale, plant_spacing: plant * scale });
     }
   }

@@ -4,19 +4,28 @@
  */
 import type { JarSize } from '../../reference/pickling';
 import { practice } from '../../reference/practice';
+import { areaFrom } from '../area/areaFrom';
 import { areaUnitNamed } from '../area/areaUnitNamed';
+import { dayOfDate, monthOfDay, yearOfDay } from '../dates/calendar';
 import { customaryGainDays } from '../dates/firstPickDate';
 import { usualAssuranceOfGroup } from '../flowers/groupWithPollenizer';
 import { countingStart, daysCounted, type FrostSide, type Hemisphere } from '../frost/coldSeason';
 import { countedFrosts } from '../frost/countedFrosts';
 import type { SeasonFrost } from '../frost/frostOfSeasons';
 import { quantile, type QuantileRule } from '../frost/quantile';
+import { bushelsOf } from '../harvest/bushelsOf';
 import { emergenceKnots, type BetweenKnots } from '../soil/emergenceKnots';
 import { poundsPerJar } from '../pickling/poundsPerJar';
 import { binomialDensity } from '../stand/binomialDensity';
 import { chanceOfTooFew } from '../stand/chanceOfTooFew';
 import { minutesPerHour } from '../supply/dripRunTime';
-import { daysPerWeek, gramsPerOunce, inchesPerFoot, rowLengthOfYield } from '../units/units';
+import {
+  cubicInchesPerGallon,
+  daysPerWeek,
+  gramsPerOunce,
+  inchesPerFoot,
+  rowLengthOfYield,
+} from '../units/units';
 import { ceilWhole, floorWhole } from '../whole/wholeNumbers';
 import type { Given, Known, SlipName } from './slip';
 
@@ -31,9 +40,8 @@ export interface KnownSlips {
   readonly formula?: (known: Known) => number;
   /** How a whole result comes about: by rounding the formula, or its parts, or not by rounding a formula at all. */
   readonly whole?: 'up' | 'down' | 'inParts' | 'otherwise';
-  /** Arguments that the formula divides by, and those that it multiplies by, where people mistake one for the other. */
-  readonly dividesBy?: readonly string[];
-  readonly multipliesBy?: readonly string[];
+  /** Figures of the formula that are no argument and turn no unit, by the name of their step. */
+  readonly constants?: (known: Known) => Readonly<Record<string, number>>;
   /** The result is a share, or a chance. */
   readonly isShare?: true;
   /** Choices that are no slip by themselves: their own sums say more. */
@@ -44,10 +52,9 @@ export interface KnownSlips {
 }
 
 const standChance = ({ n }: Known): number => n('germination') * n('field_emergence', 1);
-const areaPerPlant = ({ n, units }: Known): number =>
-  (n('row_spacing') * n('plant_spacing')) / units.spacingPerLength;
-const spacingsInRow = ({ n, units }: Known): number =>
-  (n('length') * units.spacingPerLength) / n('plant_spacing');
+const areaPerPlant = ({ n }: Known): number =>
+  (n('row_spacing') * n('plant_spacing')) / n('spacingPerLength');
+const spacingsInRow = ({ n }: Known): number => (n('length') * n('spacingPerLength')) / n('plant_spacing');
 const isOnEdge = ({ given }: Known): boolean => given['edge'] === 'onedge';
 const rowsAcross = (call: Known): number =>
   call.n('width') / call.n('row_spacing') + (isOnEdge(call) ? 1 : 0);
@@ -61,11 +68,21 @@ const cellStands = ({ n }: Known): number =>
 const growingDays = ({ n }: Known): number => n('last_pick') - n('first_pick');
 const meanHeat = ({ n, given }: Known): number =>
   (given['method'] ?? 'mean') === 'mean' ? (n('high') + n('low')) / 2 : NaN;
-const capOfHill = (diameter: number, height: number): number =>
-  (Math.PI * height * ((3 * diameter ** 2) / 4 + height ** 2)) / 6;
-const discOfHill = (diameter: number, height: number): number => (Math.PI * diameter ** 2 * height) / 4;
+const volumeOfHill = ({ shape }: Given, diameter: number, height: number): number =>
+  shape === 'disc'
+    ? (Math.PI * diameter ** 2 * height) / 4
+    : (Math.PI * height * ((3 * diameter ** 2) / 4 + height ** 2)) / 6;
 const jarOf = ({ jar }: Given): JarSize => (jar === 'pint' ? 'pint' : 'quart');
 const waterUsed = ({ n }: Known): number => n('reference_et') * n('crop_coefficient') * n('days', 1);
+
+/** As people reckon who take every month for thirty days. */
+const daysPerCountedMonth = 30;
+const dateInMonth = (day: number): number => day - dayOfDate(yearOfDay(day), monthOfDay(day), 1);
+const countedDays = (day: number): number =>
+  (yearOfDay(day) * 12 + monthOfDay(day)) * daysPerCountedMonth + dateInMonth(day);
+const inCountedMonths = (from: number, to: number): number => countedDays(to) - countedDays(from);
+const monthsLater = (day: number, months: number): number =>
+  dayOfDate(yearOfDay(day), monthOfDay(day) + months, 1) + dateInMonth(day);
 
 /** The day as a grower takes it who rounds to the safe side of frost. */
 const wholeDay = { spring: ceilWhole, fall: floorWhole };
@@ -103,7 +120,7 @@ const fromWarmer = ({ part }: BetweenKnots, cooler: number, warmer: number): num
 /** By the id of the function. One that only has slips with its arguments has an empty entry. */
 export const slipsOfFunctions: Readonly<Record<string, KnownSlips>> = {
   'PLANTS.DENSITY': {
-    formula: (call) => call.units.areaPerLand / areaPerPlant(call),
+    formula: (call) => call.n('areaPerLand') / areaPerPlant(call),
     own: (call) => [
       ['multiplied', call.units.areaPerLand * areaPerPlant(call), 'areaPerPlant'],
       ['perOneOfArea', 1 / areaPerPlant(call)],
@@ -164,52 +181,49 @@ export const slipsOfFunctions: Readonly<Record<string, KnownSlips>> = {
   'PLANTS.FORYIELD': {
     formula: ({ n }) => n('wanted_yield') / n('yield_per_plant'),
     whole: 'up',
-    dividesBy: ['yield_per_plant'],
   },
   'AREA.FORPLANTS': {
     formula: (call) => call.n('plants') * areaPerPlant(call),
     own: (call) => [['divided', call.n('plants') / areaPerPlant(call), 'areaPerPlant']],
   },
   'AREA.FROM': {
+    formula: ({ n }) => n('value') * n('areaOfUnit'),
+    constants: ({ given, units }) => ({ areaOfUnit: areaFrom(1, String(given['unit']), units) }),
     own: ({ n, given, right }) => {
       const areaOfUnit = right / n('value');
       const isSquare = areaUnitNamed(String(given['unit']))?.startsWith('sq') === true;
-      return [
-        ['divided', n('value') / areaOfUnit, 'areaOfUnit'],
-        ['linearFactor', isSquare ? n('value') * Math.sqrt(areaOfUnit) : NaN],
-      ];
+      return [['linearFactor', isSquare ? n('value') * Math.sqrt(areaOfUnit) : NaN]];
     },
   },
   'ROW.FORPLANTS': {
-    formula: ({ n, units }) => (n('plants') * n('plant_spacing')) / units.spacingPerLength,
-    multipliesBy: ['plant_spacing'],
+    formula: ({ n }) => (n('plants') * n('plant_spacing')) / n('spacingPerLength'),
     own: ({ n, units }) => [
       ['gapsForPlants', ((n('plants') - 1) * n('plant_spacing')) / units.spacingPerLength],
     ],
   },
   'ROW.INAREA': {
     formula: ({ n }) => n('area') / n('row_spacing'),
-    dividesBy: ['row_spacing'],
     own: ({ right }) => [['upsideDown', 1 / right]],
   },
   'ROW.FORDEMAND': {
-    formula: ({ n }) => (n('wanted_per_week') * n('picking_weeks') * rowLengthOfYield) / n('yield_per_100'),
-    dividesBy: ['yield_per_100'],
-    multipliesBy: ['picking_weeks'],
+    formula: ({ n }) =>
+      (n('wanted_per_week') * n('picking_weeks') * n('rowLengthOfYield')) / n('yield_per_100'),
     own: ({ right }) => [['perOneForHundred', right / rowLengthOfYield]],
   },
 
   'STAND.COUNT': {
-    formula: ({ n, units }) =>
-      (n('plants_standing') * n('plant_spacing')) / (n('row_length') * units.spacingPerLength),
+    formula: ({ n }) =>
+      (n('plants_standing') * n('plant_spacing')) / (n('row_length') * n('spacingPerLength')),
     isShare: true,
-    own: ({ right }) => [['upsideDown', 1 / right]],
+    own: ({ n, right }) => [
+      ['upsideDown', 1 / right],
+      ['plantAtBothEnds', n('plants_standing') / (n('plants_standing') / right + 1)],
+    ],
   },
 
   'SEED.NEEDED': {
     formula: (call) => (call.given['assurance'] === undefined ? call.n('plants') / standChance(call) : NaN),
     whole: 'up',
-    dividesBy: ['germination', 'field_emergence'],
     own: (call) => {
       const average = call.n('plants') / standChance(call);
       return [
@@ -245,7 +259,6 @@ export const slipsOfFunctions: Readonly<Record<string, KnownSlips>> = {
   },
   'SEED.WEIGHT': {
     formula: ({ n }) => n('seeds') / n('seeds_per_unit'),
-    dividesBy: ['seeds_per_unit'],
     own: ({ right, units }) => [
       ['otherSystem', units.name === 'us' ? right * gramsPerOunce : right / gramsPerOunce],
     ],
@@ -273,7 +286,8 @@ export const slipsOfFunctions: Readonly<Record<string, KnownSlips>> = {
       const [plants, sown, kept] = [n('plants'), n('seeds_per_cell', 1), 1 - n('culls', 0)];
       const timesSeeds = sown > 1 ? plants / (n('germination') * sown * kept) : NaN;
       return [
-        ['multiplied', plants * cellStands(call), 'cellStands'],
+        // Else it is the germination that the sum is multiplied by.
+        ['multiplied', cellStands(call) === n('germination') ? NaN : plants * cellStands(call), 'cellStands'],
         ['seedsForCells', sown * call.right],
         ['germinationTimesSeeds', timesSeeds],
         ['germinationTimesSeeds', ceilWhole(timesSeeds)],
@@ -285,15 +299,17 @@ export const slipsOfFunctions: Readonly<Record<string, KnownSlips>> = {
   'TRAY.COUNT': {
     formula: ({ n }) => n('cells') / n('cells_per_tray'),
     whole: 'up',
-    dividesBy: ['cells_per_tray'],
   },
   'TRAY.MIX': {
-    formula: ({ n, units }) => (n('cells') * n('cell_volume')) / units.cellVolumePerMixVolume,
-    multipliesBy: ['cell_volume'],
-    own: ({ n, units }) => [
-      ['unitKept', n('cells') * n('cell_volume')],
-      ['linearFactor', units.name === 'us' ? (n('cells') * n('cell_volume')) / inchesPerFoot : NaN],
-    ],
+    formula: ({ n }) => (n('cells') * n('cell_volume')) / n('cellVolumePerMixVolume'),
+    own: ({ n, units }) => {
+      const volume = n('cells') * n('cell_volume');
+      return [
+        ['unitKept', volume],
+        ['linearFactor', units.name === 'us' ? volume / inchesPerFoot : NaN],
+        ['squareFactor', units.name === 'us' ? volume / inchesPerFoot ** 2 : NaN],
+      ];
+    },
   },
 
   'DATE.SETOUT': { start: 'last_frost' },
@@ -305,7 +321,10 @@ export const slipsOfFunctions: Readonly<Record<string, KnownSlips>> = {
   'DATE.FIRSTSOWING': { start: 'last_frost' },
   'DATE.LASTSOWING': {
     start: 'first_frost',
-    own: ({ n, right }) => [['leftOut', right + n('days_to_maturity'), 'days_to_maturity']],
+    own: ({ n, right }) => [
+      ['leftOut', right + n('days_to_maturity'), 'days_to_maturity'],
+      ['added', right + 2 * n('days_to_maturity'), 'days_to_maturity'],
+    ],
   },
   'DATE.FIRSTPICK': {
     start: 'start',
@@ -324,13 +343,20 @@ export const slipsOfFunctions: Readonly<Record<string, KnownSlips>> = {
   'DATE.LASTPICK': { start: 'first_pick', own: ({ n }) => [['onTheFrost', n('first_frost')]] },
   'DATE.COVEROFF': { start: 'first_pick' },
   'DATE.AFTERSPRAY': { start: 'spray_date' },
-  'DATE.AFTERMANURE': { start: 'manure_date' },
+  'DATE.AFTERMANURE': {
+    start: 'manure_date',
+    own: ({ n, right }) => {
+      const months = Math.round((right - n('manure_date')) / daysPerCountedMonth);
+      return [['monthsForDays', monthsLater(n('manure_date'), months)]];
+    },
+  },
   'SEASON.DAYS': {
     whole: 'otherwise',
-    own: ({ right }) => [
+    own: ({ n, right }) => [
       ['subtractedFrom', -right],
       ['bothEndsCounted', right + 1],
       ['endsLeftOut', right - 1],
+      ['monthsOfThirty', inCountedMonths(n('last_frost'), n('first_frost'))],
     ],
   },
   'SEASON.SPARE': {
@@ -340,6 +366,7 @@ export const slipsOfFunctions: Readonly<Record<string, KnownSlips>> = {
       ['bothEndsCounted', right + 1],
       ['endsLeftOut', right - 1],
       ['added', right + 2 * n('days_needed'), 'days_needed'],
+      ['monthsOfThirty', inCountedMonths(n('last_frost'), n('first_frost')) - n('days_needed')],
     ],
   },
 
@@ -367,6 +394,7 @@ export const slipsOfFunctions: Readonly<Record<string, KnownSlips>> = {
       return [
         ['leftOut', meanHeat(call), 'base'],
         ['notHalved', 2 * meanHeat(call) - n('base')],
+        ['halvedAtEnd', (2 * meanHeat(call) - n('base')) / 2],
         ['highAlone', n('high') - n('base')],
         ['notCutAtZero', right === 0 && overBase < 0 ? overBase : NaN],
       ];
@@ -386,6 +414,7 @@ export const slipsOfFunctions: Readonly<Record<string, KnownSlips>> = {
         ['baseOnce', days.length > 1 ? means - n('base') : NaN],
         ['notCutAtZero', uncut < right ? uncut : NaN],
         ['notHalved', sumOf((high, low) => Math.max(0, high + low - n('base')))],
+        ['halvedAtEnd', sumOf((high, low) => Math.max(0, high + low - n('base')) / 2)],
         ['highAlone', sumOf((high) => Math.max(0, high - n('base')))],
         ['meanOfDays', right / days.length],
       ];
@@ -407,6 +436,8 @@ export const slipsOfFunctions: Readonly<Record<string, KnownSlips>> = {
         ['rateForDays', 1 / right],
         ['daysForRates', cooler + (warmer - cooler) * knots.part],
         ['fromOtherEnd', 1 / fromWarmer(knots, 1 / cooler, 1 / warmer)],
+        ['notBetween', cooler],
+        ['notBetween', warmer],
       ];
     },
   },
@@ -414,7 +445,11 @@ export const slipsOfFunctions: Readonly<Record<string, KnownSlips>> = {
     isShare: true,
     own: ({ n, given, units }) => {
       const knots = emergenceKnots(String(given['crop']), n('soil_temperature'), units, () => true);
-      return [['fromOtherEnd', fromWarmer(knots, knots.low.normal, knots.high.normal)]];
+      return [
+        ['fromOtherEnd', fromWarmer(knots, knots.low.normal, knots.high.normal)],
+        ['notBetween', knots.low.normal],
+        ['notBetween', knots.high.normal],
+      ];
     },
   },
 
@@ -427,7 +462,10 @@ export const slipsOfFunctions: Readonly<Record<string, KnownSlips>> = {
   },
   'FLOWER.MALESPERFEMALE': {
     formula: ({ n }) => (1 - n('female_share')) / n('female_share'),
-    own: ({ n }) => [['allForMales', 1 / n('female_share')]],
+    own: ({ n, right }) => [
+      ['allForMales', 1 / n('female_share')],
+      ['upsideDown', 1 / right],
+    ],
   },
   'FLOWER.SHARE': {
     isShare: true,
@@ -474,36 +512,38 @@ export const slipsOfFunctions: Readonly<Record<string, KnownSlips>> = {
   },
   'FLOWER.HIVES': {
     formula: ({ n, units }) =>
-      (n('area') / units.areaPerLand) * n('hives_per_acre', units.name === 'us' ? practice.hives.value : NaN),
+      (n('area') / n('areaPerLand')) * n('hives_per_acre', units.name === 'us' ? practice.hives.value : NaN),
     whole: 'up',
   },
 
   'HARVEST.YIELD': {
-    formula: ({ n }) => (n('row_length') / rowLengthOfYield) * n('yield_per_100') * n('marketable', 1),
-    multipliesBy: ['marketable'],
+    formula: ({ n }) => (n('row_length') / n('rowLengthOfYield')) * n('yield_per_100') * n('marketable', 1),
     own: ({ right }) => [['perOneForHundred', right * rowLengthOfYield]],
   },
   'HARVEST.PICKS': {
     formula: (call) => growingDays(call) / call.n('every_days') + 1,
     whole: 'down',
-    dividesBy: ['every_days'],
-    own: ({ right }) => [['firstNotCounted', right - 1]],
+    own: (call) => [
+      ['firstNotCounted', call.right - 1],
+      ['multiplied', growingDays(call) * call.n('every_days') + 1, 'every_days'],
+    ],
   },
   'HARVEST.FORECAST': {
     formula: ({ n }) => n('fruit_per_plant') * n('plants') * n('fruit_weight'),
-    multipliesBy: ['fruit_weight', 'fruit_per_plant'],
   },
   'HARVEST.BUSHELS': {
-    own: ({ n, right }) => [['multiplied', n('pounds') ** 2 / right, 'bushelWeight']],
+    formula: ({ n }) => n('pounds') / n('bushelWeight'),
+    constants: ({ given }) => ({ bushelWeight: 1 / bushelsOf(1, String(given['crop'])) }),
   },
 
   'PICKLE.JARS': {
-    formula: ({ n, given }) => n('pounds') / poundsPerJar(jarOf(given)).usual,
+    formula: ({ n }) => n('pounds') / n('usualPerJar'),
+    constants: ({ given }) => ({ usualPerJar: poundsPerJar(jarOf(given)).usual }),
     whole: 'down',
-    own: ({ n, given }) => [['multiplied', n('pounds') * poundsPerJar(jarOf(given)).usual, 'usualPerJar']],
   },
   'PICKLE.POUNDS': {
-    own: ({ n, given }) => [['divided', n('jars') / poundsPerJar(jarOf(given)).usual, 'usualPerJar']],
+    formula: ({ n }) => n('jars') * n('usualPerJar'),
+    constants: ({ given }) => ({ usualPerJar: poundsPerJar(jarOf(given)).usual }),
   },
 
   'BUDGET.RETURN': {
@@ -514,7 +554,6 @@ export const slipsOfFunctions: Readonly<Record<string, KnownSlips>> = {
   },
   'BUDGET.BREAKEVENPRICE': {
     formula: ({ n }) => n('total_cost') / n('total_yield'),
-    dividesBy: ['total_yield'],
   },
   'BUDGET.BREAKEVENYIELD': {
     formula: ({ n }) => n('costs_not_tied_to_yield') / (n('price') - n('harvest_cost', 0)),
@@ -525,33 +564,37 @@ export const slipsOfFunctions: Readonly<Record<string, KnownSlips>> = {
   },
   'BUDGET.PICKHOURS': {
     formula: ({ n }) => (n('row_length') * n('picks')) / n('rate'),
-    dividesBy: ['rate'],
   },
 
   'SUPPLY.HILLSOIL': {
-    own: (call) => {
-      const { n, given, units, right } = call;
-      const isDisc = given['shape'] === 'disc';
+    formula: ({ n }) => (n('hills') * n('hillVolume')) / n('cellVolumePerMixVolume'),
+    constants: ({ n, given }) => ({ hillVolume: volumeOfHill(given, n('diameter'), n('height')) }),
+    own: ({ n, given, units, right }) => {
       const scale = n('hills') / units.cellVolumePerMixVolume;
-      const height = n('height');
-      const volume = isDisc ? discOfHill(n('diameter') * 2, height) : capOfHill(n('diameter') * 2, height);
+      const inSmall = right * units.cellVolumePerMixVolume;
       return [
-        ['diameterForRadius', volume * scale],
-        ['unitKept', right * units.cellVolumePerMixVolume],
-        ['linearFactor', (right * units.cellVolumePerMixVolume) / units.spacingPerLength],
+        ['diameterForRadius', volumeOfHill(given, n('diameter') * 2, n('height')) * scale],
+        ['unitKept', inSmall],
+        ['linearFactor', inSmall / units.spacingPerLength],
+        ['squareFactor', units.name === 'us' ? inSmall / inchesPerFoot ** 2 : NaN],
       ];
     },
   },
   'SUPPLY.FERTILIZER': {
-    formula: ({ n, units }) => ((n('area') / units.areaPerLand) * n('rate')) / n('grade'),
-    dividesBy: ['grade'],
+    formula: ({ n }) => ((n('area') / n('areaPerLand')) * n('rate')) / n('grade'),
   },
   'SUPPLY.WATER': {
-    own: ({ n, units }) =>
-      units.name === 'us' ? [['cubicFeet', (n('area') * n('depth')) / inchesPerFoot]] : [],
+    formula: ({ n, units }) => n('area') * n('depth') * units.waterPerAreaAndDepth,
+    own: ({ n, units, right }) =>
+      units.name === 'us'
+        ? [
+            ['cubicFeet', (n('area') * n('depth')) / inchesPerFoot],
+            ['cubicInches', right * cubicInchesPerGallon],
+            ['linearFactor', right / inchesPerFoot],
+          ]
+        : [],
   },
   'SUPPLY.WATERNEED': {
-    multipliesBy: ['crop_coefficient'],
     formula: (call) => waterUsed(call) - call.n('rain', 0),
     own: (call) => {
       const { n } = call;
@@ -559,22 +602,29 @@ export const slipsOfFunctions: Readonly<Record<string, KnownSlips>> = {
       return [
         ['added', waterUsed(call) + n('rain'), 'rain'],
         ['rainEveryDay', (ofDay - n('rain')) * n('days')],
+        [
+          'divided',
+          (n('reference_et') / n('crop_coefficient')) * n('days', 1) - n('rain'),
+          'crop_coefficient',
+        ],
+        ['divided', ofDay / n('days') - n('rain'), 'days'],
         ['leftOut', Math.max(0, ofDay - n('rain', 0)), 'days'],
       ];
     },
   },
   'SUPPLY.DRIPRUNTIME': {
     formula: ({ n, units }) =>
-      (n('depth') * n('wetted_width') * units.dripFlowLength * units.waterPerAreaAndDepth) /
-      (units.spacingPerLength * n('flow') * n('lines', 1)),
-    dividesBy: ['flow', 'lines'],
+      (n('depth') * n('wetted_width') * n('dripFlowLength') * units.waterPerAreaAndDepth) /
+      (n('spacingPerLength') * n('flow') * n('lines', 1)),
     own: ({ right, units }) => [
       ['minutesForHours', right * minutesPerHour],
       ['perOneForHundred', units.dripFlowLength > 1 ? right / units.dripFlowLength : NaN],
     ],
   },
   'SUPPLY.COVER': {
+    formula: ({ n }) => n('rows') * (n('row_length') + 2 * n('end_tuck')),
     own: ({ n }) => [
+      ['subtracted', n('rows') * (n('row_length') - 2 * n('end_tuck')), 'end_tuck'],
       ['tuckOneEnd', n('rows') * (n('row_length') + n('end_tuck'))],
       ['tuckOnce', n('rows') * n('row_length') + 2 * n('end_tuck')],
     ],
@@ -588,6 +638,7 @@ export const slipsOfFunctions: Readonly<Record<string, KnownSlips>> = {
         ['endPostForgotten', rows * ceilWhole(gaps)],
         ['postForAllRows', rows * ceilWhole(gaps) + 1],
         ['roundedDown', rows * (floorWhole(gaps) + 1)],
+        ['multiplied', rows * (ceilWhole(n('row_length') * n('post_spacing')) + 1), 'post_spacing'],
       ];
     },
   },
