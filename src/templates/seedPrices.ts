@@ -3,7 +3,7 @@ import type { Expression, Format, TableColumn, TableTemplate } from '../workbook
 import { columnOf } from '../workbook/columnOf';
 import { allOf, call, column, native, operate, when } from '../workbook/expressions';
 import { catalogue } from '../texts/catalogue';
-import { cropOfName } from './cropLookUps';
+import { cropTakenAs } from './cropLookUps';
 import { namesOfCrops } from './plots';
 
 const words = catalogue.seedOrder.prices;
@@ -51,12 +51,7 @@ export const seedPricesTable: TableTemplate = {
       'money',
       11,
     ),
-    computed(
-      'takenAs',
-      native('IFERROR', cropOfName(priced('crop')), call('CROP.NAME', priced('crop'))),
-      'general',
-      20,
-    ),
+    computed('takenAs', cropTakenAs(priced('crop')), 'general', 20),
     asked('lot', 'text', 17),
   ],
 };

@@ -113,7 +113,7 @@ export const sheets: Translated['sheets'] = {
       plot: { header: 'Parcela', note: 'Un nombre suyo, cada uno una vez.' },
       crop: {
         header: 'Cultivo',
-        note: 'Un tipo de la lista; se entienden nombres comerciales como zucchini o cantaloupe.',
+        note: 'Un tipo de la lista; se entienden otros nombres, como zapallito o patilla, también en inglés.',
       },
       layout: {
         header: 'Disposición',
@@ -183,7 +183,7 @@ export const sheets: Translated['sheets'] = {
       },
       takenAs: {
         header: 'Tomado como',
-        note: 'El cultivo de la hoja Cultivos, por su nombre allí, en inglés, cuyas cifras valen por los blancos. #N/A: el nombre no se conoce.',
+        note: 'El cultivo de la hoja Cultivos, por su nombre allí, cuyas cifras valen por los blancos. #N/A: el nombre no se conoce.',
       },
       plants: {
         header: 'Plantas',
