@@ -62,12 +62,13 @@ const formatOf = (trait: Trait): Format => {
   return kind === 'share' ? 'percent' : 'general';
 };
 
+const ownWords: Readonly<Record<string, string>> = words.values;
 /** null for a number, and where the function says it in the same words. */
-const inOwnWords = (crop: Crop, trait: Trait): CellContent => {
+const inOwnWords = (crop: Crop, trait: Trait): string | null => {
   const known = crop.figures[trait];
   if (known === undefined || !('text' in known)) return null;
-  const said = (words.values as Readonly<Record<string, string>>)[known.text] ?? known.text;
-  return said === known.text ? null : { compute: { value: said } };
+  const said = ownWords[known.text] ?? known.text;
+  return said === known.text ? null : said;
 };
 
 /** Plots asks what these say, in the words of the functions. */
@@ -76,13 +77,15 @@ const readByPlots: readonly Trait[] = ['flower type', 'days counted from'];
 const usualFigure = (crop: Crop, trait: Trait): CellContent => {
   if (crop.figures[trait] === undefined) return words.noFigure;
   const said = readByPlots.includes(trait) ? null : inOwnWords(crop, trait);
-  return said ?? figure(trait, fromLowEnd.includes(trait) ? 'low' : 'mid');
+  return said === null
+    ? figure(trait, fromLowEnd.includes(trait) ? 'low' : 'mid')
+    : { compute: { value: said } };
 };
 
 /** For reading alone: one column holds figures of every kind, and no formula asks for a word of the functions here. */
 const shortFigure = (crop: Crop, trait: Trait, bound: 'low' | 'high'): CellContent => {
   const said = inOwnWords(crop, trait);
-  if (said !== null) return said;
+  if (said !== null) return { compute: { value: said } };
   const exact = figure(trait, bound);
   const places = decimals[traits[trait].kind];
   return places === undefined ? exact : { compute: native('ROUND', exact.compute, places) };
@@ -90,11 +93,25 @@ const shortFigure = (crop: Crop, trait: Trait, bound: 'low' | 'high'): CellConte
 
 const cropColumn = (width: number): TableColumn => columnOf(names.crop, width, { formerly: formerCropNames });
 
+/** What stands there in words of the functions; "" where they are those of the language. */
+const wordsExplained = (trait: Trait): string => {
+  if (!readByPlots.includes(trait)) return '';
+  const said = crops.flatMap((crop) => {
+    const figureOfCrop = crop.figures[trait];
+    const own = inOwnWords(crop, trait);
+    return figureOfCrop === undefined || !('text' in figureOfCrop) || own === null
+      ? []
+      : fill(catalogue.pane.choice, { word: own, choice: figureOfCrop.text });
+  });
+  return [...new Set(said)].join(', ');
+};
+
 const figureColumn = (trait: Trait, header: string, width: number): TableColumn => {
   const { unit } = traits[trait];
   // The same in both systems has no metric unit.
   const converts = metricUnits[unit] === undefined ? {} : { converts: unit };
-  return columnOf(header, width, { unit: unitOf(trait), format: formatOf(trait), ...converts });
+  const note = wordsExplained(trait);
+  return columnOf(header, width, { unit: unitOf(trait), format: formatOf(trait), note, ...converts });
 };
 
 /** Of columns that hold words. */
