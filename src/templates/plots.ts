@@ -24,7 +24,7 @@ import { idInLanguage } from '../texts/language';
 import type { Cause } from '../workbook/findFindings';
 import { datesInWords, inWords } from './inWords';
 import { rateUsed } from './prices';
-import { otherNamesOfCrops } from './sayCrop';
+import { cropWidth, otherNamesOfCrops } from './sayCrop';
 
 const words = catalogue.sheets.plots;
 const headers = words.columns;
@@ -544,7 +544,7 @@ export const plotsTemplate: SheetTemplate = {
       columns: [
         // What every plot is asked first, so that its results stand in sight beside it.
         asked('plot', 'text', 16),
-        asked('crop', 'text', 20, namesOfCrops),
+        asked('crop', 'text', cropWidth, namesOfCrops),
         asked('layout', 'text', 9, inWords(layouts)),
         asked('length', 'general', 9, { ...feet, limits: limits.side, quantity: quantities.length }),
         asked('width', 'general', 9, { ...feet, limits: limits.side, quantity: quantities.width }),
@@ -735,7 +735,7 @@ export const plotsTemplate: SheetTemplate = {
         asked('startsOn', 'date', 12, { dates: datesInWords }),
         asked('lastCucurbits', 'general', 11, { limits: limits.pastYear }),
         // Sentences come last: the grid loses sight of what stands beyond a wide column.
-        computed('takenAs', cropTakenAs(cell('crop')), 'general', 20),
+        computed('takenAs', cropTakenAs(cell('crop')), 'general', cropWidth),
         computed('sameName', sameName, 'general', 9),
         computed('keepApart', keepApart, 'general', 30),
         computed('assumed', assumed, 'general', 44),

@@ -27,6 +27,9 @@ export const otherNamesOfCrops: Readonly<Record<string, readonly string[]>> = Ob
   }),
 );
 
+/** Of a column of them, in characters: the browser's grid puts an arrow beside a name that can be chosen. */
+export const cropWidth = Math.max(...Object.keys(otherNamesOfCrops).map((name) => name.length)) + 1;
+
 /** What a cell said that names a crop in sheets of earlier versions: in every language the name of the reference. */
 export const formerCropNames: Readonly<Record<string, string>> = Object.fromEntries(
   [...ownNames[language]].filter(([name, word]) => name !== word),

@@ -19,7 +19,7 @@ import { seedKinds } from '../reference/seedStandards';
 import { catalogue } from '../texts/catalogue';
 import { idInLanguage } from '../texts/language';
 import { cropFigure } from './cropLookUps';
-import { formerCropNames, wordOfCrop } from './sayCrop';
+import { cropWidth, formerCropNames, wordOfCrop } from './sayCrop';
 import { ofPrices, seedPricesTable } from './seedPrices';
 
 const words = catalogue.seedOrder;
@@ -203,7 +203,7 @@ export const seedOrderTable: TableTemplate = {
   heading: '',
   grows: false,
   columns: [
-    orderColumn('crop', 'text', 20, { formerly: formerCropNames }),
+    orderColumn('crop', 'text', cropWidth, { formerly: formerCropNames }),
     orderColumn('plots', 'whole', 9),
     orderColumn('seedsNeeded', 'whole', 10, inSeeds),
     orderColumn('weight', 'hundredth', 9, {

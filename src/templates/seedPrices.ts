@@ -5,6 +5,7 @@ import { allOf, call, column, native, operate, when } from '../workbook/expressi
 import { catalogue } from '../texts/catalogue';
 import { cropTakenAs } from './cropLookUps';
 import { namesOfCrops } from './plots';
+import { cropWidth } from './sayCrop';
 
 const words = catalogue.seedOrder.prices;
 const { columns: headers } = words;
@@ -31,7 +32,7 @@ export const seedPricesTable: TableTemplate = {
   grows: true,
   rows: null,
   columns: [
-    asked('crop', 'text', 20, namesOfCrops),
+    asked('crop', 'text', cropWidth, namesOfCrops),
     asked('size', 'whole', 10, {
       limits: { atLeast: 1, isWhole: true },
       quantity: quantities.pack_size,
@@ -51,7 +52,7 @@ export const seedPricesTable: TableTemplate = {
       'money',
       11,
     ),
-    computed('takenAs', cropTakenAs(priced('crop')), 'general', 20),
+    computed('takenAs', cropTakenAs(priced('crop')), 'general', cropWidth),
     asked('lot', 'text', 17),
   ],
 };
