@@ -46,7 +46,7 @@ export function cropGuide(system: 'us' | 'metric') {
     ],
     crops: crops.map((crop) => ({
       name: crop.name,
-      otherNames: language === 'es' ? [...crop.spanishNames, ...crop.synonyms] : crop.synonyms,
+      otherNames: otherNamesOf(crop),
       uses: usesOf(crop).map(({ use }) => words.uses[use]),
       said: saidOf(crop, isMetric),
     })),
@@ -55,6 +55,13 @@ export function cropGuide(system: 'us' | 'metric') {
       (name) => catalogue.cautions[name],
     ),
   };
+}
+
+/** Those of the language first, without the one that stands for the crop. */
+function otherNamesOf({ synonyms, spanishNames }: Crop): readonly string[] {
+  if (language !== 'es') return synonyms;
+  const [, ...names] = spanishNames;
+  return [...names, ...synonyms.filter((name) => !spanishNames.includes(name))];
 }
 
 const others = [headings.seedLife, headings.bushel, headings.beetles];
@@ -146,13 +153,17 @@ function beetlesOf({ name }: Crop): readonly Said[] {
 }
 
 function said(text: string, grounds: readonly string[], note = ''): Said {
-  const without = grounds.filter((ground) => unsourced.has(ground));
+  const { and, note: withNote } = catalogue.citations;
+  const without = grounds
+    .filter((ground) => unsourced.has(ground))
+    .map(sayGround)
+    .join(and);
   return {
     text,
-    remark: [...without.map(sayGround), note].filter((one) => one !== '').join(catalogue.citations.and),
+    remark: without === '' || note === '' ? without + note : without + fill(withNote, { note }),
     source: grounds
       .filter((ground) => !unsourced.has(ground))
       .map(sayGround)
-      .join(catalogue.citations.and),
+      .join(and),
   };
 }

@@ -3,7 +3,6 @@ import { isCellError, type CellValue } from '../workbook/port';
 import type { Line, LinesRead } from '../workbook/readLines';
 import { choiceLike } from '../workbook/readInputs';
 import type { FormLine, TableColumn, TableTemplate } from '../workbook/template';
-import { sayCrop } from '../templates/sayCrop';
 import type { NearestNames } from '../templates/sayListProblem';
 import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
@@ -80,7 +79,7 @@ export function createPlotForm(
               layout: textOf(headers.layout.header),
               say: (value) => `${sayValue(field.line, value)} ${unit}`.trim(),
             });
-      field.showStandIn(takenAs === undefined ? standIn : fill(words.takenAs, { crop: sayCrop(takenAs) }));
+      field.showStandIn(takenAs === undefined ? standIn : fill(words.takenAs, { crop: takenAs }));
     }
   };
   const show = (line: Line | null): void => {

@@ -2,7 +2,6 @@
 import type { CellValue, ReadValue } from '../workbook/port';
 import type { FormRead } from '../workbook/readForm';
 import type { FormLine, TableTemplate } from '../workbook/template';
-import { sayCrop } from '../templates/sayCrop';
 import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
 import { element, section } from './elements';
@@ -125,7 +124,7 @@ export function createQuestionsSection(table: TableTemplate, tools: PaneTools): 
         element(
           'div',
           {},
-          element('dt', {}, sayCrop(crop)),
+          element('dt', {}, crop),
           element('dd', {}, fill(words.fits.days, { days, last: sayDay(last) })),
         ),
       ),
@@ -137,8 +136,8 @@ export function createQuestionsSection(table: TableTemplate, tools: PaneTools): 
       fits.length === 0 ? words.fits.none : fill(words.fits.some, { count: fits.length, date: sayDay(date) }),
     ];
     const rest = [
-      ...(late.length === 0 ? [] : [fill(words.fits.late, { crops: late.map(sayCrop).join(', ') })]),
-      ...(unknown.length === 0 ? [] : [fill(words.fits.unknown, { crops: unknown.map(sayCrop).join(', ') })]),
+      ...(late.length === 0 ? [] : [fill(words.fits.late, { crops: late.join(', ') })]),
+      ...(unknown.length === 0 ? [] : [fill(words.fits.unknown, { crops: unknown.join(', ') })]),
     ];
     return [
       element('p', {}, sentences.join(' ')),

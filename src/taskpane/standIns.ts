@@ -3,7 +3,6 @@ import { plainWord } from '../workbook/plainWord';
 import { isCellError, type ReadValue, type TableRead, type WorkbookPort } from '../workbook/port';
 import { cropsTemplate } from '../templates/crops';
 import { layouts, plotStandIns } from '../templates/plots';
-import { sayCrop } from '../templates/sayCrop';
 import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
 
@@ -45,10 +44,10 @@ export function sayStandIn(sheet: CropFigures, { header, crop, layout, say }: As
   const found = standIn === undefined ? null : figureOf(sheet, crop, standIn.figure);
   if (found === null) return '';
   const { value, takenAs } = found;
-  if (value === noFigure) return fill(words.noStandIn, { crop: sayCrop(takenAs) });
+  if (value === noFigure) return fill(words.noStandIn, { crop: takenAs });
   return value === null || value === '' || isCellError(value)
     ? ''
-    : fill(words.standsIn, { value: say(value), crop: sayCrop(takenAs) });
+    : fill(words.standsIn, { value: say(value), crop: takenAs });
 }
 
 /** null where the crop is not known. */

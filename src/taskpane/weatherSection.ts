@@ -1,7 +1,6 @@
 /** The weather: a record into its sheets, and what they make of it. */
 import { isCellError, type LiveWorkbook, type ReadValue, type TableRead } from '../workbook/port';
 import { dayOfSerial, isoOfDay } from '../workbook/serialDate';
-import { sayCrop } from '../templates/sayCrop';
 import { weatherTemplate, type WeatherRecord } from '../templates/weather';
 import type { Hemisphere } from '../templates/weatherTools';
 import { catalogue } from '../texts/catalogue';
@@ -180,7 +179,7 @@ function listHeats({ headers, rows }: TableRead, units: string): HTMLElement[] {
         : isCellError(heat)
           ? (heat.message ?? heat.error)
           : String(heat ?? '');
-    const name = element('dt', {}, sayCrop(String(at(row, heatByCrop.crop))));
+    const name = element('dt', {}, String(at(row, heatByCrop.crop)));
     return element('div', {}, name, element('dd', isCellError(heat) ? { class: 'wrong' } : {}, said));
   });
 }

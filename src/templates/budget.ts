@@ -17,6 +17,7 @@ import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
 import { idInLanguage } from '../texts/language';
 import { cropOfName } from './cropLookUps';
+import { formerCropNames, wordOfCrop } from './sayCrop';
 import {
   cropsToMend,
   needsNoBees,
@@ -253,9 +254,10 @@ const summed = (
 const join = (parts: readonly Expression[]): Expression =>
   parts.reduce((left, right) => operate(left, '&', right));
 
+const cropTypes = crops.map(({ name }) => wordOfCrop(name));
 /** A plot's name cannot be found by a formula that every program has; its crop can. */
 const namesOfCrops = (isMeant: (name: string) => Expression): Expression =>
-  join(crops.map(({ name }) => when(isMeant(name), `, ${name}`, '')));
+  join(cropTypes.map((name) => when(isMeant(name), `, ${name}`, '')));
 const ofOne = (key: SumKey, name: string): Expression =>
   native('SUMIFS', ofSums(key), ofSums('crop'), chosen, ofSums('crop'), name);
 
@@ -370,7 +372,7 @@ const breakEvenYield = (name: string, costs: string): Line => {
 };
 
 const sayDearHarvest = join(
-  crops.map(({ name }) =>
+  cropTypes.map((name) =>
     when(
       native(
         'AND',
@@ -621,12 +623,12 @@ const byCropTable: TableTemplate = {
   heading: words.tables.byCrop,
   grows: false,
   columns: [
-    columnOf(words.byCrop.crop, 30),
+    columnOf(words.byCrop.crop, 30, { formerly: formerCropNames }),
     ...cropColumns.map(({ key, format, note = '', unit = null }) =>
       columnOf(words.byCrop[key], 10, { format, note, unit }),
     ),
   ],
-  rows: crops.map(({ name }) => [
+  rows: cropTypes.map((name) => [
     name,
     ...cropColumns.map(({ compute }) => ({
       compute: when(isSome(native('SUM', ofCrop('plots'))), compute, ''),
@@ -754,7 +756,7 @@ export const budgetTemplate: SheetTemplate = {
       kind: 'input',
       content: words.wholeGarden,
       format: 'text',
-      choices: [words.wholeGarden, ...crops.map(({ name }) => name)],
+      choices: [words.wholeGarden, ...cropTypes],
     },
     computed(
       'crops',

@@ -7,6 +7,7 @@ import { catalogue } from '../texts/catalogue';
 import { idInLanguage } from '../texts/language';
 import { cropFigure } from './cropLookUps';
 import { firstFrostDay, starts } from './plots';
+import { formerCropNames, wordOfCrop } from './sayCrop';
 import { hiveArea, needsNoBees, priceUsed, rateUsed, whatComesTo } from './prices';
 
 const words = catalogue.money.byCrop;
@@ -310,10 +311,13 @@ export const byCropTemplate: SheetTemplate = {
       heading: '',
       grows: false,
       columns: [
-        headed('crop', 24),
+        headed('crop', 24, { formerly: formerCropNames }),
         ...computedColumns.map(({ key, format, unit }) => headed(key, 10, { format, unit })),
       ],
-      rows: crops.map(({ name }) => [name, ...computedColumns.map(({ compute }) => ({ compute }))]),
+      rows: crops.map(({ name }) => [
+        wordOfCrop(name),
+        ...computedColumns.map(({ compute }) => ({ compute })),
+      ]),
     },
   ],
   page: { landscape: true, pagesWide: 2, repeatFirstColumn: true },

@@ -11,6 +11,7 @@ import type {
 import { allOf, column, input, isBlank, native, operate, when } from '../workbook/expressions';
 import { catalogue } from '../texts/catalogue';
 import { idInLanguage } from '../texts/language';
+import { cropWidth } from './sayCrop';
 
 const words = catalogue.calendar;
 const { columns: headers, weeks } = words;
@@ -47,7 +48,7 @@ export const calendarTable: TableTemplate = {
       compute: when(native('ISNUMBER', date), mondayOf(date), ''),
     },
     made(headers.plot, 16, 'text'),
-    made(headers.crop, 20, 'text'),
+    made(headers.crop, cropWidth, 'text'),
     made(headers.task, 24, 'text'),
     made(headers.until, 12, 'date'),
     made(headers.remark, 66, 'text'),
@@ -161,7 +162,7 @@ export const weeksTable: TableTemplate = {
   rows: null,
   columns: [
     made(weeks.columns.plot, 14, 'text'),
-    made(weeks.columns.crop, 18, 'text'),
+    made(weeks.columns.crop, cropWidth - 2, 'text'),
     made(weeks.columns.underCover, 11, 'date'),
     made(weeks.columns.inGround, 11, 'date'),
     made(weeks.columns.firstPick, 11, 'date'),

@@ -13,6 +13,7 @@ import { practice } from '../reference/practice';
 import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
 import { idInLanguage } from '../texts/language';
+import { formerCropNames, otherNamesOfCrops, wordOfCrop } from './sayCrop';
 
 const words = catalogue.sheets.crops;
 const names = words.columns;
@@ -61,23 +62,56 @@ const formatOf = (trait: Trait): Format => {
   return kind === 'share' ? 'percent' : 'general';
 };
 
+const ownWords: Readonly<Record<string, string>> = words.values;
+/** null for a number, and where the function says it in the same words. */
+const inOwnWords = (crop: Crop, trait: Trait): string | null => {
+  const known = crop.figures[trait];
+  if (known === undefined || !('text' in known)) return null;
+  const said = ownWords[known.text] ?? known.text;
+  return said === known.text ? null : said;
+};
+
+/** Plots asks what these say, in the words of the functions. */
+const readByPlots: readonly Trait[] = ['flower type', 'days counted from'];
+
+const usualFigure = (crop: Crop, trait: Trait): CellContent => {
+  if (crop.figures[trait] === undefined) return words.noFigure;
+  const said = readByPlots.includes(trait) ? null : inOwnWords(crop, trait);
+  return said === null
+    ? figure(trait, fromLowEnd.includes(trait) ? 'low' : 'mid')
+    : { compute: { value: said } };
+};
+
 /** For reading alone: one column holds figures of every kind, and no formula asks for a word of the functions here. */
 const shortFigure = (crop: Crop, trait: Trait, bound: 'low' | 'high'): CellContent => {
-  const known = crop.figures[trait];
+  const said = inOwnWords(crop, trait);
+  if (said !== null) return { compute: { value: said } };
   const exact = figure(trait, bound);
-  if (known !== undefined && 'text' in known) {
-    const said = (words.values as Readonly<Record<string, string>>)[known.text] ?? known.text;
-    return said === known.text ? exact : { compute: { value: said } };
-  }
   const places = decimals[traits[trait].kind];
   return places === undefined ? exact : { compute: native('ROUND', exact.compute, places) };
+};
+
+const cropColumn = (width: number): TableColumn => columnOf(names.crop, width, { formerly: formerCropNames });
+
+/** What stands there in words of the functions; "" where they are those of the language. */
+const wordsExplained = (trait: Trait): string => {
+  if (!readByPlots.includes(trait)) return '';
+  const said = crops.flatMap((crop) => {
+    const figureOfCrop = crop.figures[trait];
+    const own = inOwnWords(crop, trait);
+    return figureOfCrop === undefined || !('text' in figureOfCrop) || own === null
+      ? []
+      : fill(catalogue.pane.choice, { word: own, choice: figureOfCrop.text });
+  });
+  return [...new Set(said)].join(', ');
 };
 
 const figureColumn = (trait: Trait, header: string, width: number): TableColumn => {
   const { unit } = traits[trait];
   // The same in both systems has no metric unit.
   const converts = metricUnits[unit] === undefined ? {} : { converts: unit };
-  return columnOf(header, width, { unit: unitOf(trait), format: formatOf(trait), ...converts });
+  const note = wordsExplained(trait);
+  return columnOf(header, width, { unit: unitOf(trait), format: formatOf(trait), note, ...converts });
 };
 
 /** Of columns that hold words. */
@@ -89,17 +123,13 @@ const usualFigures: TableTemplate = {
   grows: false,
   keepsTypedOver: true,
   columns: [
-    columnOf(names.crop, 22),
+    cropColumn(22),
     ...traitNames.map((trait) => figureColumn(trait, words.traits[trait], wordWidths[trait] ?? 13)),
     figureColumn('yield per 100', names.yieldHigh, 13),
   ],
   rows: crops.map((crop) => [
-    crop.name,
-    ...traitNames.map((trait) =>
-      crop.figures[trait] === undefined
-        ? words.noFigure
-        : figure(trait, fromLowEnd.includes(trait) ? 'low' : 'mid'),
-    ),
+    wordOfCrop(crop.name),
+    ...traitNames.map((trait) => usualFigure(crop, trait)),
     crop.figures['yield per 100'] === undefined ? words.noFigure : figure('yield per 100', 'high'),
   ]),
 };
@@ -109,8 +139,10 @@ const understood: TableTemplate = {
   heading: words.names,
   grows: false,
   keepsTypedOver: true,
-  columns: [columnOf(names.name, 22), columnOf(names.crop, 22)],
-  rows: crops.flatMap((crop) => [crop.name, ...crop.synonyms].map((name) => [name, crop.name])),
+  columns: [columnOf(names.name, 22), cropColumn(22)],
+  rows: Object.entries(otherNamesOfCrops).flatMap(([crop, others]) =>
+    [crop, ...others].map((name) => [name, crop]),
+  ),
 };
 
 /** "6 to 8", "2", "10%": as it stands in a sentence. */
@@ -136,7 +168,7 @@ const ranges: TableTemplate = {
   heading: '',
   grows: false,
   columns: [
-    columnOf(names.crop, 20),
+    cropColumn(20),
     columnOf(names.figure, 20),
     columnOf(names.low, 16),
     columnOf(names.high, 16),
@@ -147,7 +179,7 @@ const ranges: TableTemplate = {
     traitNames
       .filter((trait) => crop.figures[trait] !== undefined)
       .map((trait) => [
-        crop.name,
+        wordOfCrop(crop.name),
         words.traits[trait],
         shortFigure(crop, trait, 'low'),
         shortFigure(crop, trait, 'high'),

@@ -3,6 +3,7 @@ import type { FillRequest } from '../workbook/fillSheets';
 import type { InputRow } from '../workbook/template';
 import { withTyped, type TypedCells } from '../workbook/withTyped';
 import { plotsTemplate } from './plots';
+import { wordOfCrop } from './sayCrop';
 import { seedOrderTemplate } from './seedOrder';
 import { allTemplates } from './sheets';
 import type { CellValue } from '../workbook/port';
@@ -218,6 +219,9 @@ export const demoSeedPrices: readonly InputRow[] = [
   pack('seedless', 100, 42),
 ];
 
+const byCropWord = (cells: TypedCells[string]): TypedCells[string] =>
+  Object.fromEntries(Object.entries(cells).map(([crop, typed]) => [wordOfCrop(crop), typed]));
+
 /** Nobody's prices; 0 where the garden takes none of it. What seed costs is on the Seed order sheet. */
 export const demoPrices: TypedCells = {
   Prices: {
@@ -256,7 +260,7 @@ export const demoPrices: TypedCells = {
     [rates.work[0]]: { [priceColumns.value]: 1 },
     [rates.pickingRate[0]]: { [priceColumns.value]: 250 },
   },
-  CropPrices: {
+  CropPrices: byCropWord({
     'slicing cucumber': {
       [priceColumns.soldBy]: 'bushel',
       [priceColumns.price]: 38,
@@ -282,14 +286,14 @@ export const demoPrices: TypedCells = {
     },
     watermelon: { [priceColumns.mulched]: 1 },
     'triploid watermelon': { [priceColumns.mulched]: 1, [priceColumns.dripped]: 1 },
-  },
+  }),
 };
 
 const demoOnHand: TypedCells = {
-  SeedOrder: {
+  SeedOrder: byCropWord({
     'slicing cucumber': { [orderColumns.onHand.header]: 120, [orderColumns.packedIn.header]: 2025 },
     'winter squash': { [orderColumns.onHand.header]: 60, [orderColumns.packedIn.header]: 2021 },
-  },
+  }),
 };
 
 const demoRows: Readonly<Record<string, readonly InputRow[]>> = {

@@ -18,14 +18,14 @@ import {
 import { crops, flowerTypes, type Trait } from '../reference/crops';
 import { practice } from '../reference/practice';
 import { catalogue, saidElsewhere } from '../texts/catalogue';
-import { cropFigure as figureOf, cropOfName, highYield } from './cropLookUps';
+import { cropFigure as figureOf, cropTakenAs, highYield } from './cropLookUps';
 import { fill } from '../texts/fill';
 import { idInLanguage } from '../texts/language';
 import type { Cause } from '../workbook/findFindings';
 import { inWords } from './inWords';
 import { datesInWords } from '../texts/datesInWords';
 import { rateUsed } from './prices';
-import { cropsInWords } from './sayCrop';
+import { cropWidth, otherNamesOfCrops } from './sayCrop';
 
 const words = catalogue.sheets.plots;
 const headers = words.columns;
@@ -33,18 +33,16 @@ const remarks = words.remarks;
 const { quantities } = catalogue;
 const { columns: priceHeaders } = catalogue.money.prices;
 
-const cropTypes = crops.map((crop) => crop.name);
+const cropTypes = Object.keys(otherNamesOfCrops);
 /** The trade's other names for them. */
 const synonyms = Object.fromEntries(
-  crops.flatMap((crop) => crop.synonyms.map((name) => [name, crop.name] as const)),
+  cropTypes.flatMap((crop) => (otherNamesOfCrops[crop] ?? []).map((name) => [name, crop] as const)),
 );
-const understoodNames = [...cropTypes, ...Object.keys(synonyms)];
 
 /** Of a cell that names a crop. */
 export const namesOfCrops = {
-  choices: understoodNames,
+  choices: [...cropTypes, ...Object.keys(synonyms)],
   takenAs: synonyms,
-  words: cropsInWords(cropTypes),
 };
 
 type ColumnKey = keyof typeof headers;
@@ -65,9 +63,6 @@ const givenOrCrop = (key: ColumnKey, trait: Trait): Expression =>
 /** Left blank, and the crop has no figure to stand in: in one comparison, for Notes is near a formula's longest. */
 const isWanting = (key: ColumnKey, trait: Trait): Expression =>
   operate(operate(cell(key), '&', cropFigure(trait)), '=', catalogue.sheets.crops.noFigure);
-
-/** Where the look-up finds nothing, our function says why and names what is near. */
-const takenAs = native('IFERROR', cropOfName(cell('crop')), call('CROP.NAME', cell('crop')));
 
 const rowSpacing = givenOrCrop('rowSpacing', 'row spacing');
 const plantSpacing = givenOrCrop('plantSpacing', 'plant spacing');
@@ -550,7 +545,7 @@ export const plotsTemplate: SheetTemplate = {
       columns: [
         // What every plot is asked first, so that its results stand in sight beside it.
         asked('plot', 'text', 16),
-        asked('crop', 'text', 20, namesOfCrops),
+        asked('crop', 'text', cropWidth, namesOfCrops),
         asked('layout', 'text', 9, inWords(layouts)),
         asked('length', 'general', 9, { ...feet, limits: limits.side, quantity: quantities.length }),
         asked('width', 'general', 9, { ...feet, limits: limits.side, quantity: quantities.width }),
@@ -741,7 +736,7 @@ export const plotsTemplate: SheetTemplate = {
         asked('startsOn', 'date', 12, { dates: datesInWords }),
         asked('lastCucurbits', 'general', 11, { limits: limits.pastYear }),
         // Sentences come last: the grid loses sight of what stands beyond a wide column.
-        computed('takenAs', takenAs, 'general', 20),
+        computed('takenAs', cropTakenAs(cell('crop')), 'general', cropWidth),
         computed('sameName', sameName, 'general', 9),
         computed('keepApart', keepApart, 'general', 30),
         computed('assumed', assumed, 'general', 44),

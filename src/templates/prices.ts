@@ -19,6 +19,7 @@ import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
 import { idInLanguage } from '../texts/language';
 import { inWords } from './inWords';
+import { formerCropNames, wordOfCrop } from './sayCrop';
 
 const words = catalogue.money.prices;
 const { columns: headers, notes, mend, units: ownUnits } = words;
@@ -218,7 +219,7 @@ const value = column(headers.value);
 
 export const needsNoBees = crops
   .filter(({ figures }) => figures['flower type']?.text === 'parthenocarpic')
-  .map(({ name }) => name);
+  .map(({ name }) => wordOfCrop(name));
 
 /** Of all crops that need bees. */
 export const hiveArea = needsNoBees.reduce(
@@ -404,7 +405,7 @@ const cropPricesTable: TableTemplate = {
   heading: words.tables.crops,
   grows: false,
   columns: [
-    columnOf(headers.crop, nameWidth),
+    columnOf(headers.crop, nameWidth, { formerly: formerCropNames }),
     columnOf(headers.toMend, textWidth, { note: notes.cropToMend }),
     typed(headers.soldBy, 15, {
       format: 'text',
@@ -439,7 +440,7 @@ const cropPricesTable: TableTemplate = {
     }),
   ],
   rows: crops.map(({ name }) => [
-    name,
+    wordOfCrop(name),
     {
       compute: join([
         when(isKnownSale, '', `${sayMend(headers.soldBy, mend.soldBy)} `),

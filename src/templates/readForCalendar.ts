@@ -1,11 +1,12 @@
 /** What the calendar reads besides Plots. */
 import type { WorkbookPort } from '../workbook/port';
+import { catalogue } from '../texts/catalogue';
 
 /** Days from pick to pick by crop, as the Crops sheet has them. */
 export async function readIntervals(port: WorkbookPort): Promise<ReadonlyMap<string, number> | null> {
   const table = await port.readTable('Crops');
   if (table === null) return null;
-  const at = table.headers.indexOf('picking interval');
+  const at = table.headers.indexOf(catalogue.sheets.crops.traits['picking interval']);
   return new Map(
     table.rows.flatMap((row): [string, number][] => {
       const value = row[at];

@@ -4,9 +4,13 @@ import type { Line, LinesRead } from '../workbook/readLines';
 import { crops } from '../reference/crops';
 import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
+import { wordOfCrop } from './sayCrop';
 
 const words = catalogue.calendar;
 const plotHeaders = catalogue.sheets.plots.columns;
+
+/** In sheets of earlier versions all names are those of the reference. */
+const knownCrops = new Set(crops.flatMap(({ name }) => [name, wordOfCrop(name)]));
 
 /** The dates of a plot that its tasks are worked out from; serials, null where there is none. */
 export interface PlotDates {
@@ -81,7 +85,7 @@ interface PlotRead {
 /** @param number of the line in Plots, from 1: by it and its crop a plot without a name is known */
 export function readPlot(line: Line, number: number, { units, intervals, firstFrost }: Beside): PlotRead {
   const crop = textIn(line, 'takenAs');
-  const isKnown = crops.some(({ name }) => name === crop);
+  const isKnown = knownCrops.has(crop);
   const nameless = isKnown ? words.nameless.ofCrop : words.nameless.noCrop;
   const plot = textIn(line, 'plot') || fill(nameless, { crop, line: number });
   const isTransplant = textIn(line, 'start').toLowerCase() === 'transplant';

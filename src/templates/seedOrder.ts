@@ -19,6 +19,7 @@ import { seedKinds } from '../reference/seedStandards';
 import { catalogue } from '../texts/catalogue';
 import { idInLanguage } from '../texts/language';
 import { cropFigure } from './cropLookUps';
+import { cropWidth, formerCropNames, wordOfCrop } from './sayCrop';
 import { ofPrices, seedPricesTable } from './seedPrices';
 
 const words = catalogue.seedOrder;
@@ -202,7 +203,7 @@ export const seedOrderTable: TableTemplate = {
   heading: '',
   grows: false,
   columns: [
-    orderColumn('crop', 'text', 20),
+    orderColumn('crop', 'text', cropWidth, { formerly: formerCropNames }),
     orderColumn('plots', 'whole', 9),
     orderColumn('seedsNeeded', 'whole', 10, inSeeds),
     orderColumn('weight', 'hundredth', 9, {
@@ -224,7 +225,7 @@ export const seedOrderTable: TableTemplate = {
     orderColumn('remark', 'general', 62),
   ],
   rows: crops.map((crop): CellContent[] => [
-    crop.name,
+    wordOfCrop(crop.name),
     { compute: when(operate(plots, '>', 0), plots, '') },
     { compute: ifPlanted(seedsNeeded) },
     { compute: ifPlanted(weight) },

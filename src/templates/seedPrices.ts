@@ -3,8 +3,9 @@ import type { Expression, Format, TableColumn, TableTemplate } from '../workbook
 import { columnOf } from '../workbook/columnOf';
 import { allOf, call, column, native, operate, when } from '../workbook/expressions';
 import { catalogue } from '../texts/catalogue';
-import { cropOfName } from './cropLookUps';
+import { cropTakenAs } from './cropLookUps';
 import { namesOfCrops } from './plots';
+import { cropWidth } from './sayCrop';
 
 const words = catalogue.seedOrder.prices;
 const { columns: headers } = words;
@@ -31,7 +32,7 @@ export const seedPricesTable: TableTemplate = {
   grows: true,
   rows: null,
   columns: [
-    asked('crop', 'text', 20, namesOfCrops),
+    asked('crop', 'text', cropWidth, namesOfCrops),
     asked('size', 'whole', 10, {
       limits: { atLeast: 1, isWhole: true },
       quantity: quantities.pack_size,
@@ -51,12 +52,7 @@ export const seedPricesTable: TableTemplate = {
       'money',
       11,
     ),
-    computed(
-      'takenAs',
-      native('IFERROR', cropOfName(priced('crop')), call('CROP.NAME', priced('crop'))),
-      'general',
-      20,
-    ),
+    computed('takenAs', cropTakenAs(priced('crop')), 'general', cropWidth),
     asked('lot', 'text', 17),
   ],
 };

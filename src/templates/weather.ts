@@ -26,7 +26,7 @@ import { idInLanguage } from '../texts/language';
 import { cropFigure } from './cropLookUps';
 import { inWords } from './inWords';
 import { datesInWords } from '../texts/datesInWords';
-import { cropsInWords } from './sayCrop';
+import { formerCropNames, otherNamesOfCrops, wordOfCrop } from './sayCrop';
 import { seasonTemplate, unitSystems } from './season';
 import { sayCitation } from '../texts/sayCitation';
 
@@ -132,13 +132,13 @@ const whereTable = (counted: Expression): Expression =>
       'OR',
       ...cropNames
         .filter((name) => emergence[seedKinds[name] ?? ''] === undefined)
-        .map((name) => operate(input('HEAT_CROP'), '=', name)),
+        .map((name) => operate(input('HEAT_CROP'), '=', wordOfCrop(name))),
     ),
     words.noTable,
     counted,
   );
 
-const cropsOfHeat = [...new Set(heatBases.map(({ crop }) => crop))];
+const cropsOfHeat = [...new Set(heatBases.map(({ crop }) => wordOfCrop(crop)))];
 
 const form: readonly FormLine[] = [
   typed('place', 'RECORD_PLACE', null, 'text'),
@@ -146,9 +146,9 @@ const form: readonly FormLine[] = [
   typed('frostAt', 'FROST_AT', null, 'general'),
   typed('rule', 'FROST_RULE', 'inc', 'text', inWords(['inc', 'exc'])),
   typed('hemisphere', 'HEMISPHERE', 'north', 'text', inWords(['north', 'south'])),
-  typed('crop', 'HEAT_CROP', heatBases[0]?.crop ?? null, 'text', {
+  typed('crop', 'HEAT_CROP', cropsOfHeat[0] ?? null, 'text', {
     choices: cropsOfHeat,
-    words: cropsInWords(cropsOfHeat),
+    words: Object.fromEntries(cropsOfHeat.map((name) => [name, [name, ...(otherNamesOfCrops[name] ?? [])]])),
   }),
   typed('sowing', 'HEAT_SOWING', null, 'date', { dates: datesInWords }),
   typed('base', 'HEAT_BASE', null, 'general'),
@@ -382,7 +382,7 @@ const heatByCrop: TableTemplate = {
   heading: byCrop.heading,
   grows: false,
   columns: [
-    tableColumn(byCrop.crop, 22, 'general'),
+    { ...tableColumn(byCrop.crop, 22, 'general'), formerly: formerCropNames },
     tableColumn(byCrop.publisher, 24, 'general'),
     tableColumn(byCrop.method, 14, 'general'),
     tableColumn(byCrop.base, 16, 'tenth', degrees),
@@ -392,7 +392,7 @@ const heatByCrop: TableTemplate = {
     tableColumn(byCrop.source, 50, 'text'),
   ],
   rows: heatBases.map(({ crop, base, ceiling, method, ground }) => [
-    crop,
+    wordOfCrop(crop),
     sources[ground as SourceId].publisher,
     method,
     inRecordScale(base),

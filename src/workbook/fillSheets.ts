@@ -17,7 +17,7 @@ import {
   type WorkbookPort,
 } from './port';
 import { readLine } from './readForm';
-import type { InputRow, SheetTemplate, TableTemplate } from './template';
+import type { InputRow, SheetTemplate, TableColumn, TableTemplate } from './template';
 
 export interface FillRequest {
   readonly template: SheetTemplate;
@@ -177,7 +177,9 @@ async function computedColumns(port: WorkbookPort, sheet: string, table: TableTe
     for (let row = 1; row < area.rows; row++) {
       const content = rows[row - 1]?.[ordinal] ?? null;
       if (!isComputed(content)) {
-        flush(area.row + row);
+        const there = read.values[row]?.[index] ?? null;
+        if (content !== null && there !== content && nameNow(column, there) === content) run.push([content]);
+        else flush(area.row + row);
       } else if (isTyped(read.values[row]?.[index], read.formulas[row]?.[index])) {
         kept += 1;
         flush(area.row + row);
@@ -200,7 +202,16 @@ async function computedColumns(port: WorkbookPort, sheet: string, table: TableTe
 /** What the template has in that row of the sheet, wherever somebody moved it; nothing in a row that is not ours. */
 function contentsOf(table: TableTemplate, row: readonly ReadValue[]): readonly CellContent[] {
   if (table.rows === null) return tableRow(table, {});
-  return table.rows.find((own) => nameOf(own).every((cell, column) => cell === row[column])) ?? [];
+  return (
+    table.rows.find((own) =>
+      nameOf(own).every((cell, column) => cell === nameNow(table.columns[column], row[column] ?? null)),
+    ) ?? []
+  );
+}
+
+/** What a cell that names a row would say in this version. */
+export function nameNow(column: TableColumn | undefined, name: ReadValue): ReadValue {
+  return (typeof name === 'string' ? column?.formerly?.[name] : undefined) ?? name;
 }
 
 /** A row is known by the cells before the first that is typed or computes. */

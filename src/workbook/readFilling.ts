@@ -3,7 +3,7 @@
  * rows of growing tables, and what was typed over a figure of ours. All else in the workbook stays where it is.
  */
 import { formatIn, namingColumn } from './dressTemplate';
-import { fillSheets, findSheet, type FillRequest } from './fillSheets';
+import { fillSheets, findSheet, nameNow, type FillRequest } from './fillSheets';
 import {
   HostError,
   isCellError,
@@ -209,7 +209,9 @@ async function putTyped(
       continue;
     }
     const { formulas } = await book.read(there.area);
-    const rowOf = new Map(there.rows.map(([name], index) => [textOf(name ?? null), index]));
+    const rowOf = new Map(
+      there.rows.map(([name], index) => [textOf(nameNow(table.columns[0], name ?? null)), index]),
+    );
     const columnsAt = table.columns.map(({ header }) =>
       there.headers.findIndex((one) => isSameHeader(one, header)),
     );
@@ -217,7 +219,7 @@ async function putTyped(
       const row = rowOf.get(textOf(computed.rows[r]?.[0] ?? null)) ?? -1;
       return contents.map((content, c): CellContent => {
         const at = columnsAt[c] ?? -1;
-        const value = there.rows[row]?.[at] ?? null;
+        const value = nameNow(table.columns[c], there.rows[row]?.[at] ?? null);
         if (c === 0 || isBlank(value) || isCellError(value)) return content;
         if (table.columns[c]?.kind === 'input') return value;
         const isTyped =

@@ -52,6 +52,8 @@ export interface TableColumn {
   readonly takenAs?: FormLine['takenAs'];
   readonly words?: FormLine['words'];
   readonly dates?: FormLine['dates'];
+  /** What its cells said in earlier versions where they name a row, with what they say now; a refresh mends them. */
+  readonly formerly?: Readonly<Record<string, string>>;
   /** The note on the header: what goes in or comes out, in which unit, by which function. */
   readonly note: string;
   /** The unit shown above the header; null for none. */

@@ -64,7 +64,7 @@ describe('a choice', () => {
 });
 
 describe('a crop', () => {
-  it('that is typed without its accent is known, and said by its Spanish name and that of the sheet', () => {
+  it('that is typed without its accent is known, and said by its name in the sheets', () => {
     pane.button('Parcela nueva').click();
     const [crop] = [...pane.root.querySelectorAll('label')].filter(
       (label) => label.textContent === 'Cultivo',
@@ -73,7 +73,7 @@ describe('a crop', () => {
     if (field === null) throw new Error('no field for the crop');
     enter(field, 'melon chino');
     expect(field.getAttribute('aria-invalid')).toBeNull();
-    expect(field.closest('.field')?.textContent).toContain('Tomado como melón (muskmelon)');
+    expect(field.closest('.field')?.textContent).toContain('Tomado como melón, cuyas cifras');
     pane.button('Cerrar sin escribir').click();
   });
 });

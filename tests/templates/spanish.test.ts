@@ -1,6 +1,7 @@
 /** The same garden in both languages: other words, and in every cell the same figure. */
 import { afterAll, expect, test, vi } from 'vitest';
-import type { ReadValue } from '../../src/workbook/port';
+import type { ReadValue, WorkbookPort } from '../../src/workbook/port';
+import type { InputRow, SheetTemplate } from '../../src/workbook/template';
 
 afterAll(() => {
   globalThis.cucurbitLanguage = undefined;
@@ -9,7 +10,11 @@ afterAll(() => {
 type Cells = readonly (readonly ReadValue[])[];
 
 /** The demo garden in a workbook of its own, all modules read anew in the language. */
-async function filledIn(language: string) {
+async function filledIn(
+  language: string,
+  made: (template: SheetTemplate) => SheetTemplate = (own) => own,
+  plots?: readonly InputRow[],
+) {
   globalThis.cucurbitLanguage = language;
   vi.resetModules();
   const { functions } = await import('../../src/functions');
@@ -18,13 +23,22 @@ async function filledIn(language: string) {
   const { fillSheets } = await import('../../src/workbook/fillSheets');
   const port = createMemoryWorkbook({ functions: [...functions.values()] });
   const fill = () => fillSheets(port, demoFilling, '');
-  await fill();
+  const { plotsTemplate } = await import('../../src/templates/plots');
+  const requests = demoFilling.map((request) => ({
+    ...request,
+    template: made(request.template),
+    inputs: request.template.id === plotsTemplate.id ? (plots ?? request.inputs) : request.inputs,
+  }));
+  await fillSheets(port, requests, '');
   return { port, fill };
 }
 
 /** Its sheets, in the order of the workbook. */
 async function sheetsIn(language: string): Promise<readonly (readonly [name: string, cells: Cells])[]> {
-  const { port } = await filledIn(language);
+  return cellsOf((await filledIn(language)).port);
+}
+
+async function cellsOf(port: WorkbookPort): Promise<readonly (readonly [name: string, cells: Cells])[]> {
   const sheets = await port.sheets();
   return Promise.all(
     sheets.map(
@@ -36,6 +50,94 @@ async function sheetsIn(language: string): Promise<readonly (readonly [name: str
 test.each(['en', 'es'])('sheets that are filled again miss no row of theirs (%s)', async (language) => {
   const { fill } = await filledIn(language);
   expect((await fill()).gone).toEqual([]);
+});
+
+test(
+  'sheets of an earlier version, in which crops have their English names, are given the Spanish ones',
+  { timeout: 120_000 },
+  async () => {
+    const { port, fill } = await filledIn('es', asOnce);
+    const { demoFilling } = await import('../../src/templates/demoGarden');
+    const { readFilling } = await import('../../src/workbook/readFilling');
+    const { functions } = await import('../../src/functions');
+    const { createMemoryWorkbook } = await import('../../src/hosts/file/createMemoryWorkbook');
+    expect((await port.readTable('CropPrices'))?.rows[1]?.[0]).toBe('slicing cucumber');
+    // What was typed beside a name goes along when such a plan is opened.
+    const opened = await readFilling(
+      { ...port, daysToAdd: 0 },
+      demoFilling.map(({ template }) => template),
+      () => createMemoryWorkbook({ functions: [...functions.values()] }),
+    );
+    expect(opened?.requests.map(({ template }) => template)).toEqual(
+      demoFilling.map(({ template }) => template),
+    );
+    // And all of it is there after a refresh of the sheets themselves.
+    expect((await fill()).gone).toEqual([]);
+    const refreshed = await cellsOf(port);
+    expect(refreshed).toEqual(await sheetsIn('es'));
+  },
+);
+
+/** The templates as they were while the names of crops were English in every language. */
+function asOnce(template: SheetTemplate): SheetTemplate {
+  return {
+    ...template,
+    tables: template.tables.map((table) => {
+      const once = table.columns.map(
+        ({ formerly = {} }) => new Map(Object.entries(formerly).map(([then, now]) => [now, then])),
+      );
+      const rows = table.rows?.map((row) =>
+        row.map((cell, column) => (typeof cell === 'string' ? (once[column]?.get(cell) ?? cell) : cell)),
+      );
+      return { ...table, rows: rows ?? null };
+    }),
+  };
+}
+
+test('a crop typed in either language, with or without accents, is the Spanish one, and an unknown one is told', async () => {
+  const { port } = await filledIn('es', (own) => own, [
+    { Parcela: 'A', Cultivo: 'melon chino' },
+    { Parcela: 'B', Cultivo: 'butternut' },
+    { Parcela: 'C', Cultivo: 'Patilla' },
+    { Parcela: 'D', Cultivo: 'zapayo' },
+  ]);
+  const plots = await port.readTable('Plots');
+  const takenAs = plots?.rows.map((row) => row[plots.headers.indexOf('Tomado como')]);
+  expect(takenAs).toEqual([
+    'melón',
+    'calabaza de invierno',
+    'sandía',
+    { error: '#N/A', message: expect.stringContaining('zapallo') as string },
+  ]);
+});
+
+test('in the Spanish calendar a crop has its name of the sheets, and its days from pick to pick', async () => {
+  const { port } = await filledIn('es');
+  const { makeCalendar } = await import('../../src/templates/makeCalendar');
+  const { calendarTasks } = await import('../../src/functions/calendarTasks');
+  await makeCalendar(port, calendarTasks, '');
+  const calendar = await port.readTable('Calendar');
+  const [plot, crop, task, remark] = ['Parcela', 'Cultivo', 'Tarea', 'Observación'].map(
+    (header) => calendar?.headers.indexOf(header) ?? -1,
+  ) as [number, number, number, number];
+  const pick = calendar?.rows.find((row) => row[plot] === 'Arroyo 1' && row[task] === 'Primer corte');
+  expect(pick?.[crop]).toBe('pepino');
+  // NC State AG-552 has cucumbers picked every 2 to 3 days; the Crops sheet has the middle, as a whole number.
+  expect(pick?.[remark]).toMatch(/^Cada 3 días: 2\.3 cortes por semana/);
+});
+
+test('in Spanish sheets no crop has its English name but in the list of names that are understood', async () => {
+  const { crops } = await import('../../src/reference/crops');
+  // A word of both languages tells nothing.
+  const english = new Set(
+    crops.flatMap(({ name, spanishNames }) => (spanishNames.includes(name) ? [] : [name])),
+  );
+  const said = (await sheetsIn('es')).flatMap(([, cells]) => {
+    const names = cells.findIndex(([first]) => first === 'Nombre');
+    return (names < 0 ? cells : cells.slice(0, names)).flat();
+  });
+  expect(said.filter((value) => english.has(String(value)))).toEqual([]);
+  expect(said).toContain('sandía sin semilla');
 });
 
 /**

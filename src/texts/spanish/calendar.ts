@@ -31,7 +31,7 @@ export const calendar: Translated['calendar'] = {
     sow: 'Sembrar',
     coverOn: 'Poner cubierta',
     coverStays: 'Poner cubierta y dejarla',
-    thin: 'Aclarar',
+    thin: 'Ralear',
     scout: 'Buscar escarabajos',
     sideDress: 'Abonar en banda',
     coverOff: 'Quitar cubierta',

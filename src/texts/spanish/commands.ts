@@ -30,7 +30,7 @@ export const commands: Translated['commands'] = {
       '  --assurance 0.9    la probabilidad de que la semilla dada baste\n' +
       '  --place NAME       se imprime en la hoja Temporada\n' +
       '  --seed-prices FILE una lista de precios de semilla (Cultivo, Semillas por sobre, Precio del sobre) para Pedido de semilla\n' +
-      '  --prices FILE      precios del presupuesto: líneas de Concepto y Primero, de Dosis y Valor, o de Cultivo y Precio;\n' +
+      '  --prices FILE      precios del presupuesto: líneas de Concepto y Primero, de Medida y Valor, o de Cultivo y Precio;\n' +
       '                     se puede dar otra vez para otra de las tres\n' +
       '  --calendar FILE    además, las tareas como .ics que un teléfono recibe\n' +
       '  --language es      lo que dice el libro está en inglés (en) o español (es)\n' +

@@ -38,7 +38,7 @@ export const guidePane: Pick<Translated['pane'], 'fetched' | 'functionList' | 'c
     lead: 'Cada cultivo de la referencia con sus cifras, para qué sirve y señales de problemas, lado a lado.',
     open: 'Mostrar los cultivos',
     search: 'Buscar en los cultivos',
-    searchHelp: 'Un nombre comercial, como zucchini, o una palabra de una señal, como amargo.',
+    searchHelp: 'Un nombre, como zapallito o patilla, o una palabra de una señal, como amargo.',
     use: 'Sirve para',
     anyUse: 'cualquier uso',
     units: 'Unidades de las cifras',

@@ -8,7 +8,7 @@ export const money: Translated['money'] = {
     sheet: 'Precios',
     title: 'Precios',
     lead: [
-      'Cada precio y dosis de Presupuesto, pedido una vez. Las celdas de color son suyas; ningún precio se supone: 0 es ninguno.',
+      'Cada precio y medida de Presupuesto, una sola vez. Las celdas de color son suyas; ningún precio se supone: 0 es ninguno.',
       'Segundo es para comparar: otro precio, un año mejor o peor. Donde está en blanco vale Primero.',
     ],
     tables: {
@@ -18,7 +18,7 @@ export const money: Translated['money'] = {
     },
     columns: {
       item: 'Concepto',
-      rate: 'Dosis',
+      rate: 'Medida',
       crop: 'Cultivo',
       what: 'Qué es',
       unit: 'Unidad',
@@ -298,18 +298,17 @@ export const money: Translated['money'] = {
     ofIncome: 'del ingreso',
     lacks: {
       price: 'Sin precio: vea Precios.',
-      rate: 'Sin dosis: vea Cuánto de cada cosa en Precios.',
-      priceAndRate: 'Sin precio y sin dosis: vea Precios.',
+      rate: 'Sin medida: vea Cuánto de cada cosa en Precios.',
+      priceAndRate: 'Sin precio y sin medida: vea Precios.',
       priceToMend: 'Hay un precio por corregir: vea Precios.',
       cropToMend: 'Por corregir: {header} de un cultivo, en Precios. ',
       noShare: 'La fracción vendida es 0 y la fruta no trae ingreso: vea Rendimiento vendido en Precios. ',
       shareToMend: 'La fracción vendida está por corregir: vea Rendimiento vendido en Precios. ',
-      plotsWithoutPrice:
-        'Parcelas sin precio, en Parcelas o Precios, cuya fruta cuenta como regalada en el precio medio: ',
+      plotsWithoutPrice: 'Parcelas sin precio, ni allí ni en Precios; cuentan como regaladas: ',
       plotsWithoutYield: 'Parcelas sin rendimiento, o de 0: ',
       takenByFrost:
-        'Parcelas que la helada toma antes del primer corte, contadas como nada (vea Notas de Parcelas): ',
-      cutShort: 'Parcelas cuya cosecha acorta la helada, contadas enteras (vea Notas de Parcelas): ',
+        'Parcelas que la helada toma antes del primer corte, contadas como nada (vea sus Notas): ',
+      cutShort: 'Parcelas cuya cosecha acorta la helada, contadas enteras (vea sus Notas): ',
       cropsWithoutSeedPrice: 'Cultivos sin precio de semilla, en Pedido de semilla o Precios: ',
       cropsWithoutInterval:
         'Cultivos sin cortes, por falta de fechas en Parcelas o de intervalo en Cultivos: ',

@@ -158,7 +158,7 @@ export const plotsPane: Pick<
     fits: {
       heading: '¿Qué alcanza todavía antes de la helada?',
       date: { label: 'Sembrado al aire libre el', help: 'Hoy, o cualquier otro día.' },
-      button: 'Mostrar los cultivos',
+      button: 'Ver qué cultivos alcanzan',
       some: 'Sembrado el {date}, {count} {count|cultivo cabe|cultivos caben} antes de la helada:',
       none: 'Ya no cabe ningún cultivo con toda su cosecha antes de la helada.',
       afterFrost:

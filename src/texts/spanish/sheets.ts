@@ -113,7 +113,7 @@ export const sheets: Translated['sheets'] = {
       plot: { header: 'Parcela', note: 'Un nombre suyo, cada uno una vez.' },
       crop: {
         header: 'Cultivo',
-        note: 'Un tipo de la lista; se entienden nombres comerciales como zucchini o cantaloupe.',
+        note: 'Un tipo de la lista; se entienden otros nombres, como zapallito o patilla, también en inglés.',
       },
       layout: {
         header: 'Disposición',
@@ -142,7 +142,7 @@ export const sheets: Translated['sheets'] = {
       rowsPerBed: { header: 'Surcos por cama', note: 'Para camas.' },
       start: {
         header: 'Inicio',
-        note: 'seed: sembrado donde crece. transplant: de almácigo. En blanco: seed.',
+        note: 'seed (siembra directa): sembrado donde crece. transplant (trasplante): de almácigo. En blanco: seed.',
       },
       germination: {
         header: 'Germinación',
@@ -183,7 +183,7 @@ export const sheets: Translated['sheets'] = {
       },
       takenAs: {
         header: 'Tomado como',
-        note: 'El cultivo de la hoja Cultivos, por su nombre allí, en inglés, cuyas cifras valen por los blancos. #N/A: el nombre no se conoce.',
+        note: 'El cultivo de la hoja Cultivos, por su nombre allí, cuyas cifras valen por los blancos. #N/A: el nombre no se conoce.',
       },
       plants: {
         header: 'Plantas',
@@ -272,8 +272,8 @@ export const sheets: Translated['sheets'] = {
       cropUnknown: 'Cultivo no conocido: elija uno de la lista.',
       otherYear: '{date} no está en la temporada de {year}. Revise el año, aquí y en la hoja Temporada.',
       sameName: 'Otra parcela tiene este nombre: dé a cada una el suyo.',
-      layoutUnknown: 'Disposición no conocida: elija rows, hills o beds.',
-      startUnknown: 'Inicio no conocido: elija seed o transplant.',
+      layoutUnknown: 'Disposición no conocida: elija rows (surcos), hills (golpes) o beds (camas).',
+      startUnknown: 'Inicio no conocido: elija seed (siembra directa) o transplant (trasplante).',
       misfit:
         'Un resultado de esta línea es un error: revise lo escrito en ella, luego Temporada y Cultivos.',
       startsEarly:
@@ -298,7 +298,7 @@ export const sheets: Translated['sheets'] = {
       storesLong: 'Se guarda meses: prevea el curado y un lugar seco, vea almacenamiento en Cultivos.',
       takenByFrost: 'La helada llega antes del primer corte: no se cuenta su rendimiento ni su ingreso.',
       cutShort: 'La helada acorta la cosecha: rendimiento e ingreso se cuentan enteros igual.',
-      noFigure: 'La referencia no tiene {figure} para este cultivo: complete {header}.',
+      noFigure: 'Falta {figure} de este cultivo: complete {header}.',
     },
   },
   crops: {
