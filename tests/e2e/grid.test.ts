@@ -207,6 +207,14 @@ describe('the grid in a page', () => {
     expect(clicksOn('I')).toBeGreaterThan(4);
   });
 
+  test('a cell that the name box leads to, far beside a frozen column, takes all that is typed', async () => {
+    await gridHands(grid.page).goTo('AN10');
+    await grid.page.keyboard.type('far away', { delay: 20 });
+    await press('Enter');
+    const far = { ...cell(9, 39), sheet: 'Wide' };
+    await expect.poll(async () => (await read(far)).values, patience).toEqual([['far away']]);
+  });
+
   test('a picture, a note and a new sheet are drawn, and nothing in the page complains', async () => {
     const noted = newSheet('Noted', {
       blocks: [{ row: 0, column: 0, contents: [['note here']] }],
