@@ -49,7 +49,7 @@ export async function readPlan(file: string, bytes: Uint8Array, reader: PlanRead
   if (!isWorkbook(file, bytes)) return readPlotList(file, bytes);
   const book = reader.openXlsx(bytes);
   const sheets = await book.sheets();
-  if (areInOtherLanguage(sheets)) throw new HostError({ code: 'fileOtherLanguage' });
+  if (areInOtherLanguage(sheets.map(({ mark }) => mark))) throw new HostError({ code: 'fileOtherLanguage' });
   const filling = await readFilling(book, withLaterHomework(knownTemplates, sheets), reader.makeWorkbook);
   if (filling === null) throw new HostError({ code: 'fileNotOurs' });
   const { requests, typedOver } = filling;

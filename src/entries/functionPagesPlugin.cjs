@@ -8,8 +8,11 @@ const path = require('node:path');
 const { promisify } = require('node:util');
 
 const here = (...parts) => path.join(__dirname, ...parts);
-/** As texts/language has them. */
-const languages = ['en', 'es'];
+/** As texts/language lists them. */
+const [, listed] = /^export const languages = \[(.*)\]/m.exec(
+  readFileSync(here('..', 'texts', 'language.ts'), 'utf8'),
+);
+const languages = [...listed.matchAll(/'(\w+)'/g)].map(([, language]) => language);
 const styles = [here('..', 'taskpane', 'colours.css'), here('functionPages.css')];
 
 module.exports = class FunctionPagesPlugin {

@@ -172,7 +172,7 @@ export async function mountPane(
     }
     const unsettled = await attempt(() => workbook.settle(settleMs));
     const there = await attempt(() => workbook.sheets());
-    const isInOtherLanguage = there !== 'unreadable' && areInOtherLanguage(there);
+    const isInOtherLanguage = there !== 'unreadable' && areInOtherLanguage(there.map(({ mark }) => mark));
     languageChoice.show(isInOtherLanguage);
     const form = await readSeason();
     const left = unsettled === 'unreadable' ? 0 : unsettled.length;

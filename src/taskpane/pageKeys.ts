@@ -18,20 +18,21 @@ export interface KeyedWorkbook {
  * F6 leads from the grid to the pane, to what had the keyboard there last, and back. The grid keeps Tab for its
  * cells, so without it nobody could leave it by keyboard alone. Ctrl+Z and Ctrl+Y (Cmd on a Mac) undo and redo in
  * the workbook also from the pane, where its own changes are made; a text field keeps them for its text. What came of
- * it is read aloud: it may be on another sheet than the one that is shown.
+ * it is said over the foot of the pane until the next key or click: it may be on another sheet than the one in front.
  */
 export function listenForKeys(pane: HTMLElement, workbook: KeyedWorkbook): void {
-  const spoken = element('p', { role: 'status', class: 'spoken' });
+  const said = element('p', { role: 'status', class: 'cucurbit-pane undone' });
   // Beside the pane, which is made anew with every plan.
-  pane.after(spoken);
+  pane.after(said);
+  document.addEventListener('pointerdown', () => setText(said, ''));
   const step = async (
     take: () => Promise<string | null>,
     { named, typed, none }: StepWords,
   ): Promise<void> => {
     // Emptied first: the same words again must be spoken again.
-    setText(spoken, '');
+    setText(said, '');
     const title = await take();
-    setText(spoken, title === null ? none : title === '' ? typed : fill(named, { title }));
+    setText(said, title === null ? none : title === '' ? typed : fill(named, { title }));
   };
   const undo = (): Promise<void> => step(workbook.undo, words.undo);
   const redo = (): Promise<void> => step(workbook.redo, words.redo);
@@ -53,6 +54,7 @@ export function listenForKeys(pane: HTMLElement, workbook: KeyedWorkbook): void 
   document.addEventListener(
     'keydown',
     (event) => {
+      if (!modifiers.has(event.key)) setText(said, '');
       const action = actionOf(event);
       if (action === null) return;
       event.preventDefault();
@@ -62,6 +64,8 @@ export function listenForKeys(pane: HTMLElement, workbook: KeyedWorkbook): void 
     { capture: true },
   );
 }
+
+const modifiers: ReadonlySet<string> = new Set(['Alt', 'Control', 'Meta', 'Shift']);
 
 interface StepWords {
   readonly named: string;

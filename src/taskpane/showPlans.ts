@@ -66,11 +66,8 @@ export async function showPlans(
     if (isReopened) root.querySelector('h2')?.focus();
     handle = await mounting;
   };
-  const { workbook, found } = await desk.start(fillDemo);
-  // The language was changed. Nobody's work is in it, and in words of the other language nothing could be done with it.
-  if (desk.isExample() && areInOtherLanguage(await workbook.sheets())) {
-    return show(await desk.renewExample(fillDemo), sayFound.nothing, false);
-  }
+  // In words of the other language nothing could be done with an example, and nobody's work is in it.
+  const { workbook, found } = await desk.start(fillDemo, areInOtherLanguage);
   await show(workbook, sayFound[found], false);
 }
 

@@ -1,6 +1,6 @@
 /** The sheets of our templates. */
 import { idInLanguage, language, languages } from '../texts/language';
-import type { SheetInfo } from '../workbook/port';
+import type { Mark } from '../workbook/port';
 import type { SheetTemplate } from '../workbook/template';
 import { budgetTemplate } from './budget';
 import { byCropTemplate } from './byCrop';
@@ -42,8 +42,8 @@ const idsElsewhere = new Set(
 );
 
 /** Whether sheets of ours are there in words of another language, which nothing here would find its way in. */
-export function areInOtherLanguage(sheets: readonly SheetInfo[]): boolean {
-  return sheets.some(({ mark }) => mark !== null && idsElsewhere.has(mark.template));
+export function areInOtherLanguage(marks: readonly (Mark | null)[]): boolean {
+  return marks.some((mark) => mark !== null && idsElsewhere.has(mark.template));
 }
 
 /** Stands before every function id in a formula, its dot included. */

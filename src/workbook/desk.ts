@@ -2,7 +2,7 @@
  * Where one workbook after another is opened and kept between visits: in a page of our own. Inside a spreadsheet
  * program that is the program's business.
  */
-import type { LiveWorkbook, WorkbookPort } from './port';
+import type { LiveWorkbook, Mark, WorkbookPort } from './port';
 
 /** Whether what is typed now will be there on the next visit. */
 export type Keeping =
@@ -33,14 +33,15 @@ export type FileRead =
   | { readonly refused: string };
 
 export interface Desk {
-  /** Opens what is kept, or else an example. To be called once, first. @throws what `filling` throws */
-  start(filling: Filling): Promise<Started>;
+  /**
+   * Opens what is kept, or else an example. To be called once, first. @throws what `filling` throws
+   *
+   * @param isOld by the marks of its sheets: a kept example that nobody has changed since makes way for a new one,
+   *   unopened
+   */
+  start(filling: Filling, isOld: (marks: readonly (Mark | null)[]) => boolean): Promise<Started>;
   /** Opens a new workbook in place of what is open. @throws what `filling` throws; then nothing has changed */
   replace(filling: Filling, isExample?: boolean): Promise<LiveWorkbook>;
-  /** Opens another example in place of the one that is open, which nobody needs back. @throws as `replace` */
-  renewExample(filling: Filling): Promise<LiveWorkbook>;
-  /** Whether what is open was filled as an example and nobody has changed it since. */
-  isExample(): boolean;
   /** Whether there is one that was open before this one. */
   hasBefore(): boolean;
   /** Opens the one before; what is open now is then the one before. */

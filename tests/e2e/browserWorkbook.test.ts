@@ -54,6 +54,11 @@ describe('the browser workbook', () => {
     const frost = (): Promise<string> => pane.root.getByLabel('Last frost of spring').inputValue();
     await pane.root.getByRole('button', { name: 'Refresh the sheets' }).focus();
     await hands.press('Control+z');
+    // Over the foot of the pane: nothing moves.
+    const said = open.page.locator('.undone', { hasText: /^Undone: / });
+    const { y, height } = (await said.boundingBox()) ?? { y: 0, height: 0 };
+    expect([y + height, height > 20]).toEqual([open.page.viewportSize()?.height, true]);
+    expect(await said.evaluate((one) => getComputedStyle(one).position)).toBe('fixed');
     await expect.poll(frost, { timeout: 60_000 }).toBe('2027-05-02');
     await plots.show('Creek 1', { 'Set out or sow': '2027-05-16' });
     await pane.root.getByRole('button', { name: 'Refresh the sheets' }).focus();

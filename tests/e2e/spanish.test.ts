@@ -122,6 +122,22 @@ describe('the page of a browser in Spanish', { timeout: 240_000 }, () => {
     await open.pane.says(new RegExp(`: .*${sheets.season.lines.frostRisk.label}`));
   });
 
+  test('reads a date that is typed or pasted into the grid with its day first, and tells of one that is none', async () => {
+    const { header } = sheets.plots.columns.startsOn;
+    await open.hands.goTo(await open.plots.addressOf(0, header));
+    for (const text of ['05/06/2027', '25/06/2027', '8 abr 2027', '31/06/2027']) {
+      await open.page.keyboard.type(text, { delay: 30 });
+      await open.hands.press('Enter');
+    }
+    await open.page.evaluate(() => navigator.clipboard.writeText('06/07/2027\n26/07/2027'));
+    await open.hands.press('Control+v');
+    await open.pane.says(/"31\/06\/2027"/);
+    const line = async (index: number): Promise<string | undefined> =>
+      (await open.hands.shown(await open.plots.addressOf(index, header)))[0]?.[0];
+    expect([await line(0), await line(1), await line(2)]).toEqual(['2027-06-05', '2027-06-25', '2027-04-08']);
+    expect([await line(3), await line(4), await line(5)]).toEqual(['31/06/2027', '2027-07-06', '2027-07-26']);
+  });
+
   test('leads to English, which says that the sheets are in Spanish, and back to the same plan', async () => {
     await open.pane.press(words.language.other);
     await open.pane.says(english.pane.language.sheetsInOther);

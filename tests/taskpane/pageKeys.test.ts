@@ -69,3 +69,17 @@ test.each([
   press('#pane button', key, { ctrlKey: true });
   await vi.waitFor(() => expect(document.querySelector('[role=status]')?.textContent).toBe(expected));
 });
+
+test('what was undone stands until the next key or click, but a key that is only held', async () => {
+  const said = document.querySelector('[role=status]');
+  for (const [goOn, isGone] of [
+    [() => press('select', 'Control'), false],
+    [() => press('select', 'Tab'), true],
+    [() => document.body.dispatchEvent(new Event('pointerdown', { bubbles: true })), true],
+  ] as const) {
+    press('#pane button', 'z', { ctrlKey: true });
+    await vi.waitFor(() => expect(said?.textContent).toBe('Undone: Remove a plot.'));
+    goOn();
+    expect(said?.textContent === '').toBe(isGone);
+  }
+});

@@ -24,7 +24,6 @@ interface FakeDesk extends Desk {
   /** What `takeOver` opens. */
   kept: FakeWorkbook | null;
   listeners(): number;
-  isUntouched: boolean;
 }
 
 function createFakeDesk(found: Started['found'] = 'nothing'): FakeDesk {
@@ -46,7 +45,6 @@ function createFakeDesk(found: Started['found'] = 'nothing'): FakeDesk {
     shown,
     kept: null,
     aside: null,
-    isUntouched: false,
     countAside: () => (desk.aside === null ? 0 : 1),
     asideText: () => desk.aside?.text ?? '',
     async openAside() {
@@ -57,8 +55,6 @@ function createFakeDesk(found: Started['found'] = 'nothing'): FakeDesk {
     },
     start: async (filling) => ({ workbook: show(await filled(filling)), found }),
     replace: async (filling) => show(await filled(filling)),
-    renewExample: async (filling) => show(await filled(filling)),
-    isExample: () => desk.isUntouched,
     hasBefore: () => before !== null,
     bringBack: async () => show(before ?? createFakeWorkbook()),
     takeOver: async () => desk.kept && show(desk.kept),
@@ -111,26 +107,23 @@ describe('a page that opens and keeps plans', () => {
     expect((await axe.run(root, { rules: { 'color-contrast': { enabled: false } } })).violations).toEqual([]);
   });
 
-  it('begins the garden anew where it was left untouched in the other language; another plan stays as it is', async () => {
+  it('has the garden begun anew where it was left in the other language; a plan in it stays as it is', async () => {
     const inSpanish = { ...plotsTemplate, id: 'es.plots', sheet: 'Parcelas' };
-    const start = async () => {
-      const workbook = createFakeWorkbook();
-      await fillSheets(workbook, [{ template: inSpanish, inputs: [{ Plot: 'Arroyo 1' }], form: {} }], '');
-      desk.shown.push(workbook);
-      return { workbook, found: 'kept' } as const;
+    const workbook = createFakeWorkbook();
+    await fillSheets(workbook, [{ template: inSpanish, inputs: [{ Plot: 'Arroyo 1' }], form: {} }], '');
+    let isOld: Parameters<Desk['start']>[1] = () => false;
+    desk.start = async (_, asked) => {
+      isOld = asked;
+      return { workbook, found: 'kept' };
     };
-    desk.start = start;
     await open();
     expect(root.textContent).toContain(english.pane.language.sheetsInOther);
-    expect(desk.shown).toHaveLength(1);
+    const marksOf = async (port: LiveWorkbook) => (await port.sheets()).map(({ mark }) => mark);
+    expect(isOld(await marksOf(workbook))).toBe(true);
 
     desk = createFakeDesk();
-    desk.start = start;
-    desk.isUntouched = true;
     await open();
-    expect(root.textContent).not.toContain(english.pane.language.sheetsInOther);
-    expect(said()).toContain(plan.demo);
-    expect((await plotsIn(desk.shown[1]))[0]).toBe('Creek 1');
+    expect(isOld(await marksOf(desk.shown[0] ?? workbook))).toBe(false);
   });
 
   it('says what could not be opened, and nothing where what was kept is there', async () => {

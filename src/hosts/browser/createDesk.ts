@@ -1,6 +1,7 @@
 /** Opens one workbook after another and keeps each as it is edited. */
 import type { Desk, Filling, Keeping } from '../../workbook/desk';
 import type { BrowserWorkbook } from './openWorkbook';
+import { markIn } from './sheetCustom';
 import { readSnapshot } from './snapshot';
 import { snapshotVersion, type Kept, type SnapshotStore } from './snapshotStore';
 import type { TabLock } from './tabLock';
@@ -89,18 +90,17 @@ export function createDesk(parts: DeskParts): PageDesk {
   }
 
   /**
-   * What is open becomes the one before, unless it `isDropped`.
+   * What is open becomes the one before.
    * @throws when `next` is no snapshot; then nothing has changed
    */
-  async function swap(next: string, asExample = false, isDropped = false): Promise<BrowserWorkbook> {
+  async function swap(next: string, asExample = false): Promise<BrowserWorkbook> {
     readSnapshot(next);
-    const open = workbook?.snapshot() ?? null;
-    const last = isDropped ? null : open;
+    const last = workbook?.snapshot() ?? null;
     clearTimeout(timer);
     timer = undefined;
     stopListening();
     workbook?.dispose();
-    const shown = showOrGoBack(next, asExample, open);
+    const shown = showOrGoBack(next, asExample, last);
     if (last !== null) before = last;
     await write({ current: currentNow(next), ...(last === null ? {} : { before: keptNow(last) }) });
     return shown;
@@ -144,7 +144,7 @@ export function createDesk(parts: DeskParts): PageDesk {
   }
 
   return {
-    async start(filling) {
+    async start(filling, isOld) {
       let kept: Kept | null = null;
       let isOurs = false;
       try {
@@ -152,6 +152,7 @@ export function createDesk(parts: DeskParts): PageDesk {
         isOurs = (await parts.lock?.claim()) ?? false;
         if (isOurs) store = opened;
         kept = await opened.read('current');
+        if (kept !== null && isOldExample(kept, isOld)) kept = null;
         const last = await opened.read('before');
         aside = await opened.read('aside');
         before = last !== null && isOurVersion(last) ? last.snapshot : null;
@@ -168,8 +169,6 @@ export function createDesk(parts: DeskParts): PageDesk {
       };
     },
     replace: async (filling, asExample) => swap(await fill(filling), asExample),
-    renewExample: async (filling) => swap(await fill(filling), true, isExample),
-    isExample: () => isExample,
     hasBefore: () => before !== null,
     bringBack: () => swap(before ?? ''),
     countAside: () => asideOnes(aside).length,
@@ -203,6 +202,16 @@ export function createDesk(parts: DeskParts): PageDesk {
     },
     flush,
   };
+}
+
+/** Not what cannot be read: that is put aside. */
+function isOldExample(kept: Kept, isOld: Parameters<Desk['start']>[1]): boolean {
+  if (kept.isExample !== true || !isOurVersion(kept)) return false;
+  try {
+    return isOld(Object.values(readSnapshot(kept.snapshot).sheets).map(({ custom }) => markIn(custom)));
+  } catch {
+    return false;
+  }
 }
 
 function isOurVersion({ version }: Kept): boolean {

@@ -16,6 +16,7 @@ export interface TitledStep extends IUndoRedoItem {
  */
 export class JoiningUndoService extends LocalUndoRedoService {
   private follow: ((item: IUndoRedoItem) => Consequence | null) | null = null;
+  private readonly listeners = new Set<(unitId: string) => void>();
 
   /** `follow` has executed what it gives back. */
   joinWith(follow: (item: IUndoRedoItem) => Consequence | null): void {
@@ -35,13 +36,19 @@ export class JoiningUndoService extends LocalUndoRedoService {
       }
     } finally {
       // Whatever became of the consequence, the action itself can be undone.
-      super.pushUndoRedo(joined);
+      this.push(joined);
     }
   }
 
   /** A step that is complete in itself. */
   pushAlone(step: TitledStep): void {
-    super.pushUndoRedo(step);
+    this.push(step);
+  }
+
+  /** Told of each new step by its unit: a cell's editor is one of its own. Gives back what ends the listening. */
+  onStep(listener: (unitId: string) => void): () => void {
+    this.listeners.add(listener);
+    return () => this.listeners.delete(listener);
   }
 
   /** What the next undo takes back; "" for what people did in the grid, null when there is nothing. */
@@ -51,6 +58,11 @@ export class JoiningUndoService extends LocalUndoRedoService {
 
   titleOfRedo(): string | null {
     return titleOf(this.pitchTopRedoElement());
+  }
+
+  private push(step: IUndoRedoItem): void {
+    super.pushUndoRedo(step);
+    for (const listener of this.listeners) listener(step.unitID);
   }
 }
 

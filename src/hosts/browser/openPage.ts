@@ -25,12 +25,13 @@ import '@univerjs/drawing-ui/lib/index.css';
 import '@univerjs/sheets-drawing-ui/lib/index.css';
 import type { FunctionHelp } from '../../workbook/functionHelp';
 import type { DateWords } from '../../workbook/serialDate';
+import { copySpilled } from './copySpilled';
 import { describeFunctions } from './describeFunctions';
 import { startEngine, type EngineShell, type WorkbookOptions } from './engine';
 import { openWorkbook, type BrowserWorkbook } from './openWorkbook';
 import { pageLocales, type GridLanguage } from './pageLocales';
 import { plainPaste } from './plainPaste';
-import { scrollIntoSight } from './scrollIntoSight';
+import { scrollIntoSight, scrollWhole } from './scrollIntoSight';
 import { takeFittingNames } from './takeFittingNames';
 import { TypingBridge } from './typingBridge';
 import { readTypedDates } from './typedDates';
@@ -58,6 +59,8 @@ export function openPage(options: PageOptions, container: HTMLElement): PageWork
   describeFunctions(engine, options.help);
   takeFittingNames(engine.accessor);
   readTypedDates(engine.accessor, options.dates);
+  copySpilled(engine);
+  scrollWhole(engine.accessor, engine.workbook);
   // What scrolls is there only when the grid has been drawn once.
   const drawn = engine.accessor.get(LifecycleService).onStage(LifecycleStages.Rendered);
   const workbook = openWorkbook(engine, {

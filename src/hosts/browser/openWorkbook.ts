@@ -2,7 +2,6 @@
 import {
   CommandType,
   ICommandService,
-  IUndoRedoService,
   RedoCommand,
   UndoCommand,
   type IRange,
@@ -151,14 +150,10 @@ export function openWorkbook(engine: Engine, hooks: WorkbookHooks): BrowserWorkb
       return (await commands.executeCommand(RedoCommand.id)) ? title : null;
     },
     snapshot: () => snapshotWorkbook(engine),
-    onEdit(listener) {
-      const listening = engine.accessor
-        .get(IUndoRedoService)
-        .undoRedoStatus$.subscribe(({ undos, redos }) => {
-          if (undos + redos > 0) listener();
-        });
-      return () => listening.unsubscribe();
-    },
+    onEdit: (listener) =>
+      engine.undo.onStep((unitId) => {
+        if (unitId === engine.unitId) listener();
+      }),
     onMutation(listener) {
       const listening = commands.onCommandExecuted(({ id, type }) => {
         if (type === CommandType.MUTATION && !isCalculationTalk(id)) listener();

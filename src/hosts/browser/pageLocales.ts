@@ -31,45 +31,26 @@ import sheetsUiInSpanish from '@univerjs/sheets-ui/locale/es-ES';
 import tableInSpanish from '@univerjs/sheets-table/locale/es-ES';
 import uiInSpanish from '@univerjs/ui/locale/es-ES';
 
-const brought = {
-  en: mergeLocales(
-    design,
-    ui,
-    docsUi,
-    sheets,
-    sheetsUi,
-    formula,
-    formulaUi,
-    numfmtUi,
-    dataValidationCore,
-    dataValidation,
-    conditionalFormatting,
-    noteUi,
-    drawingUi,
-    sheetsDrawingUi,
-    table,
-  ),
-  es: mergeLocales(
-    designInSpanish,
-    uiInSpanish,
-    docsUiInSpanish,
-    sheetsInSpanish,
-    sheetsUiInSpanish,
-    formulaInSpanish,
-    formulaUiInSpanish,
-    numfmtUiInSpanish,
-    dataValidationCoreInSpanish,
-    dataValidationInSpanish,
-    conditionalFormattingInSpanish,
-    noteUiInSpanish,
-    drawingUiInSpanish,
-    sheetsDrawingUiInSpanish,
-    tableInSpanish,
-  ),
-};
+const brought = [
+  { en: design, es: designInSpanish },
+  { en: ui, es: uiInSpanish },
+  { en: docsUi, es: docsUiInSpanish },
+  { en: sheets, es: sheetsInSpanish },
+  { en: sheetsUi, es: sheetsUiInSpanish },
+  { en: formula, es: formulaInSpanish },
+  { en: formulaUi, es: formulaUiInSpanish },
+  { en: numfmtUi, es: numfmtUiInSpanish },
+  { en: dataValidationCore, es: dataValidationCoreInSpanish },
+  { en: dataValidation, es: dataValidationInSpanish },
+  { en: conditionalFormatting, es: conditionalFormattingInSpanish },
+  { en: noteUi, es: noteUiInSpanish },
+  { en: drawingUi, es: drawingUiInSpanish },
+  { en: sheetsDrawingUi, es: sheetsDrawingUiInSpanish },
+  { en: table, es: tableInSpanish },
+];
 
 /** The languages that the grid's own menus and messages are there in. */
-export type GridLanguage = keyof typeof brought;
+export type GridLanguage = keyof (typeof brought)[number];
 
 /**
  * All stand in the place of English: the engine's formats of numbers and dates go by that place, and must not change
@@ -78,5 +59,6 @@ export type GridLanguage = keyof typeof brought;
  * @param added by the packages' own keys, beside what stands under them
  */
 export function pageLocales(gridLanguage: GridLanguage, added: ILanguagePack): ILocales {
-  return { [LocaleType.EN_US]: merge({}, brought[gridLanguage], added) };
+  const words = mergeLocales(...brought.map((pack) => pack[gridLanguage]));
+  return { [LocaleType.EN_US]: merge({}, words, added) };
 }

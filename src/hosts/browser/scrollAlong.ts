@@ -16,7 +16,8 @@ export interface Direction {
  * behind frozen columns of another width.)
  */
 export function scrollAlong({ ends, frozen, room, at }: Direction, first: number, last: number): number {
-  if (last < frozen) return at;
+  // Of whole columns the rows are no numbers, and of whole rows the columns.
+  if (last < frozen || Number.isNaN(first)) return at;
   const fixed = startOf(ends, frozen);
   const start = startOf(ends, Math.max(first, frozen)) - fixed;
   const end = (ends[last] ?? start + fixed) - fixed;

@@ -13,6 +13,11 @@ export interface SheetCustom {
 const markKey = 'templateMark';
 const growthKey = 'tableGrowth';
 
+/** @param custom as the engine keeps it with a sheet */
+export function markIn(custom: Readonly<Record<string, unknown>> | null | undefined): Mark | null {
+  return (custom?.[markKey] as Mark | null | undefined) ?? null;
+}
+
 export function packCustom({ mark, growth }: SheetCustom): Record<string, unknown> {
   return { [markKey]: mark, [growthKey]: growth };
 }
@@ -25,7 +30,7 @@ export function setMark(worksheet: Worksheet, mark: Mark | null): void {
 export function customOf(worksheet: Worksheet): SheetCustom {
   const custom: Record<string, unknown> = worksheet.getConfig().custom ?? {};
   return {
-    mark: (custom[markKey] as Mark | null | undefined) ?? null,
+    mark: markIn(custom),
     growth: (custom[growthKey] as Growth | undefined) ?? {},
   };
 }

@@ -21,6 +21,7 @@ const noon = Date.UTC(2027, 4, 2, 12);
 
 const put = (workbook: WorkbookPort, text: string): Promise<void> =>
   workbook.apply(change({ cells: [{ sheet: 'Kitchen', row: 0, column: 0, contents: [[text]] }] }));
+const keepsAll = (): boolean => false;
 const filledWith = (text: string) => (workbook: WorkbookPort) => put(workbook, text);
 const textIn = async (workbook: WorkbookPort): Promise<unknown> =>
   (await workbook.read({ sheet: 'Kitchen', row: 0, column: 0, rows: 1, columns: 1 })).values[0]?.[0];
@@ -89,7 +90,7 @@ describe('the desk of a page', () => {
 
   test('opens a new workbook the first time, and says that it is kept', async () => {
     const { desk } = browser.tab();
-    const { workbook, found } = await desk.start(filledWith('new'));
+    const { workbook, found } = await desk.start(filledWith('new'), keepsAll);
     expect(found).toBe('nothing');
     expect(await textIn(workbook)).toBe('new');
     expect(desk.keeping()).toEqual({ code: 'kept', at: noon });
@@ -98,20 +99,20 @@ describe('the desk of a page', () => {
 
   test('keeps an edit by itself, and opens it the next time', async () => {
     const first = browser.tab();
-    const { workbook } = await first.desk.start(filledWith('new'));
+    const { workbook } = await first.desk.start(filledWith('new'), keepsAll);
     await put(workbook, 'edited');
     await vi.waitFor(async () => expect(await kept()).toContain('edited'), { timeout: 20_000 });
     // The page dies without another word.
     first.close();
     const { desk } = browser.tab();
-    const again = await desk.start(filledWith('must not be seen'));
+    const again = await desk.start(filledWith('must not be seen'), keepsAll);
     expect(again.found).toBe('kept');
     expect(await textIn(again.workbook)).toBe('edited');
   });
 
   test('keeps at once what waits when the page may go', async () => {
     const { desk } = browser.tab();
-    const { workbook } = await desk.start(filledWith('new'));
+    const { workbook } = await desk.start(filledWith('new'), keepsAll);
     await put(workbook, 'last words');
     desk.flush();
     await vi.waitFor(async () => expect(await kept()).toContain('last words'));
@@ -119,51 +120,49 @@ describe('the desk of a page', () => {
 
   test('replaces what is open, keeps it as the one before, and brings it back', async () => {
     const first = browser.tab();
-    await first.desk.start(filledWith('one'));
+    await first.desk.start(filledWith('one'), keepsAll);
     expect(await textIn(await first.desk.replace(filledWith('two')))).toBe('two');
     first.close();
     const { desk } = browser.tab();
-    expect(await textIn((await desk.start(filledWith('no'))).workbook)).toBe('two');
+    expect(await textIn((await desk.start(filledWith('no'), keepsAll)).workbook)).toBe('two');
     expect(desk.hasBefore()).toBe(true);
     expect(await textIn(await desk.bringBack())).toBe('one');
     expect(await textIn(await desk.bringBack())).toBe('two');
   });
 
-  test('knows an example that nobody changed, also on the next visit; another takes its place, and the one before stays', async () => {
+  test('an example that nobody changed makes way for a new one on the next visit, unopened, and the one before stays', async () => {
     const first = browser.tab();
-    await first.desk.start(filledWith('example'));
-    expect(first.desk.isExample()).toBe(true);
-    await first.desk.replace(filledWith('a plan'));
-    expect(first.desk.isExample()).toBe(false);
+    await first.desk.start(filledWith('a plan'), keepsAll);
     await first.desk.replace(filledWith('example'), true);
-    await first.desk.renewExample(filledWith('in other words'));
     first.close();
+    const isOld = vi.fn(() => true);
     const { desk } = browser.tab();
-    expect(await textIn((await desk.start(filledWith('no'))).workbook)).toBe('in other words');
-    expect(desk.isExample()).toBe(true);
+    const { workbook, found } = await desk.start(filledWith('in other words'), isOld);
+    expect(isOld.mock.calls).toEqual([[[null]]]);
+    expect([found, await textIn(workbook)]).toEqual(['nothing', 'in other words']);
+    expect(browser.shown).toHaveLength(3);
     expect(await textIn(await desk.bringBack())).toBe('a plan');
-    expect(desk.isExample()).toBe(false);
   });
 
-  test('takes an example that somebody changed for a plan, what was undone too, also on the next visit', async () => {
+  test('an example stays where it is not old, and one that somebody changed is a plan, what was undone too', async () => {
     const first = browser.tab();
-    const { workbook } = await first.desk.start(filledWith('example'));
-    await put(workbook, 'mine');
-    expect(first.desk.isExample()).toBe(false);
-    await browser.shown[0]?.undo();
-    expect(first.desk.isExample()).toBe(false);
-    // It is not lost even to whoever does not ask.
-    await first.desk.renewExample(filledWith('in other words'));
-    expect(await textIn(await first.desk.bringBack())).toBe('example');
+    await first.desk.start(filledWith('example'), keepsAll);
     first.close();
+    const second = browser.tab();
+    const { workbook } = await second.desk.start(filledWith('no'), keepsAll);
+    expect(await textIn(workbook)).toBe('example');
+    await put(workbook, 'mine');
+    await browser.shown[1]?.undo();
+    second.desk.flush();
+    second.close();
     const { desk } = browser.tab();
-    await desk.start(filledWith('no'));
-    expect(desk.isExample()).toBe(false);
+    const again = await desk.start(filledWith('no'), () => true);
+    expect([again.found, await textIn(again.workbook)]).toEqual(['kept', 'example']);
   });
 
   test('changes nothing when what should replace it fails', async () => {
     const { desk } = browser.tab();
-    const { workbook } = await desk.start(filledWith('one'));
+    const { workbook } = await desk.start(filledWith('one'), keepsAll);
     const failed = desk.replace(() => Promise.reject(new Error('no such plan')));
     await expect(failed).rejects.toThrow('no such plan');
     expect(await textIn(workbook)).toBe('one');
@@ -173,9 +172,9 @@ describe('the desk of a page', () => {
 
   test('a second tab shows what is kept, writes nothing, and takes over when the first is closed', async () => {
     const first = browser.tab();
-    const one = (await first.desk.start(filledWith('one'))).workbook;
+    const one = (await first.desk.start(filledWith('one'), keepsAll)).workbook;
     const second = browser.tab();
-    const two = (await second.desk.start(filledWith('no'))).workbook;
+    const two = (await second.desk.start(filledWith('no'), keepsAll)).workbook;
     expect(await textIn(two)).toBe('one');
     expect(second.desk.keeping()).toEqual({ code: 'otherTab' });
     await put(two, 'typed in the second');
@@ -204,7 +203,7 @@ describe('the desk of a page', () => {
         return { ...store, write: (parts) => (isFull ? Promise.reject(full) : store.write(parts)) };
       },
     });
-    const { workbook } = await desk.start(filledWith('new'));
+    const { workbook } = await desk.start(filledWith('new'), keepsAll);
     expect(desk.keeping()).toEqual({ code: 'storageFull' });
     isFull = false;
     await put(workbook, 'smaller');
@@ -229,7 +228,7 @@ describe('the desk of a page', () => {
         };
       },
     });
-    await desk.start(filledWith('new'));
+    await desk.start(filledWith('new'), keepsAll);
     expect(desk.keeping()).toEqual({ code: 'brokenOff' });
   });
 
@@ -239,7 +238,7 @@ describe('the desk of a page', () => {
     ['a database that fails', { openStore: failing(new Error('disk')) }],
   ])('works on without keeping where there is %s, and says so', async (_, changed) => {
     const { desk } = browser.tab(changed);
-    const { workbook } = await desk.start(filledWith('new'));
+    const { workbook } = await desk.start(filledWith('new'), keepsAll);
     expect(await textIn(workbook)).toBe('new');
     expect(desk.keeping()).toEqual({ code: 'noStorage' });
     expect(await textIn(await desk.replace(filledWith('other')))).toBe('other');
@@ -253,7 +252,7 @@ describe('the desk of a page', () => {
     const store = await openSnapshotStore('test');
     await store.write({ current: record });
     const { desk } = browser.tab();
-    const { workbook, found } = await desk.start(filledWith('new'));
+    const { workbook, found } = await desk.start(filledWith('new'), keepsAll);
     expect(found).toBe('unreadable');
     expect(await textIn(workbook)).toBe('new');
     expect(await store.read('aside')).toEqual(record);
@@ -267,13 +266,13 @@ describe('the desk of a page', () => {
 
   test('opens what was put aside once it can be read, and keeps it from then on', async () => {
     const first = browser.tab();
-    const { workbook } = await first.desk.start(filledWith('old plan'));
+    const { workbook } = await first.desk.start(filledWith('old plan'), keepsAll);
     const snapshot = (workbook as BrowserWorkbook).snapshot();
     first.close();
     const store = await openSnapshotStore('test');
     await store.write({ current: null, aside: { version: 1, snapshot, at: 1 } });
     const { desk } = browser.tab();
-    await desk.start(filledWith('new'));
+    await desk.start(filledWith('new'), keepsAll);
     const tried = await desk.openAside();
     expect([tried.isOpened, await textIn(tried.workbook)]).toEqual([true, 'old plan']);
     expect(await kept()).toContain('old plan');
@@ -283,14 +282,14 @@ describe('the desk of a page', () => {
 
   test('keeps what was put aside before when another cannot be read, and opens whichever can be', async () => {
     const first = browser.tab();
-    const { workbook } = await first.desk.start(filledWith('old plan'));
+    const { workbook } = await first.desk.start(filledWith('old plan'), keepsAll);
     const old = { version: 1, snapshot: (workbook as BrowserWorkbook).snapshot(), at: 1 };
     first.close();
     const damaged = { version: 1, snapshot: '{', at: 2 };
     const store = await openSnapshotStore('test');
     await store.write({ current: damaged, aside: old });
     const { desk } = browser.tab();
-    await desk.start(filledWith('new'));
+    await desk.start(filledWith('new'), keepsAll);
     expect(desk.countAside()).toBe(2);
     expect(await store.read('aside')).toEqual({ ...damaged, earlier: old });
     expect(JSON.parse(desk.asideText())).toEqual({ ...damaged, earlier: old });
@@ -303,7 +302,7 @@ describe('the desk of a page', () => {
     const damaged = { version: 1, snapshot: '{', at: 2 };
     await (await openSnapshotStore('test')).write({ current: damaged, aside: damaged });
     const { desk } = browser.tab();
-    await desk.start(filledWith('new'));
+    await desk.start(filledWith('new'), keepsAll);
     expect(desk.countAside()).toBe(1);
   });
 
@@ -322,7 +321,7 @@ describe('the desk of a page', () => {
         return workbook;
       },
     });
-    await desk.start(filledWith('new'));
+    await desk.start(filledWith('new'), keepsAll);
     const { workbook, isOpened } = await desk.openAside();
     expect([isOpened, await textIn(workbook)]).toEqual([false, 'new']);
     expect(desk.countAside()).toBe(1);
@@ -330,9 +329,9 @@ describe('the desk of a page', () => {
 
   test('goes on with what is open when what the other tab kept cannot be read, and puts that aside', async () => {
     const first = browser.tab();
-    await first.desk.start(filledWith('one'));
+    await first.desk.start(filledWith('one'), keepsAll);
     const second = browser.tab();
-    const { workbook } = await second.desk.start(filledWith('no'));
+    const { workbook } = await second.desk.start(filledWith('no'), keepsAll);
     const damaged = { version: 1, snapshot: '{', at: 1 };
     const store = await openSnapshotStore('test');
     await store.write({ current: damaged });
@@ -348,14 +347,14 @@ describe('the desk of a page', () => {
       await openSnapshotStore('test')
     ).write({ before: { version: snapshotVersion + 1, snapshot: '{}', at: 1 } });
     const { desk } = browser.tab();
-    await desk.start(filledWith('new'));
+    await desk.start(filledWith('new'), keepsAll);
     expect(desk.hasBefore()).toBe(false);
   });
 
   test('writes nothing over what it can neither read nor put aside', async () => {
     await (await openSnapshotStore('test')).write({ current: { version: 1, snapshot: '{', at: 1 } });
     const { desk } = browser.tab({ openStore: failing(new Error('disk')) });
-    expect((await desk.start(filledWith('new'))).found).toBe('unreadable');
+    expect((await desk.start(filledWith('new'), keepsAll)).found).toBe('unreadable');
     expect(desk.keeping()).toEqual({ code: 'noStorage' });
     expect(await kept()).toBe('{');
   });

@@ -13,6 +13,7 @@ test.each([
   ['behind the frozen column', 110, 1, 1, 0],
   ['the last', 0, 4, 4, 110],
   ['in the frozen column: nothing moves', 77, 0, 0, 77],
+  ['none, as whole rows have no columns: nothing moves', 77, NaN, NaN, 77],
   ['from the frozen column on', 77, 0, 1, 0],
   ['wider than the room: its beginning', 0, 2, 4, 40],
 ])('%s', (_, at, first, last, expected) => {

@@ -195,4 +195,15 @@ describe('a workbook with a person in front of it', () => {
       await expectRefusal(typed.workbook, each, { code: 'sheetLocked', sheet: 'Plots' });
     }
   });
+
+  test('what is undone in the editor of a cell, before the cell is written, is no edit of the workbook', async () => {
+    let edits = 0;
+    typed.workbook.onEdit(() => (edits += 1));
+    typed.engine.undo.pushUndoRedo({ unitID: 'a cell editor', undoMutations: [], redoMutations: [] });
+    expect(edits).toBe(0);
+    await typed.type('Kitchen', 0, 0, [[{ v: 'peas' }]]);
+    expect(edits).toBe(1);
+    await typed.workbook.apply(change({ newSheets: [newSheet('Beds', {})] }));
+    expect(edits).toBe(2);
+  });
 });
