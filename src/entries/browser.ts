@@ -5,7 +5,7 @@ import { openDesk } from '../hosts/browser/openDesk';
 import { namePage } from '../taskpane/namePage';
 import { listenForKeys } from '../taskpane/pageKeys';
 import { showPlans } from '../taskpane/showPlans';
-import { datesInWords } from '../templates/inWords';
+import { datesInWords } from '../texts/datesInWords';
 import { functionNamespace } from '../templates/sheets';
 import { catalogue } from '../texts/catalogue';
 import { language } from '../texts/language';

@@ -208,7 +208,7 @@ export function createDesk(parts: DeskParts): PageDesk {
 function isOldExample(kept: Kept, isOld: Parameters<Desk['start']>[1]): boolean {
   if (kept.isExample !== true || !isOurVersion(kept)) return false;
   try {
-    return isOld(Object.values(readSnapshot(kept.snapshot).sheets).map(({ custom }) => markIn(custom)));
+    return isOld(Object.values(readSnapshot(kept.snapshot).sheets).map(({ custom }) => markIn(custom ?? {})));
   } catch {
     return false;
   }

@@ -1,6 +1,6 @@
 /** The grid alone in a page, with the contract's functions, for tests that type into it. */
 import { openPage } from '../../../src/hosts/browser/openPage';
-import { datesInWords } from '../../../src/templates/inWords';
+import { datesInWords } from '../../../src/texts/datesInWords';
 import { english } from '../../../src/texts/english';
 import { contractFunctions } from '../../contract/contractFunctions';
 
