@@ -13,7 +13,7 @@ import type { Notice } from './notice';
 import type { RefusalOf } from './paneTools';
 import { failureSentence } from './problemSentence';
 import { formulaOf, putFormula } from './putFormula';
-import { typedArgument, typedValue } from './typedArgument';
+import { mayBeName, typedArgument, typedValue } from './typedArgument';
 
 const words = catalogue.pane.functionList;
 
@@ -49,10 +49,15 @@ export function createFunctionForm(listed: ListedFunction, parts: FunctionFormPa
     });
     input.value = given[place] ?? '';
     const wrong = element('p', { id: `${fieldId}-wrong`, class: 'wrong', hidden: true });
+    /** What was typed that the workbook has no such name for. */
+    let noName = '';
+    const isName = (): boolean => input.value !== noName;
     /** What the function cannot take of what is typed, said beside the field; cells and formulas it has to be tried with. */
     const check = async (): Promise<string | null> => {
       const typed = input.value;
-      const value = typed.trim() === '' ? undefined : typedValue(typed);
+      if (mayBeName(typed) && isName() && !(await isNameIn(workbook, typed.trim()))) noName = typed;
+      show();
+      const value = typed.trim() === '' ? undefined : typedValue(typed, typed !== noName);
       const problem = value === undefined ? null : await parts.refusalOf(id, place, value);
       // Typed on meanwhile: the next answer is on its way.
       if (input.value === typed) markWrong(input, wrong, problem);
@@ -73,6 +78,7 @@ export function createFunctionForm(listed: ListedFunction, parts: FunctionFormPa
       name,
       optional,
       input,
+      argument: (): string => typedArgument(input.value, isName()),
       check,
       element: element(
         'div',
@@ -91,9 +97,7 @@ export function createFunctionForm(listed: ListedFunction, parts: FunctionFormPa
   const compute = (): Expression =>
     call(
       id,
-      ...fields.map(({ input }) =>
-        input.value.trim() === '' ? null : { typed: typedArgument(input.value) },
-      ),
+      ...fields.map(({ input, argument }) => (input.value.trim() === '' ? null : { typed: argument() })),
     );
   const show = (): void => setText(preview, formulaOf(compute()));
   const takeSelection = async (input: HTMLInputElement): Promise<void> => {
@@ -147,6 +151,15 @@ export function createFunctionForm(listed: ListedFunction, parts: FunctionFormPa
       else notice.say(said.written);
     },
   };
+}
+
+/** A table goes by its name too. What a workbook that cannot be read has to say, it says when the formula is put. */
+async function isNameIn(workbook: LiveWorkbook, name: string): Promise<boolean> {
+  const found = Promise.all([workbook.locate(name), workbook.readTable(name)]);
+  return found.then(
+    (all) => all.some((one) => one !== null),
+    () => true,
+  );
 }
 
 function markWrong(input: HTMLInputElement, wrong: HTMLElement, problem: string | null): void {

@@ -7,7 +7,7 @@ import { dayOfText, isoOfDay, serialOfDay } from '../workbook/serialDate';
 
 /**
  * A word of small letters, such as a crop; several words; a list with ";"; a date as it is written elsewhere, which would
- * be divided else. One word with a capital may be a name.
+ * be divided else.
  */
 const isText = (typed: string): boolean =>
   /^\p{Ll}[\p{L} '-]*$/u.test(typed) ||
@@ -15,22 +15,31 @@ const isText = (typed: string): boolean =>
   /^[^"(){}]*;[^"(){}]*$/.test(typed) ||
   /^\d+([/-])\d+\1\d+$/.test(typed);
 
-/** As a formula has it: a date by its parts, and words as a text. */
-export function typedArgument(given: string): string {
+/** "Zucchini" may be a name of cells, or the crop that begins a sentence: the workbook knows. */
+export function mayBeName(given: string): boolean {
+  return /^\p{Lu}\p{Ll}\p{L}*$/u.test(given.trim()) && !/^\s*(true|false)\s*$/i.test(given);
+}
+
+/**
+ * As a formula has it: a date by its parts, and words as a text.
+ *
+ * @param isName whether the workbook has the name that it may be
+ */
+export function typedArgument(given: string, isName = true): string {
   const typed = given.trim();
   const day = dayOfText(typed, datesInWords);
   if (day !== null) return `DATE(${isoOfDay(day).split('-').map(Number).join(',')})`;
-  return isText(typed) ? printText(typed) : typed;
+  return isText(typed) || (!isName && mayBeName(typed)) ? printText(typed) : typed;
 }
 
 /** undefined for cells, names and formulas, which may hold anything. */
-export function typedValue(given: string): string | number | boolean | undefined {
+export function typedValue(given: string, isName = true): string | number | boolean | undefined {
   const typed = given.trim();
   const day = dayOfText(typed, datesInWords);
   if (day !== null) return serialOfDay(day);
   const number = parseNumber(typed, false);
   if (number !== null) return number;
-  const parsed = parseFormula(`=${typedArgument(typed)}`);
+  const parsed = parseFormula(`=${typedArgument(typed, isName)}`);
   if (parsed === null) return typed;
   return parsed.kind === 'value' ? parsed.value : undefined;
 }

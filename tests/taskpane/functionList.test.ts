@@ -188,6 +188,33 @@ describe('the formula', () => {
     await until(() => expect(preview(pane)).toBe('=CUCURBIT.DATE.COVEROFF(\'Kitchen\'!C3,"summer squash")'));
   });
 
+  it('a word with a capital is a text, unless the workbook has such a name or table', async () => {
+    const workbook = kitchen();
+    const asked: string[] = [];
+    const locate = workbook.locate.bind(workbook);
+    workbook.locate = (name) => {
+      asked.push(name);
+      return name === 'Favourite' ? Promise.resolve(cell(0, 0)) : locate(name);
+    };
+    const pane = await openOne(workbook, 'CROP.NAME');
+    workbook.select(cell(1, 1));
+    const leave = (typed: string): void => {
+      enter(pane.field('crop'), typed);
+      pane.field('crop').dispatchEvent(new Event('change'));
+    };
+    leave('Zucchini');
+    await until(() => expect(preview(pane)).toBe('=CUCURBIT.CROP.NAME("Zucchini")'));
+    await put(pane, '=CUCURBIT.CROP.NAME("Zucchini") stands in Kitchen B2 now.');
+    leave('Favourite');
+    await until(() => expect(asked).toContain('Favourite'));
+    workbook.select(cell(2, 1));
+    await put(pane, '=CUCURBIT.CROP.NAME(Favourite) stands in Kitchen B3 now.');
+    // The button asks as well.
+    enter(pane.field('crop'), 'Zuchini');
+    workbook.select(cell(3, 1));
+    await put(pane, '=CUCURBIT.CROP.NAME("Zuchini") stands in Kitchen B4 now.');
+  });
+
   it('goes into the selected cell, when that is empty', async () => {
     const workbook = kitchen();
     const pane = await openOne(workbook, 'PLANTS.DENSITY');
@@ -410,6 +437,17 @@ describe('arguments', () => {
   ])('%s is typed as %s', (given, typed) => expect(typedArgument(given)).toBe(typed));
 
   it.each([
+    ['Zucchini', '"Zucchini"'],
+    ['Sandía ', '"Sandía"'],
+    ['True', 'True'],
+    ['B2', 'B2'],
+    ['LAST_FROST', 'LAST_FROST'],
+    ['DATE(2026,5,2)', 'DATE(2026,5,2)'],
+  ])('%s that is no name of the workbook is typed as %s', (given, typed) =>
+    expect(typedArgument(given, false)).toBe(typed),
+  );
+
+  it.each([
     ['85%', 0.85],
     ['-3', -3],
     // 1 January 2026 is day 46,023 of a spreadsheet; 2 May comes 121 days later.
@@ -426,4 +464,8 @@ describe('arguments', () => {
     ['LAST_FROST', undefined],
     ['{1;2}', undefined],
   ])('%s is the value %s', (given, value) => expect(typedValue(given)).toBe(value));
+
+  it('a word that is no name of the workbook is a value', () => {
+    expect([typedValue('Zucchini'), typedValue('Zucchini', false)]).toEqual([undefined, 'Zucchini']);
+  });
 });
