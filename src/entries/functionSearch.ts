@@ -12,9 +12,7 @@ function show(): void {
   const searched = field?.value ?? '';
   const ignored = box?.getAttribute('data-ignored') ?? '';
   const words = searchedWords(searched, ignored);
-  const isNamed = (item: HTMLElement): boolean =>
-    isNamedBy(item.querySelector('a')?.textContent ?? '', words);
-  const named = items.filter(isNamed);
+  const named = items.filter((item) => isNamedBy(item.querySelector('a')?.textContent ?? '', words));
   const others = items.filter((item) => !named.includes(item));
   const shown = [...named, ...thoseWithWords(others, (item) => item.dataset['words'] ?? '', words, ignored)];
   for (const item of items) item.hidden = !shown.includes(item);

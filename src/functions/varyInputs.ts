@@ -7,12 +7,11 @@ import { CalcError, type Problem } from '../calc/errors';
 import { daysPerWeek } from '../calc/units/units';
 import type { Quantity } from '../calc/working';
 import { serialOfDay } from '../workbook/serialDate';
-import type { CellFault, FunctionDefinition, Parameter, Scalar } from './define';
+import type { CellFault, FunctionDefinition, Parameter } from './define';
+import { distanceOfAnswers, type Answer } from './distanceOfAnswers';
 
 /** A tenth: enough to be seen after rounding, little enough to happen in a field. Judgement. */
 const part = 0.1;
-
-export type Answer = Scalar | Scalar[][];
 
 export interface Variation {
   /** Serial for a date; null for a range. */
@@ -71,7 +70,8 @@ export function varyInputs(definition: FunctionDefinition, args: readonly unknow
         : varyRange(parameter, args[index], tryWith);
     if (input === null || input.variations.length === 0) return [];
     const { scale, ...rest } = input;
-    const effect = scale * Math.max(...input.variations.map(({ answer: then }) => distance(base, then)));
+    const effect =
+      scale * Math.max(...input.variations.map(({ answer: then }) => distanceOfAnswers(base, then)));
     return [{ ...rest, name: parameter.name, place: index, effect }];
   });
   return varied.sort((one, other) => (one.effect === other.effect ? 0 : other.effect - one.effect));
@@ -186,9 +186,9 @@ function isTemperature(name: string): boolean {
   return /^(highs?|lows?|base|ceiling|threshold|soil_temperature)$/.test(name);
 }
 
-/** Days and plants: a function may take parts of them, such as of an average, but nobody counts a tenth of one. */
+/** Days, plants and seeds: a function may take parts of them, such as of an average, but nobody counts a tenth of one. */
 function isCounted(name: string): boolean {
-  return /(^|_)days(_|$)|^(plants|pollenizers)$/.test(name);
+  return /(^|_)days(_|$)|^(plants|pollenizers|seeds)$/.test(name);
 }
 
 /** The one number that is given, null for none. What cannot be read is refused by the function itself. */
@@ -237,25 +237,4 @@ function limitBetween(problem: Problem, given: number, other: number): number | 
   if (problem.code !== 'outOfRange') return null;
   const { atMost, atLeast, below, above } = problem;
   return (other > given ? (atMost ?? below) : (atLeast ?? above)) ?? null;
-}
-
-function distance(base: Answer, answer: Variation['answer']): number {
-  if ('error' in answer) return Infinity;
-  const [before, after] = [rowsOf(base), rowsOf(answer.value)];
-  const rows = Array.from({ length: Math.max(before.length, after.length) }, (_, i) =>
-    distanceOfRows(before[i], after[i]),
-  );
-  return rows.reduce((sum, row) => sum + row, 0);
-}
-
-const rowsOf = (answer: Answer): readonly (readonly Scalar[])[] =>
-  Array.isArray(answer) ? answer : [[answer]];
-
-function distanceOfRows(before: readonly Scalar[] | undefined, after: readonly Scalar[] | undefined): number {
-  if (before === undefined || after === undefined) return 1;
-  return before.reduce<number>((sum, one, column) => {
-    const other = after[column];
-    if (typeof one === 'number' && typeof other === 'number') return sum + Math.abs(other - one);
-    return sum + (other === one ? 0 : 1);
-  }, 0);
 }

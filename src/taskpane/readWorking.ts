@@ -2,7 +2,7 @@
  * The working of one cell: its formula unfolded, and each call explained. A part of its own, because it is loaded when
  * it is first asked for.
  */
-import type { CallWorking, Effect } from '../functions/explain';
+import type { CallWorking } from '../functions/explain';
 import { withLaterHomework } from '../templates/homework';
 import { knownTemplates, functionNamespace } from '../templates/sheets';
 import { inUnits } from './inUnits';
@@ -35,6 +35,7 @@ export interface InputWorking {
   readonly argument: UnfoldedArgument | null;
 }
 
+type Effect = CallWorking['effects'][number];
 export interface ExplainedEffect extends Effect {
   /** What the formula around the call comes to with each change; absent where it hands on what the call gives, or cannot be told. */
   readonly wholes?: readonly ReadValue[];

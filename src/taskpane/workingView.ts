@@ -55,12 +55,12 @@ export function sayCell(area: Area): string {
 /** Days between dates, which a formula with dates may give as well, are no day of this century. */
 const firstDate = dayOfIso('2000-01-01') ?? 0;
 
-function sayValue(value: ReadValue, isDate: boolean): string {
+function sayValue(value: ReadValue, isDate: boolean, digits = 12): string {
   if (isCellError(value)) return value.error;
   if (value === null || value === '') return words.blank;
   const day = isDate && typeof value === 'number' ? dayOfSerial(value) : null;
   if (day !== null && day >= firstDate) return isoOfDay(Math.floor(day));
-  return String(typeof value === 'number' ? Number(value.toPrecision(12)) : value);
+  return String(typeof value === 'number' ? Number(value.toPrecision(digits)) : value);
 }
 
 /** Folded in where the formula does not come to it. */
@@ -172,7 +172,7 @@ function effectsView(
       const said = changes.map(({ given, step, answer }, i) => {
         const change = fill(given === '' ? told.changeOfRange : told.change, { given, step, answer });
         const whole = wholes?.[i];
-        return whole === undefined ? change : fill(told.whole, { change, whole: sayValue(whole, isDate) });
+        return whole === undefined ? change : fill(told.whole, { change, whole: sayWhole(whole, isDate) });
       });
       return element('li', {}, name, ...said.map((each) => element('span', { class: 'change' }, each)));
     });
@@ -188,6 +188,11 @@ function effectsView(
     if (names.length > 0) parts.push(help(sentence), list(names.map(({ name }) => name)));
   }
   return parts;
+}
+
+/** In as many digits as what the function gives then. */
+function sayWhole(whole: ReadValue, isDate: boolean): string {
+  return sayValue(whole, isDate, typeof whole === 'number' && Math.abs(whole) >= 1e6 ? 12 : 6);
 }
 
 function help(sentence: string): HTMLElement {

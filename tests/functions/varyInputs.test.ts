@@ -76,6 +76,17 @@ describe('each input alone, the one that matters most first', () => {
     ]);
   });
 
+  test('nobody weighs a tenth of a seed (176 seeds of 1,000 to the ounce, by hand)', () => {
+    expect(varied('SEED.WEIGHT', 176, 1000)).toContainEqual({
+      name: 'seeds',
+      effect: expect.closeTo(0.0176, 9),
+      to: [
+        [194, 0.194],
+        [158, 0.158],
+      ],
+    });
+  });
+
   test('a year by one: a tenth of it means nothing', () => {
     // Packed in 2024 and kept for 5 years: at the start of 2027 2 are left.
     expect(varied('SEED.STORAGELEFT', 'cucumber', 2024, 2027)).toEqual([
@@ -349,6 +360,11 @@ describe('a call in words', () => {
       'in row 3 of 3 2026-06-08 in place of 2026-06-06',
       '4 rows in place of 3, the last 2026-06-17',
     ]);
+  });
+
+  test('a row is not announced as a list', () => {
+    expect(explainCall(definitionOf('PICKLE.JARS'), [27]).isList).toBe(false);
+    expect(explainCall(definitionOf('DATE.SUCCESSION'), [46151, 46190, 14]).isList).toBe(true);
   });
 
   test('dates in a column of a list are dates', () => {
