@@ -5,9 +5,9 @@ import { openDesk } from '../hosts/browser/openDesk';
 import { namePage } from '../taskpane/namePage';
 import { listenForKeys } from '../taskpane/pageKeys';
 import { showPlans } from '../taskpane/showPlans';
-import { datesInWords } from '../texts/datesInWords';
 import { functionNamespace } from '../templates/sheets';
 import { catalogue } from '../texts/catalogue';
+import { datesInWords } from '../texts/datesInWords';
 import { language } from '../texts/language';
 import { filesWhenAsked } from './filesWhenAsked';
 import { listedFunctions } from './listedFunctions';
@@ -17,14 +17,13 @@ import './browser.css';
 
 async function open(grid: HTMLElement, pane: HTMLElement): Promise<void> {
   namePage(grid, pane);
+  const inLanguage = { gridLanguage: language, gridTexts: catalogue.grid, dates: datesInWords };
   const options = {
     functions: [...functions.values()],
     namespace: functionNamespace,
     firstSheet: catalogue.sheets.scratch,
     help: listedFunctions,
-    gridLanguage: language,
-    gridTexts: catalogue.grid,
-    dates: datesInWords,
+    ...inLanguage,
   };
   const desk = openDesk(options, grid, 'cucurbit-functions');
   await showPlans(pane, desk, filesWhenAsked, paneTools, catalogue.pane.keys);

@@ -19,11 +19,8 @@ export function copySpilled({ accessor, workbook, unitId }: Engine): void {
       if (copied === null) return undefined;
       const { sheetId, range } = copied;
       const spilled = formulas.getArrayFormulaCellData()[unitId]?.[sheetId]?.[row]?.[column];
-      if (
-        spilled == null ||
-        isAlone(formulas.getArrayFormulaRange()[unitId]?.[sheetId]?.[row]?.[column], range)
-      )
-        return undefined;
+      const list = formulas.getArrayFormulaRange()[unitId]?.[sheetId]?.[row]?.[column];
+      if (spilled == null || isAlone(list, range)) return undefined;
       const sheet = workbook.getSheetBySheetId(sheetId);
       const { v, t, s } = spilled;
       const shown = sheet?.getCell(row, column)?.v;
@@ -40,7 +37,7 @@ export function copySpilled({ accessor, workbook, unitId }: Engine): void {
   });
 }
 
-/** Whether no other cell of the list is in the range. */
+/** Whether the list begins here, and none of its other cells is in the range. */
 function isAlone(list: Nullable<IRange>, { startRow, startColumn, endRow, endColumn }: IRange): boolean {
   if (list == null) return false;
   return (
