@@ -160,6 +160,9 @@ describe('lists of prices', () => {
     const inEnglish = englishLists.prices('Cultivo;Se vende por;Precio', 'melon chino;caja;18');
     expect(inEnglish.problems).toEqual([]);
     expect(rowIn(englishLists, inEnglish, 'muskmelon')).toEqual(expect.arrayContaining(['carton', 18]));
+    const ofCrop = spanishLists.prices('Crop,Sold by,Price', 'cantaloupe,carton,18');
+    expect(ofCrop.problems).toEqual([]);
+    expect(rowIn(spanishLists, ofCrop, 'melón')).toEqual(expect.arrayContaining(['carton', 18]));
   });
 
   test('of seed too', () => {

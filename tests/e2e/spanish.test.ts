@@ -1,6 +1,6 @@
 /** The product's own page in Spanish: how it begins, what it says, and the way to English and back. */
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { cropNames, flowerTypes } from '../../src/reference/crops';
+import { flowerTypes } from '../../src/reference/crops';
 import { layouts, starts } from '../../src/templates/plots';
 import { english } from '../../src/texts/english';
 import { spanish } from '../../src/texts/spanish';
@@ -21,13 +21,7 @@ const englishOnly = (): ReadonlySet<string> => {
   );
 };
 /** They stay as the functions take them. */
-const wordsOfFunctions: ReadonlySet<string> = new Set([
-  ...layouts,
-  ...starts,
-  ...flowerTypes,
-  // In Taken as, by which other sheets know a crop.
-  ...cropNames,
-]);
+const wordsOfFunctions: ReadonlySet<string> = new Set([...layouts, ...starts, ...flowerTypes]);
 const { pane: words, sheets } = spanish;
 
 describe('the page of a browser in Spanish', { timeout: 240_000 }, () => {
