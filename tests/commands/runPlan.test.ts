@@ -153,6 +153,21 @@ describe('a price list of seed', () => {
     expect(prices?.rows.map((row) => row.at(-1))).toEqual(['007', null]);
   });
 
+  test('has a price with a decimal comma named, before a lot too', async () => {
+    const list = 'Crop,Seeds in a pack,Price of a pack,Lot or note\ncucumber,250,3,50\ngourd,100,0,04\n';
+    const { code, warned, written } = await withPrices(list);
+    expect(code).toBe(1);
+    expect(warned.slice(1).map((line) => line.slice(0, 81))).toEqual([
+      'seed.csv, line 2, column Price of a pack: the comma in "3,50" is in the way. Writ',
+      'seed.csv, line 3, column Price of a pack: the comma in "0,04" is in the way. Writ',
+    ]);
+    const prices = await written?.readTable('SeedPrices');
+    expect(prices?.rows.map((row) => [row[2], row.at(-1)])).toEqual([
+      ['3,50?', null],
+      ['0,04?', null],
+    ]);
+  });
+
   test('has each line to mend named once by number and column, and the others count', async () => {
     const lines = [
       'cucumber,250,4.50',
