@@ -122,6 +122,17 @@ describe('a list that is read', () => {
     expect(south.said).toContain(`plots.csv, line 3, B, ${sentence('2026-06-14', 2027)}`);
   });
 
+  test('has a germination of 1 told as 100%, in a remark', async () => {
+    const lines = 'A,pumpkin,100,26,1\nB,pumpkin,100,26,100%\nC,pumpkin,100,26,85%\n';
+    const { code, said, warned } = await plan(`${header},Germination\n${lines}`);
+    expect([code, warned]).toEqual([0, []]);
+    const told = said.split('\n').filter((line) => line.includes('1 is 100%'));
+    expect(told).toEqual([
+      'plots.csv, line 2, A, Germination: 1 is 100% here. As a share type 0.85, in percent 85%.',
+      'plots.csv, line 3, B, Germination: 1 is 100% here. As a share type 0.85, in percent 85%.',
+    ]);
+  });
+
   test('has its remarks named by line and plot', async () => {
     const { code, said } = await plan(`${header},Harvest days\n\nA,slicing cucumber,100,20,90\n`);
     expect(code).toBe(0);
