@@ -1,6 +1,7 @@
 /** The tasks of the Calendar sheet as an iCalendar file (RFC 5545): days, not hours, that take up nobody's time. */
 import ical, { ICalEventTransparency } from 'ical-generator';
 import { calendarTable, calendarTemplate } from '../templates/calendar';
+import { taskKeys } from '../templates/taskKeys';
 import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
 import { isCellError, type ReadValue, type WorkbookPort } from '../workbook/port';
@@ -14,8 +15,8 @@ const dayMs = 86_400_000;
 const minuteMs = 60_000;
 
 /**
- * A task is known by its place, year, plot and name: taken in again from a later file it replaces itself, on whichever
- * day it falls now, and none of another garden.
+ * A task is known by its place, year, plot and what it is, whatever the language: taken in again from a later file it
+ * replaces itself, on whichever day it falls now, and none of another garden. One of somebody's own by its name.
  *
  * @param now of the clock
  * @returns null where the Calendar has no dated task @throws HostError
@@ -42,7 +43,9 @@ export async function calendarFile(workbook: WorkbookPort, now: Date): Promise<s
     if (first === null || task === '') continue;
     const last = Math.max(first, dayIn(cell(headers.until)) ?? first);
     const year = season === '' ? new Date(first * dayMs).getUTCFullYear() : season;
-    const key = [place, year, plot, task].map((part) => encodeURIComponent(part)).join('/');
+    const key = [place, year, plot, taskKeys.get(task) ?? task]
+      .map((part) => encodeURIComponent(part))
+      .join('/');
     const time = (times.get(key) ?? 0) + 1;
     times.set(key, time);
     const isDone = said(headers.done) === '' ? [] : [`${headers.done.header}: ${said(headers.done)}`];

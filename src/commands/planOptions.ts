@@ -7,7 +7,8 @@ import { catalogue, inOtherLanguages } from '../texts/catalogue';
 import { fill } from '../texts/fill';
 import { languages } from '../texts/language';
 import { parseNumber } from '../workbook/parseNumber';
-import { dayOfText, serialOfDay } from '../workbook/serialDate';
+import { beyondMonth, dayOfText, serialOfDay } from '../workbook/serialDate';
+import { monthNamed, takenDate } from './takenDate';
 import { UsageError } from './usageError';
 import { hasWorkbookName } from './workbookName';
 
@@ -25,6 +26,8 @@ export interface PlanOptions {
   readonly seedPrices: string | null;
   /** The files with prices for the budget. */
   readonly prices: readonly string[];
+  /** How dates were taken that could be read otherwise, in sentences. */
+  readonly taken: readonly string[];
   /** The record that the frost dates are out of; null where they are given. */
   readonly weather: WeatherOptions | null;
 }
@@ -120,6 +123,10 @@ export function readPlanOptions(args: readonly string[]): PlanOptions {
     seedPrices: given.get('seed-prices') ?? null,
     prices,
     weather,
+    taken: [...given].flatMap(([option, text]) => {
+      const date = isOfDates(option) ? takenDate(text) : null;
+      return date === null ? [] : [fill(words.dateTaken, { option: `--${option}`, given: text, date })];
+    }),
     season: {
       ...(place === undefined ? {} : { PLACE: place }),
       ...(lastFrost === null ? {} : { SEASON_YEAR: yearOf(lastFrost), LAST_FROST: serialOfDay(lastFrost) }),
@@ -216,6 +223,11 @@ function refuseValue(sentence: string, option: Option, given: string): never {
 
 function dateOption(given: Given, option: Option): number {
   const text = given.get(option) ?? refuseMissing(option);
+  const beyond = beyondMonth(text, datesInWords);
+  if (beyond !== null) {
+    const values = { month: monthNamed(beyond.month), days: String(beyond.days) };
+    refuse(words.beyondMonth, { ...values, option: `--${option}`, given: text, example: examples[option] });
+  }
   return dayOfText(text, datesInWords) ?? refuseValue(words.badDate, option, text);
 }
 

@@ -8,12 +8,13 @@ import { fill } from '../texts/fill';
 import type { FillRequest } from '../workbook/fillSheets';
 import { refuseHugeFile } from '../workbook/fileLimits';
 import { HostError, type WorkbookPort } from '../workbook/port';
-import { readDelimited } from '../workbook/readDelimited';
+import { readDelimited, type Delimited } from '../workbook/readDelimited';
 import { readFilling, type ReadableBook } from '../workbook/readFilling';
 import { readInputs } from '../workbook/readInputs';
 import type { InputRow } from '../workbook/template';
 import type { ListProblem } from '../templates/sayListProblem';
 import { textOf } from './readList';
+import { takenDate } from './takenDate';
 import { UsageError } from './usageError';
 import { hasWorkbookName } from './workbookName';
 
@@ -38,6 +39,8 @@ export interface PlanRead {
   readonly leftOut: readonly string[];
   /** Figures of ours with something typed over them. */
   readonly typedOver: number;
+  /** How the first date of a list was taken that could be read otherwise, in a sentence; null for none. */
+  readonly taken: string | null;
 }
 
 /** Of a list. No garden has as many plots, and a workbook of them would be of no use: judgement. */
@@ -58,7 +61,17 @@ export async function readPlan(file: string, bytes: Uint8Array, reader: PlanRead
   // Its own lines say what is wrong with them.
   const others = requests.filter(({ template }) => template.id !== seedOrderTemplate.id);
   const problems = others.flatMap((request) => request.problems);
-  return { requests, inputs, lines, problems, typedOver, isList: false, isShortened: false, leftOut: [] };
+  return {
+    requests,
+    inputs,
+    lines,
+    problems,
+    typedOver,
+    isList: false,
+    isShortened: false,
+    leftOut: [],
+    taken: null,
+  };
 }
 
 /** By its name, or by how packed files and the older ones begin: neither is text. */
@@ -88,5 +101,18 @@ function readPlotList(file: string, bytes: Uint8Array): PlanRead {
     isShortened: delimited.problems.length > 0,
     leftOut,
     typedOver: 0,
+    taken: dateTaken(file, delimited),
   };
+}
+
+function dateTaken(file: string, { headers, rows }: Delimited): string | null {
+  const dates = plotsTable.columns.filter(({ format }) => format === 'date').map(({ header }) => header);
+  const columns = headers.flatMap((header, index) => (dates.includes(header) ? [index] : []));
+  for (const { line, cells } of rows) {
+    for (const given of columns.map((index) => cells[index] ?? '')) {
+      const date = takenDate(given);
+      if (date !== null) return fill(catalogue.commands.plan.listDateTaken, { file, line, given, date });
+    }
+  }
+  return null;
 }

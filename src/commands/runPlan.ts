@@ -95,6 +95,8 @@ async function planList(options: PlanOptions, tools: PlanTools): Promise<0 | 1> 
   tools.say(`\n${fill(words.written, { file: options.out, count: read.inputs.length })}`);
   if (calendar !== null) sayCalendar(calendar).forEach((line) => tools.say(line));
   const isWhole = await writeCalendar(options, workbook, tools);
+  const taken = [...options.taken, ...(read.taken === null ? [] : [read.taken])];
+  taken.forEach((line) => tools.say(line));
   if (read.leftOut.length > 0) tools.say(fill(words.leftOut, { headers: read.leftOut.join(', ') }));
   frosts?.said.forEach((line) => tools.say(line));
   frosts?.doubts.forEach((line) => tools.warn(line));

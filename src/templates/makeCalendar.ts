@@ -8,11 +8,11 @@ import { isBlank, textOf } from '../workbook/readInputs';
 import { readLines, type Line, type LinesRead } from '../workbook/readLines';
 import type { InputRow, SheetTemplate, TableTemplate } from '../workbook/template';
 import { catalogue } from '../texts/catalogue';
-import { fill } from '../texts/fill';
 import { calendarTable, calendarTemplate, weeksTable, weeksTemplate } from './calendar';
 import { drawUpCalendar, type CalendarTasks, type DrawnUp } from './drawUpCalendar';
 import type { LeftOut } from './readPlotDates';
 import { sayInLine } from './sayCalendar';
+import { taskKeys } from './taskKeys';
 
 const { columns: headers, weeks } = catalogue.calendar;
 
@@ -173,7 +173,7 @@ function dayIn(values: Line['values'] | InputRow, header: string | null): number
 function isOwn(read: LinesRead, index: number, { columns, taskHeader }: Table): boolean {
   const { values, formulas } = read.lines[index] as Line;
   const task = taskHeader === null ? null : textOf(values[taskHeader] ?? null);
-  if (task !== null && !ourTasks.has(task)) return true;
+  if (task !== null && !taskKeys.has(task)) return true;
   const ours = new Set(columns.flatMap(({ header, kind }) => (kind === 'input' ? [] : [header])));
   return (read.cells.values[index] ?? []).some((value, column) => {
     const header = read.headers[column - read.area.column];
@@ -183,17 +183,6 @@ function isOwn(read: LinesRead, index: number, { columns, taskHeader }: Table): 
     return header !== undefined && formulas.has(header) ? isInput : !isBlank(value);
   });
 }
-
-/** Every task by every name that it can have. */
-const mostTurns = 9;
-const ourTasks: ReadonlySet<string> = new Set(
-  Object.values(catalogue.calendar.tasks).flatMap((task) => [
-    task,
-    ...Array.from({ length: mostTurns ** 2 }, (_, i) =>
-      fill(catalogue.calendar.turn, { task, nth: (i % mostTurns) + 1, of: Math.floor(i / mostTurns) + 1 }),
-    ),
-  ]),
-);
 
 function isMoved({ from, put }: PlannedLine, index: number, { lines }: LinesRead): boolean {
   const there = lines[index];

@@ -15,6 +15,7 @@ import type { Cause } from '../workbook/findFindings';
 import { columnOf } from '../workbook/columnOf';
 import { allOf, call, column, input, isBlank, lookUp, native, operate, when } from '../workbook/expressions';
 import { crops } from '../reference/crops';
+import { unitFactors } from '../reference/unitFactors';
 import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
 import { idInLanguage } from '../texts/language';
@@ -345,9 +346,6 @@ const isSoldAs = (choice: string): Expression => operate(column(headers.soldAs),
 const isByWeight = isSoldAs(byWeight);
 const isKnownSale = operate(column(headers.soldAs), '<>', '');
 
-/** By the definition of the pound; a bushel weighs the same in either system. */
-const kgPerPound = 0.45359237;
-
 const weightUsed = when(
   isByWeight,
   1,
@@ -358,7 +356,12 @@ const weightUsed = when(
       native('AND', isSoldAs(bushel), isBlank(column(headers.weight))),
       native(
         'IFERROR',
-        operate(when(isMetric, kgPerPound, 1), '/', call('HARVEST.BUSHELS', 1, column(headers.crop))),
+        // A bushel weighs the same in either system.
+        operate(
+          when(isMetric, unitFactors.kgPerPound, 1),
+          '/',
+          call('HARVEST.BUSHELS', 1, column(headers.crop)),
+        ),
         '',
       ),
       '',

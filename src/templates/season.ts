@@ -2,6 +2,7 @@ import type { Limits } from '../workbook/limits';
 import type { CellContent, FormLine, Format, SheetTemplate } from '../workbook/template';
 import { call, input, isBlank, native, operate, when } from '../workbook/expressions';
 import { practice } from '../reference/practice';
+import { unitFactors } from '../reference/unitFactors';
 import { catalogue } from '../texts/catalogue';
 import { idInLanguage } from '../texts/language';
 import { inWords } from './inWords';
@@ -138,7 +139,13 @@ export const seasonTemplate: SheetTemplate = {
     computed(
       'spacingPerLength',
       'SPACING_PER_LENGTH',
-      { compute: when(operate(input('UNITS'), '=', 'metric'), 100, 12) },
+      {
+        compute: when(
+          operate(input('UNITS'), '=', 'metric'),
+          unitFactors.cmPerMetre,
+          unitFactors.inchesPerFoot,
+        ),
+      },
       'whole',
     ),
   ],

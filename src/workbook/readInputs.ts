@@ -81,16 +81,30 @@ export function readInputs(table: TableTemplate, lines: InputLines): InputsRead 
   return { inputs, problems, leftOut };
 }
 
-/** A number with a decimal comma, as two cells where a comma also stands between cells: "0,04", but not "0,4". */
+/**
+ * A number with a decimal comma, as two cells where a comma also stands between cells: "0,04", but not "0,4", which may be
+ * two numbers. Before free text only what looks like cents, or comes after a 0 that cannot be.
+ */
 function joinSplit(
   columns: readonly (TableColumn | undefined)[],
   cells: readonly ReadValue[],
 ): readonly ReadValue[] {
-  const isPart = (index: number, pattern: RegExp): boolean => {
-    const [format, cell] = [columns[index]?.format ?? 'text', cells[index]];
-    return format !== 'text' && format !== 'date' && typeof cell === 'string' && pattern.test(cell.trim());
+  const isText = (index: number, pattern: RegExp): boolean => {
+    const cell = cells[index];
+    return typeof cell === 'string' && pattern.test(cell.trim());
   };
-  const isSplit = (index: number): boolean => isPart(index, /^[+-]?\d+$/) && isPart(index + 1, /^0\d+\s*%?$/);
+  const isNumber = (index: number): boolean => {
+    const format = columns[index]?.format ?? 'text';
+    return format !== 'text' && format !== 'date';
+  };
+  const isSplit = (index: number): boolean => {
+    if (!isNumber(index) || !isText(index, /^[+-]?\d+$/)) return false;
+    const [column, next] = [columns[index], columns[index + 1]];
+    if (isNumber(index + 1)) return isText(index + 1, /^0\d+\s*%?$/);
+    if (column?.format === 'whole' || next?.format !== 'text' || next.choices.length > 0) return false;
+    const isNone = isText(index, /^0+$/) && checkLimits(0, column?.limits ?? {}) !== null;
+    return isText(index + 1, isNone ? /^\d+\s*%?$/ : /^\d\d\s*%?$/);
+  };
   return cells.map((cell, index) => {
     if (index > 0 && isSplit(index - 1)) return null;
     return isSplit(index) ? `${textOf(cell)},${textOf(cells[index + 1] ?? null)}` : cell;

@@ -41,7 +41,35 @@ export interface DateWords {
 }
 
 /** The day number of a date in a list, or null where it is none, or could be two. */
-export function dayOfText(text: string, { months, isDayFirst }: DateWords): number | null {
+export function dayOfText(text: string, words: DateWords): number | null {
+  const day = dayOfIso(text);
+  if (day !== null) return day;
+  const { year = '', month, date } = partsOfText(text, words) ?? {};
+  return month === undefined || date === undefined
+    ? null
+    : dayOfIso(`${year}-${String(month).padStart(2, '0')}-${String(date).padStart(2, '0')}`);
+}
+
+/** Of 31 June, with a year or without one: the month, from 1, and how many days it has; else null. */
+export function beyondMonth(text: string, words: DateWords): { month: number; days: number } | null {
+  const [, ...iso] = isoPattern.exec(text) ?? [];
+  const [year = '', month = 0, date = 0] = iso.length > 0 ? iso.map(Number) : [];
+  const parts = iso.length > 0 ? { year: String(year), month, date } : partsOfText(text, words);
+  if (parts === null || parts.month > 12) return null;
+  // Without a year February has its 29.
+  const days = new Date(Date.UTC(Number(parts.year) || 2000, parts.month, 0)).getUTCDate();
+  return parts.date > days ? { month: parts.month, days } : null;
+}
+
+interface DateParts {
+  /** Four digits, or none. */
+  readonly year: string;
+  readonly month: number;
+  readonly date: number;
+}
+
+/** What a text in words, or in figures with the day first, says; there may be no such day. */
+function partsOfText(text: string, { months, isDayFirst }: DateWords): DateParts | null {
   const [one = '', two = '', year = '', ...more] = plainWord(text)
     .split(/[\s./,-]+/)
     .filter((part) => part !== 'de' && part !== 'del');
@@ -49,12 +77,12 @@ export function dayOfText(text: string, { months, isDayFirst }: DateWords): numb
     word.length < leastLettersOfMonth
       ? 0
       : months.findIndex((names) => names.some((name) => plainWord(name).startsWith(word))) + 1;
-  const dated = (month: number, day: string): number | null =>
-    month === 0 || !/^\d{1,2}$/.test(day) || !/^\d{4}$/.test(year) || more.length > 0
+  const dated = (month: number, date: string): DateParts | null =>
+    month === 0 || !/^\d{1,2}$/.test(date) || !/^(?:\d{4})?$/.test(year) || more.length > 0
       ? null
-      : dayOfIso(`${year}-${String(month).padStart(2, '0')}-${day.padStart(2, '0')}`);
+      : { year, month, date: Number(date) };
   const inFigures = isDayFirst && /^\d{1,2}$/.test(two) ? dated(Number(two), one) : null;
-  return dayOfIso(text) ?? dated(monthOf(two), one) ?? dated(monthOf(one), two) ?? inFigures;
+  return dated(monthOf(two), one) ?? dated(monthOf(one), two) ?? inFigures;
 }
 
 const leastLettersOfMonth = 3;

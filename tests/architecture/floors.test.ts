@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { brokenArrows, floors, importsOf, poorNames, saidWords, unexplainedLength } from './floors';
+import { unitFactors } from '../../src/reference/unitFactors';
 
 const paths = readdirSync('src', { recursive: true, encoding: 'utf8' })
   .map((name) => `src/${name.replaceAll('\\', '/')}`)
@@ -14,6 +15,16 @@ describe('the house', () => {
 
   test('no floor says what it must not know', () => {
     expect(files.flatMap(([path, text]) => saidWords(path, text))).toEqual([]);
+  });
+
+  test('a factor between units is written once, in the reference', () => {
+    const { cmPerInch, metresPerFoot, squareFeetPerAcre, gramsPerOunce, kgPerPound } = unitFactors;
+    const factors = [cmPerInch, metresPerFoot, squareFeetPerAcre, gramsPerOunce, kgPerPound].map(String);
+    for (const [path, text] of files) {
+      const numbers = text.replaceAll(/\/\*[\s\S]*?\*\/|\/\/.*/g, '').match(/\b\d[\d_]*(?:\.\d+)?\b/g) ?? [];
+      const again = numbers.map((one) => one.replaceAll('_', '')).filter((one) => factors.includes(one));
+      expect(again, path).toEqual([]);
+    }
   });
 
   test('every file is named for its job', () => {

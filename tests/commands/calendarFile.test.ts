@@ -1,7 +1,7 @@
 /** The iCalendar file, read back by ical.js 2.2.1, an independent parser of RFC 5545. */
 import ICAL from 'ical.js';
 import fc from 'fast-check';
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import { calendarFile } from '../../src/commands/calendarFile';
 import { functions } from '../../src/functions';
 import { calendarTasks } from '../../src/functions/calendarTasks';
@@ -138,6 +138,42 @@ describe('the file of a calendar', () => {
     expect(await uids(may16 + 300, 'A')).toEqual(await uids(may16, 'A'));
     expect(await uids(may16, 'B')).not.toEqual(await uids(may16, 'A'));
     expect(await uids(may16, 'A', 'Another garden')).not.toEqual(await uids(may16, 'A'));
+  });
+
+  test('a task has one name in every language, and one of somebody’s own its own', async () => {
+    const namesIn = async (language: string) => {
+      globalThis.cucurbitLanguage = language;
+      vi.resetModules();
+      const { calendarFile: fileIn } = await import('../../src/commands/calendarFile');
+      const { calendarTemplate: calendar } = await import('../../src/templates/calendar');
+      const { seasonTemplate: season } = await import('../../src/templates/season');
+      const { fillSheets: fillIn } = await import('../../src/workbook/fillSheets');
+      const { functions: all } = await import('../../src/functions');
+      const { catalogue } = await import('../../src/texts/catalogue');
+      const { columns, tasks, turn } = catalogue.calendar;
+      const twice = turn.replace('{task}', tasks.sideDress).replace('{nth}', '1').replace('{of}', '2');
+      const said = [...Object.values(tasks), twice, 'Walk the fence'];
+      const inputs = said.map((task) => ({
+        [columns.date.header]: may16,
+        [columns.plot.header]: 'A',
+        [columns.task.header]: task,
+      }));
+      const workbook = createMemoryWorkbook({ functions: [...all.values()] });
+      const form = { SEASON_YEAR: 2027, PLACE: 'Invented garden' };
+      const requests = [
+        { template: season, inputs: [], form },
+        { template: calendar, inputs, form: {} },
+      ];
+      await fillIn(workbook, requests, 'fill');
+      return eventsOf((await fileIn(workbook, now)) ?? '').map(({ uid }) => uid);
+    };
+    const inSpanish = await namesIn('es');
+    const inEnglish = await namesIn('en');
+    globalThis.cucurbitLanguage = undefined;
+    expect(inSpanish).toEqual(inEnglish);
+    expect(new Set(inEnglish).size).toBe(17);
+    expect(inEnglish).toContain('Invented%20garden/2027/A/sideDress-1-2/1@cucurbit-functions');
+    expect(inEnglish).toContain('Invented%20garden/2027/A/Walk%20the%20fence/1@cucurbit-functions');
   });
 
   test('a later file has a higher number, so that it replaces', async () => {

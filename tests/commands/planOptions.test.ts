@@ -30,6 +30,7 @@ describe('readPlanOptions', () => {
       seedPrices: null,
       prices: [],
       weather: null,
+      taken: [],
       season: {
         SEASON_YEAR: 2026,
         LAST_FROST: 46144,
@@ -71,7 +72,7 @@ describe('readPlanOptions', () => {
     [['--replace=yes'], '--replace stands alone. Take "yes" away.'],
     [
       ['--last-frost', '2026-02-30'],
-      '--last-frost is "2026-02-30". Give a day of the calendar as year-month-day, such as 2026-05-02.',
+      '--last-frost is "2026-02-30", and February has 28 days. Give a day that there is, such as 2026-05-02.',
     ],
     [['--first-frost', '10/10/2026'], '--first-frost is "10/10/2026". Give a day of the calendar'],
     [

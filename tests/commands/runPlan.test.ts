@@ -122,6 +122,17 @@ describe('a list that is read', () => {
     expect(south.said).toContain(`plots.csv, line 3, B, ${sentence('2026-06-14', 2027)}`);
   });
 
+  test('has a germination of 1 told as 100%, in a remark', async () => {
+    const lines = 'A,pumpkin,100,26,1\nB,pumpkin,100,26,100%\nC,pumpkin,100,26,85%\n';
+    const { code, said, warned } = await plan(`${header},Germination\n${lines}`);
+    expect([code, warned]).toEqual([0, []]);
+    const told = said.split('\n').filter((line) => line.includes('1 is 100%'));
+    expect(told).toEqual([
+      'plots.csv, line 2, A, Germination: 1 is 100% here. As a share type 0.85, in percent 85%.',
+      'plots.csv, line 3, B, Germination: 1 is 100% here. As a share type 0.85, in percent 85%.',
+    ]);
+  });
+
   test('has its remarks named by line and plot', async () => {
     const { code, said } = await plan(`${header},Harvest days\n\nA,slicing cucumber,100,20,90\n`);
     expect(code).toBe(0);
@@ -151,6 +162,21 @@ describe('a price list of seed', () => {
     expect([packs, cost]).toEqual(['3 of 250', 13.5]);
     const prices = await written?.readTable('SeedPrices');
     expect(prices?.rows.map((row) => row.at(-1))).toEqual(['007', null]);
+  });
+
+  test('has a price with a decimal comma named, before a lot too', async () => {
+    const list = 'Crop,Seeds in a pack,Price of a pack,Lot or note\ncucumber,250,3,50\ngourd,100,0,04\n';
+    const { code, warned, written } = await withPrices(list);
+    expect(code).toBe(1);
+    expect(warned.slice(1).map((line) => line.slice(0, 81))).toEqual([
+      'seed.csv, line 2, column Price of a pack: the comma in "3,50" is in the way. Writ',
+      'seed.csv, line 3, column Price of a pack: the comma in "0,04" is in the way. Writ',
+    ]);
+    const prices = await written?.readTable('SeedPrices');
+    expect(prices?.rows.map((row) => [row[2], row.at(-1)])).toEqual([
+      ['3,50?', null],
+      ['0,04?', null],
+    ]);
   });
 
   test('has each line to mend named once by number and column, and the others count', async () => {

@@ -191,3 +191,47 @@ describe('an option with a date', () => {
     expect(() => englishLists.readPlanOptions(given('2/5/2027'))).toThrow(/year-month-day/);
   });
 });
+
+describe('dates on the command line', () => {
+  const options = (last: string) =>
+    spanishLists.readPlanOptions([
+      'plots.csv',
+      '--last-frost',
+      last,
+      '--first-frost',
+      '10 oct 2026',
+      '--out',
+      'a.xlsx',
+    ]);
+
+  test('in figures alone are taken with the day first, and said in words', () => {
+    // Serial 46144 is 2026-05-02.
+    expect(options('02/05/2026')).toMatchObject({
+      taken: ['--last-frost 02/05/2026 se tomó como 2 de mayo de 2026.'],
+      season: { LAST_FROST: 46144 },
+    });
+    for (const plain of ['2026-05-02', '2 de mayo de 2026']) expect(options(plain).taken).toEqual([]);
+  });
+
+  test('that their month does not have are refused with the reason', () => {
+    for (const given of ['31 de junio', '31/06/2026', '31 de junio de 2026']) {
+      expect(() => options(given)).toThrow(
+        `--last-frost es "${given}", y junio tiene 30 días. Dé un día que exista, por ejemplo 2026-05-02.`,
+      );
+    }
+  });
+
+  test('in a list are said once, by the first of them', async () => {
+    const read = await spanishLists.plots(
+      spanishLine,
+      'A;;;;;2027-06-14',
+      'B;;;;;14/06/2027',
+      'C;;;;;1/7/2027',
+    );
+    expect(read.taken).toBe(
+      'plots.csv, línea 3: 14/06/2027 se tomó como 14 de junio de 2027, y así cada fecha escrita de ese modo.',
+    );
+    expect((await spanishLists.plots(spanishLine, 'A;;;;;14 jun 2027')).taken).toBeNull();
+    expect((await englishLists.plots(headersInEnglish, 'A,,,,,14/06/2027')).taken).toBeNull();
+  });
+});

@@ -18,6 +18,7 @@ const tables = [
   'pickling',
   'beetles',
   'tasks',
+  'unitFactors',
 ];
 
 describe.each(tables)('source record of %s', (table) => {

@@ -91,6 +91,33 @@ describe('readInputs', () => {
     expect(readNumbers('Name;Size;Count\nA;0;04\n').inputs).toEqual([{ Name: 'A', Size: 0, Count: 4 }]);
   });
 
+  it('joins such a number before free text too: cents, or what comes after a 0 that cannot be', () => {
+    const priced: TableTemplate = {
+      ...table,
+      columns: [
+        asked('Name', 'text'),
+        { ...asked('Price', 'money'), limits: { above: 0 } },
+        asked('Lot', 'text'),
+      ],
+    };
+    const readPriced = (...lines: readonly string[]) =>
+      readInputs(priced, readDelimited(['Name,Price,Lot', ...lines].join('\n'))).inputs;
+    expect(readPriced('A,0,04', 'B,3,50', 'C,0,5', 'D,3,50%')).toEqual([
+      { Name: 'A', Price: '0,04?' },
+      { Name: 'B', Price: '3,50?' },
+      { Name: 'C', Price: '0,5?' },
+      { Name: 'D', Price: '3,50%?' },
+    ]);
+    // Numbers of lots and notes stay.
+    expect(readPriced('A,4,007', 'B,3,5', 'C,3.50,50', 'D,3,50 seeds', 'E,3,2026')).toEqual([
+      { Name: 'A', Price: 4, Lot: '007' },
+      { Name: 'B', Price: 3, Lot: '5' },
+      { Name: 'C', Price: 3.5, Lot: '50' },
+      { Name: 'D', Price: 3, Lot: '50 seeds' },
+      { Name: 'E', Price: 3, Lot: '2026' },
+    ]);
+  });
+
   it('keeps a number that its column does not take, and says why', () => {
     const rows = 'Name,Share,Count\nA,85,2.5\nB,185%,0\nC,1.5,\nD,85%,3\n';
     const limited: TableTemplate = {

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
+  beyondMonth,
   dayOfIso,
   dayOfSerial,
   dayOfText,
@@ -123,6 +124,25 @@ describe('dates of a list', () => {
       seeded,
     );
   });
+
+  test.each([
+    ['31/06/2026', 6, 30],
+    ['31 de junio de 2026', 6, 30],
+    ['31 de junio', 6, 30],
+    ['2026-06-31', 6, 30],
+    ['30 feb', 2, 29],
+    ['29/2/2027', 2, 28],
+    ['2027-02-29', 2, 28],
+    ['32/12/2026', 12, 31],
+  ])('%j is beyond its month', (text, month, days) => {
+    expect(beyondMonth(text, spanish)).toEqual({ month, days });
+    expect(dayOfText(text, spanish)).toBeNull();
+  });
+
+  test.each(['30/06/2026', '29/2/2028', '30 de junio', '2026-06-30', '14/13/2026', 'soon', ''])(
+    '%j is not beyond its month',
+    (text) => expect(beyondMonth(text, spanish)).toBeNull(),
+  );
 
   test.each([
     '31/06/2026',

@@ -1,9 +1,10 @@
 /**
- * Every unit and every conversion factor, nowhere else.
+ * Every unit; the factors between them are those of reference/unitFactors.
  *
  * A calculation is given its unit system and computes in that system's own units, so that its working shows
  * the numbers the grower typed.
  */
+import { unitFactors } from '../../reference/unitFactors';
 
 export type UnitSystemName = 'us' | 'metric';
 
@@ -105,23 +106,23 @@ export interface UnitSystem {
   readonly temperature: Unit;
 }
 
-/** International foot and inch, US customary acre of 43,560 sq ft, US gallon, avoirdupois ounce: NIST Handbook 44, appendix C. */
-export const inchesPerFoot = 12;
-export const squareFeetPerAcre = 43560;
-export const cmPerInch = 2.54;
-export const metresPerFoot = 0.3048;
-export const squareMetresPerSquareFoot = 0.09290304;
-export const cmPerMetre = 100;
-export const squareMetresPerHectare = 10000;
-export const mlPerLitre = 1000;
-export const pintsPerQuart = 2;
-export const cubicInchesPerGallon = 231;
+export const {
+  inchesPerFoot,
+  squareFeetPerAcre,
+  cmPerInch,
+  metresPerFoot,
+  squareMetresPerSquareFoot,
+  cmPerMetre,
+  squareMetresPerHectare,
+  mlPerLitre,
+  pintsPerQuart,
+  cubicInchesPerGallon,
+  gramsPerOunce,
+  kgPerPound,
+  freezingF,
+  fahrenheitPerCelsius,
+} = unitFactors;
 export const litresPerGallon = (cubicInchesPerGallon * cmPerInch ** 3) / mlPerLitre;
-export const gramsPerOunce = 28.349523125;
-export const kgPerPound = 0.45359237;
-/** Freezing point of water, and degrees F in one degree C: the definition of the Fahrenheit scale. */
-export const freezingF = 32;
-export const fahrenheitPerCelsius = 1.8;
 export const daysPerWeek = 7;
 /** Yields are published for 100 ft or 100 m of row. */
 export const rowLengthOfYield = 100;

@@ -40,6 +40,12 @@ export const commands = {
     missingOption: '{option} is missing. Give it as {option} {example}.',
     noValueWanted: '{option} stands alone. Take "{given}" away.',
     badDate: '{option} is "{given}". Give a day of the calendar as year-month-day, such as {example}.',
+    beyondMonth:
+      '{option} is "{given}", and {month} has {days} days. Give a day that there is, such as {example}.',
+    dateInWords: '{date} {month} {year}',
+    dateTaken: '{option} {given} was taken as {date}.',
+    listDateTaken:
+      '{file}, line {line}: {given} was taken as {date}, and so is each date that is written so.',
     frostsReversed:
       '--first-frost ({first}) must come after --last-frost ({last}). South of the equator the first frost of fall is in the next year: give its year too.',
     frostsApart:

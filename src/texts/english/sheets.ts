@@ -262,6 +262,7 @@ export const sheets = {
       noCrop: 'Choose a crop.',
       cropUnknown: 'Crop not known: choose one from the list.',
       otherYear: '{date} is not in the season of {year}. Check the year, here and in the Season sheet.',
+      wholeShare: '1 is 100% here. As a share type 0.85, in percent 85%.',
       sameName: 'Another plot has this name: give each its own.',
       layoutUnknown: 'Layout not known: choose rows, hills or beds.',
       startUnknown: 'Start not known: choose seed or transplant.',

@@ -42,6 +42,11 @@ export const commands: Translated['commands'] = {
     missingOption: 'Falta {option}. Dela como {option} {example}.',
     noValueWanted: '{option} va sola. Quite "{given}".',
     badDate: '{option} es "{given}". Dé un día del calendario como año-mes-día, por ejemplo {example}.',
+    beyondMonth:
+      '{option} es "{given}", y {month} tiene {days} días. Dé un día que exista, por ejemplo {example}.',
+    dateInWords: '{date} de {month} de {year}',
+    dateTaken: '{option} {given} se tomó como {date}.',
+    listDateTaken: '{file}, línea {line}: {given} se tomó como {date}, y así cada fecha escrita de ese modo.',
     frostsReversed:
       '--first-frost ({first}) debe venir después de --last-frost ({last}). Al sur del ecuador la primera helada del otoño cae en el año siguiente: dé también su año.',
     frostsApart:

@@ -271,6 +271,7 @@ export const sheets: Translated['sheets'] = {
       noCrop: 'Elija un cultivo.',
       cropUnknown: 'Cultivo no conocido: elija uno de la lista.',
       otherYear: '{date} no está en la temporada de {year}. Revise el año, aquí y en la hoja Temporada.',
+      wholeShare: 'Aquí 1 es 100%. Como fracción escriba 0.85, en por ciento 85%.',
       sameName: 'Otra parcela tiene este nombre: dé a cada una el suyo.',
       layoutUnknown: 'Disposición no conocida: elija rows (surcos), hills (golpes) o beds (camas).',
       startUnknown: 'Inicio no conocido: elija seed (siembra directa) o transplant (trasplante).',
