@@ -49,7 +49,7 @@ export function createPlotList(
     'div',
     { class: 'field' },
     element('label', { for: searchId }, words.find),
-    search,
+    element('div', { class: 'control' }, search),
   );
   const found = element('p', { role: 'status', class: 'hint' });
   const box = element('div', { class: 'lines' });

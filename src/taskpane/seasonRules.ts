@@ -1,10 +1,11 @@
 /** What the pane knows of single cells of the Season sheet, by their names. */
 import type { FormLine } from '../workbook/template';
-import { isoOfDay, dayOfSerial } from '../workbook/serialDate';
+import { dayOfSerial, serialOfDay } from '../workbook/serialDate';
 import type { CellValue } from '../workbook/port';
 import { mostSeasonDays } from '../templates/season';
 import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
+import { sayDay } from './sayDay';
 
 const { pane } = catalogue;
 
@@ -38,8 +39,8 @@ export function checkFrosts(values: Readonly<Record<string, CellValue>>): string
   if (days > mostSeasonDays) return fill(pane.wrong.frostsApart, { days });
   if (days > 0) return null;
   return fill(pane.wrong.frostsReversed, {
-    lastFrost: isoOfDay(lastFrost),
-    firstFrost: isoOfDay(firstFrost),
+    lastFrost: sayDay(serialOfDay(lastFrost)),
+    firstFrost: sayDay(serialOfDay(firstFrost)),
   });
 }
 

@@ -43,7 +43,7 @@ export function createToolsPart({ workbook, templates, actions, refresh }: Tools
         );
       });
     });
-    return [element('p', { class: 'help' }, help), element('div', { class: 'buttons' }, button)];
+    return [element('div', { class: 'buttons' }, button), element('p', { class: 'help' }, help)];
   };
   const enterAgain = async (): Promise<string> => {
     const reentered = await workbook.reenterFormulas(pane.undo.formulas);

@@ -515,16 +515,16 @@ const linesTable: TableTemplate = {
   heading: words.tables.lines,
   grows: false,
   columns: [
-    columnOf(headers.line, 30),
-    columnOf(headers.part, 13),
-    columnOf(headers.unit, 10),
+    columnOf(headers.line, 30, { format: 'words' }),
+    columnOf(headers.part, 16, { format: 'words' }),
+    columnOf(headers.unit, 10, { format: 'words' }),
     ...scenarios.flatMap((scenario) => [
       columnOf(names[scenario].quantity, 10, { format: 'hundredth' }),
       columnOf(names[scenario].price, 10, { format: 'price', formats: sharesOfMoney }),
       columnOf(names[scenario].amount, 10, money),
       columnOf(names[scenario].total, 10, money),
     ]),
-    columnOf(headers.lacks, 60),
+    columnOf(headers.lacks, 60, { format: 'words' }),
   ],
   rows: lines.map(({ name, part, unit, figures, lacks: lacking }) => [
     name,
@@ -623,7 +623,7 @@ const byCropTable: TableTemplate = {
   heading: words.tables.byCrop,
   grows: false,
   columns: [
-    columnOf(words.byCrop.crop, 30, { formerly: formerCropNames }),
+    columnOf(words.byCrop.crop, 30, { format: 'words', formerly: formerCropNames }),
     ...cropColumns.map(({ key, format, note = '', unit = null }) =>
       columnOf(words.byCrop[key], 10, { format, note, unit }),
     ),
@@ -669,7 +669,7 @@ const byPriceTable: TableTemplate = {
   heading: words.tables.priceByYield,
   grows: false,
   columns: [
-    columnOf(priceByYield.row, 30, { note: priceByYield.note }),
+    columnOf(priceByYield.row, 30, { format: 'words', note: priceByYield.note }),
     columnOf(priceByYield.yield, 13, { format: 'whole', unit: soldUnit }),
     columnOf(priceByYield.costs, 10, {
       ...money,

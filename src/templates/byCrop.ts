@@ -311,7 +311,7 @@ export const byCropTemplate: SheetTemplate = {
       heading: '',
       grows: false,
       columns: [
-        headed('crop', 24, { formerly: formerCropNames }),
+        headed('crop', 24, { format: 'words', formerly: formerCropNames }),
         ...computedColumns.map(({ key, format, unit }) => headed(key, 10, { format, unit })),
       ],
       rows: crops.map(({ name }) => [

@@ -59,6 +59,7 @@ const formatOf = (trait: Trait): Format => {
   const { kind } = traits[trait];
   const places = decimals[kind];
   if (places !== undefined) return formats[places];
+  if (kind === 'text') return 'words';
   return kind === 'share' ? 'percent' : 'general';
 };
 
@@ -91,7 +92,8 @@ const shortFigure = (crop: Crop, trait: Trait, bound: 'low' | 'high'): CellConte
   return places === undefined ? exact : { compute: native('ROUND', exact.compute, places) };
 };
 
-const cropColumn = (width: number): TableColumn => columnOf(names.crop, width, { formerly: formerCropNames });
+const cropColumn = (width: number): TableColumn =>
+  columnOf(names.crop, width, { format: 'words', formerly: formerCropNames });
 
 /** What stands there in words of the functions; "" where they are those of the language. */
 const wordsExplained = (trait: Trait): string => {
@@ -139,7 +141,7 @@ const understood: TableTemplate = {
   heading: words.names,
   grows: false,
   keepsTypedOver: true,
-  columns: [columnOf(names.name, 22), cropColumn(22)],
+  columns: [columnOf(names.name, 22, { format: 'words' }), cropColumn(22)],
   rows: Object.entries(otherNamesOfCrops).flatMap(([crop, others]) =>
     [crop, ...others].map((name) => [name, crop]),
   ),
@@ -159,7 +161,10 @@ const growingNotes: TableTemplate = {
   heading: words.practice,
   grows: false,
   keepsTypedOver: true,
-  columns: [columnOf(names.of, 22), { ...columnOf(names.note, 13), runsOn: true }],
+  columns: [
+    columnOf(names.of, 22, { format: 'words' }),
+    { ...columnOf(names.note, 13, { format: 'words' }), runsOn: true },
+  ],
   rows: words.practiceNotes.map(([of, note]) => [of, fill(note, practiceValues)]),
 };
 
@@ -169,11 +174,11 @@ const ranges: TableTemplate = {
   grows: false,
   columns: [
     cropColumn(20),
-    columnOf(names.figure, 20),
+    columnOf(names.figure, 20, { format: 'words' }),
     columnOf(names.low, 16),
     columnOf(names.high, 16),
-    columnOf(names.unit, 13),
-    columnOf(names.source, 100),
+    columnOf(names.unit, 13, { format: 'words' }),
+    columnOf(names.source, 100, { format: 'words' }),
   ],
   rows: crops.flatMap((crop) =>
     traitNames

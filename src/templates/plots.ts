@@ -584,7 +584,7 @@ export const plotsTemplate: SheetTemplate = {
             call('DATE.COVEROFF', cell('firstPick'), cell('crop'), null, given(cell('flowerType'))),
           ),
           'date',
-          12,
+          14,
         ),
         computed(
           'firstPick',
@@ -736,12 +736,12 @@ export const plotsTemplate: SheetTemplate = {
         asked('startsOn', 'date', 12, { dates: datesInWords }),
         asked('lastCucurbits', 'general', 11, { limits: limits.pastYear }),
         // Sentences come last: the grid loses sight of what stands beyond a wide column.
-        computed('takenAs', cropTakenAs(cell('crop')), 'general', cropWidth),
-        computed('sameName', sameName, 'general', 9),
-        computed('keepApart', keepApart, 'general', 30),
-        computed('assumed', assumed, 'general', 44),
+        computed('takenAs', cropTakenAs(cell('crop')), 'words', cropWidth),
+        computed('sameName', sameName, 'words', 9),
+        computed('keepApart', keepApart, 'words', 30),
+        computed('assumed', assumed, 'words', 44),
         {
-          ...computed('notes', notes, 'general', 80),
+          ...computed('notes', notes, 'words', 80),
           compute: when(isBlank(cell('crop')), when(isBlank(cell('plot')), '', remarks.noCrop), notes),
         },
       ],

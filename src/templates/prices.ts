@@ -171,7 +171,7 @@ const nameWidth = 26;
 const textWidth = 62;
 const numberWidth = 10;
 /** Texts run on from it over what is free to its right. */
-const toMend = columnOf(headers.toMend, numberWidth, { note: notes.toMend, runsOn: true });
+const toMend = columnOf(headers.toMend, numberWidth, { format: 'words', note: notes.toMend, runsOn: true });
 
 const first = column(headers.first);
 const second = column(headers.second);
@@ -182,9 +182,9 @@ const pricesTable: TableTemplate = {
   heading: words.tables.prices,
   grows: false,
   columns: [
-    columnOf(headers.item, nameWidth),
-    columnOf(headers.what, textWidth),
-    columnOf(headers.unit, 15),
+    columnOf(headers.item, nameWidth, { format: 'words' }),
+    columnOf(headers.what, textWidth, { format: 'words' }),
+    columnOf(headers.unit, 15, { format: 'words' }),
     ...[headers.first, headers.second].map((header) =>
       typed(header, numberWidth, {
         ...priceFormats,
@@ -282,16 +282,16 @@ const ratesTable: TableTemplate = {
   heading: words.tables.rates,
   grows: false,
   columns: [
-    columnOf(headers.rate, nameWidth),
-    columnOf(headers.what, textWidth),
-    columnOf(headers.unit, 15),
+    columnOf(headers.rate, nameWidth, { format: 'words' }),
+    columnOf(headers.what, textWidth, { format: 'words' }),
+    columnOf(headers.unit, 15, { format: 'words' }),
     typed(headers.value, numberWidth, {
       ...rateFormats,
       converts: convertsBy(headers.rate, words.rates, rated),
     }),
     columnOf(headers.used, numberWidth, rateFormats),
     columnOf(headers.comesTo, numberWidth, { formats: { [words.rates.waterDepth[0]]: 'whole' } }),
-    columnOf(headers.of, numberWidth),
+    columnOf(headers.of, numberWidth, { format: 'words' }),
     toMend,
   ],
   rows: (Object.keys(rated) as RateKey[]).map((key) => {
@@ -408,8 +408,8 @@ const cropPricesTable: TableTemplate = {
   heading: words.tables.crops,
   grows: false,
   columns: [
-    columnOf(headers.crop, nameWidth, { formerly: formerCropNames }),
-    columnOf(headers.toMend, textWidth, { note: notes.cropToMend }),
+    columnOf(headers.crop, nameWidth, { format: 'words', formerly: formerCropNames }),
+    columnOf(headers.toMend, textWidth, { format: 'words', note: notes.cropToMend }),
     typed(headers.soldBy, 15, {
       format: 'text',
       choices: [...soldUnits, ...Object.values(words.alsoSoldBy).flat()],
@@ -429,7 +429,7 @@ const cropPricesTable: TableTemplate = {
     typed(headers.dripped, numberWidth, share),
     typed(headers.covered, numberWidth, share),
     typed(headers.trellised, numberWidth, share),
-    columnOf(headers.soldAs, numberWidth, { note: notes.soldAs }),
+    columnOf(headers.soldAs, numberWidth, { format: 'words', note: notes.soldAs }),
     columnOf(headers.weightUsed, numberWidth, { unit: lbOrKg, note: notes.weightUsed }),
     columnOf(headers.firstByWeight, numberWidth, {
       ...inMoney,

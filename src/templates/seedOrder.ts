@@ -220,9 +220,9 @@ export const seedOrderTable: TableTemplate = {
     }),
     orderColumn('yearsLeft', 'general', 11, { unit: units.years }),
     orderColumn('toBuy', 'whole', 9, inSeeds),
-    orderColumn('packs', 'general', 24, { unit: units.packs }),
+    orderColumn('packs', 'words', 24, { unit: units.packs }),
     orderColumn('cost', 'money', 11),
-    orderColumn('remark', 'general', 62),
+    orderColumn('remark', 'words', 62),
   ],
   rows: crops.map((crop): CellContent[] => [
     wordOfCrop(crop.name),

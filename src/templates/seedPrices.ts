@@ -52,7 +52,7 @@ export const seedPricesTable: TableTemplate = {
       'money',
       11,
     ),
-    computed('takenAs', cropTakenAs(priced('crop')), 'general', cropWidth),
+    computed('takenAs', cropTakenAs(priced('crop')), 'words', cropWidth),
     asked('lot', 'text', 17),
   ],
 };

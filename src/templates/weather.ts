@@ -382,9 +382,9 @@ const heatByCrop: TableTemplate = {
   heading: byCrop.heading,
   grows: false,
   columns: [
-    { ...tableColumn(byCrop.crop, 22, 'general'), formerly: formerCropNames },
-    tableColumn(byCrop.publisher, 24, 'general'),
-    tableColumn(byCrop.method, 14, 'general'),
+    { ...tableColumn(byCrop.crop, 22, 'words'), formerly: formerCropNames },
+    tableColumn(byCrop.publisher, 24, 'words'),
+    tableColumn(byCrop.method, 14, 'words'),
     tableColumn(byCrop.base, 16, 'tenth', degrees),
     tableColumn(byCrop.ceiling, 10, 'tenth', degrees),
     tableColumn(byCrop.days, 10, 'general', catalogue.units.days),

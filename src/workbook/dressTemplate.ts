@@ -16,7 +16,7 @@ export function dressLine(line: FormLine, row: number, column: number): Dress {
     dressings: [
       { ...cell, column: column - 1, role: 'label', format: 'general' },
       { ...cell, role: line.kind, format: line.format },
-      { ...cell, column: column + 1, role: 'lead', format: 'general' },
+      { ...cell, column: column + 1, role: 'remark', format: 'general' },
     ],
     lists: line.choices.length > 0 ? [{ ...cell, values: line.choices }] : [],
     rules: [],

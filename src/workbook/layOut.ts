@@ -1,4 +1,5 @@
 /** Places a template on rows and columns: the new sheet that a host can write. */
+import { widthOf } from './appearance';
 import {
   dressLine,
   dressList,
@@ -193,10 +194,10 @@ export function columnWidths(template: SheetTemplate): number[] {
       if (typeof content === 'string') demand(formValueColumn, Math.min(content.length + 2, widestFormValue));
     }
   }
-  for (const table of template.tables) table.columns.forEach(({ width }, index) => demand(index, width));
+  for (const table of template.tables) table.columns.forEach((of, index) => demand(index, widthOf(of)));
   for (const [list, first] of lists) {
     if (first > 0) demand(first - 1, gapWidth);
-    list.columns.forEach(({ width }, index) => demand(first + index, width));
+    list.columns.forEach((of, index) => demand(first + index, widthOf(of)));
   }
   return widths;
 }

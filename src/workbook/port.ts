@@ -112,10 +112,11 @@ export function isCarried(content: CellContent | Carried): content is Carried {
   return typeof content === 'object' && content !== null && 'carriedFrom' in content;
 }
 
-/** How a number is shown. The codes are in `workbook/appearance`. */
+/** How a number is shown; `words` are texts that a formula gives. The codes are in `workbook/appearance`. */
 export type Format =
   | 'general'
   | 'text'
+  | 'words'
   | 'whole'
   | 'tenth'
   | 'hundredth'
@@ -129,7 +130,17 @@ export type Format =
 
 /** What a cell is for; the look is in `workbook/appearance`. */
 export type Role =
-  'plain' | 'title' | 'lead' | 'caution' | 'label' | 'header' | 'input' | 'computed' | 'prose' | 'unit';
+  | 'plain'
+  | 'title'
+  | 'lead'
+  | 'caution'
+  | 'label'
+  | 'remark'
+  | 'header'
+  | 'input'
+  | 'computed'
+  | 'prose'
+  | 'unit';
 
 /** Light to dark, in this order; the look is in `workbook/appearance`. */
 export type Shade = 'pale' | 'middle' | 'deep';

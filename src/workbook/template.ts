@@ -45,7 +45,7 @@ export interface TableColumn {
   readonly format: Format;
   /** In place of it, by what names the row. */
   readonly formats?: Readonly<Record<string, Format>>;
-  /** In characters. */
+  /** In characters of what is read in it. */
   readonly width: number;
   readonly choices: readonly string[];
   /** As those of a form's line. */
@@ -111,7 +111,7 @@ export interface ListColumn {
   /** Names the cells of the column in formulas; "" for none. The first column has one. */
   readonly name: string;
   readonly format: Format;
-  /** In characters. */
+  /** In characters of what is read in it. */
   readonly width: number;
   readonly note: string;
   readonly unit: CellContent;

@@ -1,4 +1,5 @@
 /** A sheet of ours as values: a new sheet without a formula, for somebody who does not have our functions. */
+import { widthOf } from './appearance';
 import { dressLine, dressList, dressTable, framing, namingColumn, type Dress } from './dressTemplate';
 import { columnWidths, textColumnOf } from './layOut';
 import {
@@ -122,7 +123,7 @@ async function findParts(port: WorkbookPort, template: SheetTemplate, sheet: str
     });
     const names = rows.map((cells) => cells[(columnsAt[namingColumn(each)] ?? column) - column]);
     const dress = dressTable(each, { headerRow, names, column, columns, columnsAt });
-    const widths = each.columns.map(({ width }, index) => [columnsAt[index] ?? 0, width] as const);
+    const widths = each.columns.map((of, index) => [columnsAt[index] ?? 0, widthOf(of)] as const);
     parts.push({ dress, headerRow, widths });
   }
   for (const list of template.lists ?? []) {

@@ -6,9 +6,10 @@
 import axe from 'axe-core';
 import type { Locator } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import type { GridPage } from './gridPage/openGridPage';
+import { english } from '../../src/texts/english';
+import { threeYears } from '../commands/recordText';
 import { contrast, luminance } from '../contrast';
-import { openPlanPage, paneHands, type PaneHands } from './gridPage/planPage';
+import { openPlanPage, type PaneHands, type PlanPage } from './gridPage/planPage';
 
 /** After a press the browser takes for half a second what moves to be wanted. */
 const unwantedMs = 500;
@@ -16,11 +17,11 @@ const narrow = { width: 320, height: 900 };
 const wide = { width: 600, height: 900 };
 
 describe('the pane as a whole', { timeout: 240_000 }, () => {
-  let open: GridPage;
+  let open: PlanPage;
   let pane: PaneHands;
   beforeAll(async () => {
     open = await openPlanPage();
-    pane = paneHands(open.page);
+    pane = open.pane;
   }, 240_000);
   afterAll(() => open.close());
 
@@ -95,24 +96,24 @@ describe('the pane as a whole', { timeout: 240_000 }, () => {
     expect(await radio.evaluate((one) => one === document.activeElement)).toBe(true);
   });
 
-  describe('with everything opened, asked and mistyped', () => {
-    beforeAll(async () => {
-      await pane.root.getByRole('radio').first().check();
-      await pane.press('Change');
-      await pane.press('Remove');
-      await pane.root.evaluate((root) => {
-        for (const details of root.querySelectorAll('details')) details.open = true;
-        for (const form of root.querySelectorAll('form')) {
-          for (const field of form.querySelectorAll<HTMLInputElement>('input.number')) {
-            field.value = 'x';
-            field.dispatchEvent(new Event('input', { bubbles: true }));
-          }
-          form.requestSubmit();
-        }
-      });
-      await pane.says(/"x" is not a number/);
-    });
+  /** Where the cell is read on the page: where the caret stands after a figure that is typed into it and taken back. */
+  const placeOf = async (cell: string): Promise<{ x: number; y: number }> => {
+    await open.hands.goTo(cell);
+    await open.hands.press('1');
+    const caret = open.page.locator('#grid [data-u-comp="editor"]').first();
+    const place = async (): Promise<{ x: number; y: number } | null> => {
+      const box = await caret.boundingBox();
+      return box !== null && box.x > 0 && box.y > 0 ? { x: box.x, y: box.y } : null;
+    };
+    await expect.poll(place, { timeout: 20_000 }).not.toBeNull();
+    const found = await place();
+    await open.hands.press('Escape');
+    if (found === null) throw new Error(`no caret in ${cell}`);
+    return found;
+  };
 
+  /** Of the pane as it stands. */
+  const looksGood = (): void => {
     for (const size of [narrow, wide]) {
       test(`nothing sticks out at ${size.width} px`, async () => {
         await open.page.setViewportSize(size);
@@ -151,6 +152,61 @@ describe('the pane as a whole', { timeout: 240_000 }, () => {
         });
       }
     }
+  };
+
+  /** All but the homework, whose sheet takes the place of the plots in front. */
+  describe('with results in its sections', () => {
+    const { questions, weather, crops } = english.pane;
+
+    beforeAll(async () => {
+      const functions = pane.section('Functions');
+      await functions.getByLabel(english.pane.functionList.search).fill('spacing');
+      await open.page.keyboard.press('Enter');
+      const compared = pane.section(crops.heading).getByRole('checkbox');
+      for (const one of [0, 1, 2]) await compared.nth(one).check();
+      const asked = pane.section(questions.heading);
+      await asked.getByLabel(questions.seed.plants.label).fill('100');
+      await asked.getByLabel(questions.seed.germination.label).fill('85');
+      await pane.press(questions.seed.button);
+      await pane.press(questions.fits.button);
+      await pane.says(/seeds, at 85/);
+      await pane
+        .section(weather.heading)
+        .locator('input[type=file]')
+        .setInputFiles({ name: 'record.csv', mimeType: 'text/csv', buffer: Buffer.from(threeYears) });
+      await pane.press('Put 1095 days into the Weather sheets');
+      await pane.says('1095 days were put into Weather, Weather record.');
+      await pane.press(english.pictures.pane.draw);
+      await pane.section(weather.heading).locator('svg').first().waitFor({ timeout: 60_000 });
+      await pane.root.getByRole('radio').first().check();
+      await pane.press(english.pane.plots.show);
+      const cell = await open.plots.addressOf(0, 'Seed to sow');
+      await open.hands.goTo(cell);
+      await pane.says(`Working of Plots ${cell}`);
+    }, 240_000);
+
+    looksGood();
+  });
+
+  describe('with everything opened, asked and mistyped', () => {
+    beforeAll(async () => {
+      await pane.root.getByRole('radio').first().check();
+      await pane.press('Change');
+      await pane.press('Remove');
+      await pane.root.evaluate((root) => {
+        for (const details of root.querySelectorAll('details')) details.open = true;
+        for (const form of root.querySelectorAll('form')) {
+          for (const field of form.querySelectorAll<HTMLInputElement>('input.number')) {
+            field.value = 'x';
+            field.dispatchEvent(new Event('input', { bubbles: true }));
+          }
+          form.requestSubmit();
+        }
+      });
+      await pane.says(/"x" is not a number/);
+    });
+
+    looksGood();
 
     test('in a contrast theme what is chosen, and what stands in a cell, differs from its ground', async () => {
       await open.page.setViewportSize({ width: 1200, height: 700 });
@@ -180,8 +236,7 @@ describe('the pane as a whole', { timeout: 240_000 }, () => {
       await expect
         .poll(async () => contrastIn(await radio.screenshot()), { timeout: 20_000 })
         .toBeGreaterThan(3);
-      // The plants of the first plot.
-      const clip = { x: 770, y: 322, width: 60, height: 16 };
+      const clip = { ...(await placeOf(await open.plots.addressOf(0, 'Plants'))), width: 60, height: 16 };
       expect(await contrastIn(await open.page.screenshot({ clip }))).toBeGreaterThan(4.5);
     });
 

@@ -103,7 +103,15 @@ function formatModel({ book }: Stage, sheet: Sheet, span: Span): Model {
   return {
     className: 'RangeFormat',
     put:
-      settings('', 'ColumnWidth', 'RowHeight', 'WrapText', 'HorizontalAlignment', 'VerticalAlignment') ?? {},
+      settings(
+        '',
+        'ColumnWidth',
+        'RowHeight',
+        'WrapText',
+        'HorizontalAlignment',
+        'IndentLevel',
+        'VerticalAlignment',
+      ) ?? {},
     call: { AutofitRows: () => setOnRange(book, sheet, span, 'AutofitRows', true) },
     child: {
       Fill: () => ({ className: 'RangeFill', put: settings('Fill.', 'Color') ?? {} }),

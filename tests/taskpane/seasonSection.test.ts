@@ -146,7 +146,7 @@ describe('the fields over a sheet that is there', () => {
   it('refuse reversed frost dates with advice for the south', () => {
     enter(pane.field(firstFrost), '2027-04-10');
     expect(pane.described(firstFrost)).toContain(
-      '(2027-04-10) must come after the last frost of spring (2027-05-02). South of the equator',
+      '(Apr 10, 2027) must come after the last frost of spring (May 2, 2027). South of the equator',
     );
     enter(pane.field(firstFrost), '2028-04-10');
     expect(pane.field(firstFrost).hasAttribute('aria-invalid')).toBe(false);

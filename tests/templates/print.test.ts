@@ -1,8 +1,12 @@
 /** How our sheets come out on paper, worked out from their widths. */
 import { describe, expect, test } from 'vitest';
 import { allTemplates } from '../../src/templates/sheets';
-import { looks } from '../../src/workbook/appearance';
+import { english } from '../../src/texts/english';
+import { isIndented, looks } from '../../src/workbook/appearance';
 import { layOut } from '../../src/workbook/layOut';
+
+/** Stands where a figure would: its column is one of figures. */
+const { noFigure } = english.sheets.crops;
 
 const sheets = allTemplates.map((template) => layOut(template, template.sheet, []));
 
@@ -56,6 +60,34 @@ describe.each(sheets.map((sheet) => [sheet.name, sheet] as const))('%s', (_, she
     // The units stand above the headers, and above the days of Weeks their months.
     const above = sheet.name === 'Weeks' ? 2 : 1;
     expect(sheet.page.repeatRows).toEqual([last.row - above, last.row]);
+  });
+
+  test('has no text hard against the figure to its left', () => {
+    // Where two dressings meet, the later one holds.
+    const dressings = [...sheet.dressings].reverse();
+    const dressOf = (row: number, column: number) =>
+      dressings.find(
+        (one) =>
+          row >= one.row &&
+          row < one.row + one.rows &&
+          column >= one.column &&
+          column < one.column + one.columns,
+      );
+    const standsLeft = (text: string, row: number, column: number): string[] => {
+      const own = dressOf(row, column);
+      const before = dressOf(row, column - 1);
+      if (own === undefined || before === undefined || looks[own.role].centred) return [];
+      const isBesideFigure = looks[before.role].border && !looks[before.role].centred && !isIndented(before);
+      return isBesideFigure && !isIndented(own) ? [text] : [];
+    };
+    const texts = sheet.blocks.flatMap((block) =>
+      block.contents.flatMap((cells, i) =>
+        cells.flatMap((cell, j) =>
+          typeof cell === 'string' && cell !== '' ? standsLeft(cell, block.row + i, block.column + j) : [],
+        ),
+      ),
+    );
+    expect(texts.filter((text) => text !== noFigure)).toEqual([]);
   });
 
   test('has no text but its title in a column that every page repeats', () => {

@@ -7,8 +7,11 @@ import {
   WrapStrategy,
   type IStyleData,
 } from '@univerjs/core';
-import { borderColor, formatCodes, looks } from '../../workbook/appearance';
+import { borderColor, formatCodes, isIndented, looks } from '../../workbook/appearance';
 import type { Format, Role } from '../../workbook/port';
+
+/** As wide as an indent of .xlsx. */
+const indentPx = 9;
 
 export function styleId(role: Role, format: Format): string {
   return `${role}-${format}`;
@@ -25,9 +28,10 @@ export function styleOf(role: Role, format: Format): IStyleData {
     it: look.italic ? BooleanNumber.TRUE : BooleanNumber.FALSE,
     vt: VerticalAlign.MIDDLE,
     ...(look.centred ? { ht: HorizontalAlign.CENTER } : {}),
+    ...(isIndented({ role, format }) ? { ht: HorizontalAlign.LEFT, pd: { l: indentPx } } : {}),
     ...(look.fill === null ? {} : { bg: { rgb: `#${look.fill}` } }),
     ...(look.wrap ? { tb: WrapStrategy.WRAP } : {}),
     ...(look.border ? { bd: { t: side, r: side, b: side, l: side } } : {}),
-    ...(format === 'general' ? {} : { n: { pattern: formatCodes[format] } }),
+    ...(formatCodes[format] === formatCodes.general ? {} : { n: { pattern: formatCodes[format] } }),
   };
 }

@@ -1,5 +1,5 @@
 /** Heights of rows whose cells wrap or are set large: the engine fits rows to what is typed, not to a snapshot. */
-import { looks } from '../../workbook/appearance';
+import { indentCharacters, isIndented, looks } from '../../workbook/appearance';
 import type { Dressing, NewSheet } from '../../workbook/port';
 
 const pxPerPt = 4 / 3;
@@ -24,9 +24,10 @@ export function rowHeights(sheet: NewSheet, defaultPx: number): Map<number, numb
   return heights;
 }
 
-function charactersIn(sheet: NewSheet, { role }: Dressing, column: number): number {
+function charactersIn(sheet: NewSheet, dressing: Dressing, column: number): number {
   const width = sheet.widths[column] ?? defaultWidth;
-  return looks[role].bold ? width / boldWidening : width;
+  const room = width - (isIndented(dressing) ? indentCharacters : 0);
+  return looks[dressing.role].bold ? room / boldWidening : room;
 }
 
 function* textsIn(sheet: NewSheet, span: Dressing): Generator<{ row: number; column: number; text: string }> {

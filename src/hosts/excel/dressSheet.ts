@@ -1,7 +1,7 @@
 /// <reference types="office-js" />
 
 /** Looks, widths, lists, notes and print set-up of a new sheet. */
-import { borderColor, formatCodes, looks } from '../../workbook/appearance';
+import { borderColor, formatCodes, isIndented, looks } from '../../workbook/appearance';
 import type { Area, Dressing, Format, NewSheet, PickList, TableShape } from '../../workbook/port';
 import { cellAddress, columnLetters } from '../../workbook/cellAddress';
 import type { ExcelFeature } from './excelFeatures';
@@ -58,6 +58,10 @@ function dress(range: Excel.Range, dressing: Dressing): void {
   range.format.wrapText = look.wrap;
   range.format.verticalAlignment = 'Center';
   if (look.centred) range.format.horizontalAlignment = 'Center';
+  if (isIndented(dressing)) {
+    range.format.horizontalAlignment = 'Left';
+    range.format.indentLevel = 1;
+  }
   if (!look.border) return;
   for (const side of sidesOf(dressing)) {
     const border = borders.getItem(side);

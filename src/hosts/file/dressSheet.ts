@@ -1,5 +1,5 @@
 import type exceljs from 'exceljs';
-import { borderColor, formatCodes, looks, shades, type Look } from '../../workbook/appearance';
+import { borderColor, formatCodes, isIndented, looks, shades, type Look } from '../../workbook/appearance';
 import { cellAddress } from '../../workbook/cellAddress';
 import type { Dressing } from '../../workbook/port';
 import { printText } from '../../workbook/printFormula';
@@ -64,6 +64,7 @@ function styleOf({ role, format }: Dressing): Partial<exceljs.Style> {
       vertical: 'middle',
       wrapText: look.wrap,
       ...(look.centred ? { horizontal: 'center' } : {}),
+      ...(isIndented({ role, format }) ? { horizontal: 'left', indent: 1 } : {}),
     },
     ...(look.fill === null ? {} : { fill: solid(look.fill) }),
     ...(look.border ? { border: allSides } : {}),

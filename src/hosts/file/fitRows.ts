@@ -1,5 +1,5 @@
 import type exceljs from 'exceljs';
-import { looks } from '../../workbook/appearance';
+import { indentCharacters, isIndented, looks } from '../../workbook/appearance';
 import type { Role } from '../../workbook/port';
 import type { SheetState } from './bookState';
 import { countLines } from './countLines';
@@ -21,8 +21,10 @@ export function fitRows(to: exceljs.Worksheet, sheet: SheetState, evaluation: Ev
   const demand = (row: number, height: number): void => {
     heights.set(row, Math.max(height, heights.get(row) ?? linePt));
   };
-  for (const { role, ...span } of sheet.dressings) {
+  for (const dressing of sheet.dressings) {
+    const { role, ...span } = dressing;
     const { sizePt } = looks[role];
+    const taken = (role === 'header' ? buttonCharacters : 0) + (isIndented(dressing) ? indentCharacters : 0);
     for (let row = span.row; row < span.row + span.rows; row++) {
       if (sizePt > usualSizePt) demand(row, (linePt * sizePt) / usualSizePt);
       if (!boxed.has(role)) continue;
@@ -30,7 +32,7 @@ export function fitRows(to: exceljs.Worksheet, sheet: SheetState, evaluation: Ev
         const { value } = evaluation.result(sheet, row, column);
         const width = sheet.widths[column];
         if (typeof value !== 'string' || width === undefined) continue;
-        const lines = countLines(value, Math.max(1, width - (role === 'header' ? buttonCharacters : 0)));
+        const lines = countLines(value, Math.max(1, width - taken));
         if (lines === 1) continue;
         demand(row, lines * linePt);
         const cell = to.getCell(row + 1, column + 1);
