@@ -673,7 +673,6 @@ const byPriceTable: TableTemplate = {
     columnOf(priceByYield.yield, 13, { format: 'whole', unit: soldUnit }),
     columnOf(priceByYield.costs, 10, {
       ...money,
-      unit: priceByYield.costsUnit,
       note: priceByYield.costsNote,
     }),
     ...steps.map((step) =>

@@ -230,7 +230,7 @@ export const money = {
         remark: '*: all that are planted. no such crop: take a name of the list above, or whole garden.',
       },
       unit: { label: 'Counted by', remark: 'Yield, its price and what breaks even.' },
-      unitWeight: { label: 'Weight of one', remark: '' },
+      unitWeight: { label: 'Weight of one', remark: 'In lb, in metric units in kg.' },
       plots: {
         label: 'Plots counted',
         remark: '0: no plot is of it. See Plots.',
@@ -307,10 +307,8 @@ export const money = {
     priceByYield: {
       row: 'At a yield',
       yield: 'Yield',
-      costs: 'Costs then',
+      costs: 'Costs without selling',
       note: 'A yield a row, a price a column. CUCURBIT.BUDGET.SENSITIVITY makes one for prices of your own.',
-      /** Above it. */
-      costsUnit: 'without selling',
       costsNote: 'All but the share for selling, which moves with the price.',
       steps: {
         0.6: { yield: '40% under plan', price: 'Price 40% under' },

@@ -240,7 +240,7 @@ export const money: Translated['money'] = {
           '*: todos los plantados. Si dice no existe, tome un nombre de la lista de arriba, o todo el huerto.',
       },
       unit: { label: 'Contado por', remark: 'Rendimiento, su precio y el equilibrio.' },
-      unitWeight: { label: 'Peso de uno', remark: '' },
+      unitWeight: { label: 'Peso de uno', remark: 'En lb, en unidades métricas en kg.' },
       plots: {
         label: 'Parcelas contadas',
         remark: '0: ninguna parcela es de él. Vea Parcelas.',
@@ -323,10 +323,8 @@ export const money: Translated['money'] = {
     priceByYield: {
       row: 'Con rendimiento',
       yield: 'Rendimiento',
-      costs: 'Costos entonces',
+      costs: 'Costos sin la venta',
       note: 'Un rendimiento por fila, un precio por columna. CUCURBIT.BUDGET.SENSITIVITY hace una con precios suyos.',
-      /** Above it. */
-      costsUnit: 'sin la venta',
       costsNote: 'Todo menos la fracción de venta, que varía con el precio.',
       steps: {
         0.6: { yield: '40% bajo el plan', price: 'Precio 40% menor' },
