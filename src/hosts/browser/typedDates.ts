@@ -1,20 +1,26 @@
 /** Dates that people type and paste into the grid, whose engine reads them as the US writes them. */
-import { isTextFormat, type IAccessor } from '@univerjs/core';
+import { CellValueType, isTextFormat, type IAccessor } from '@univerjs/core';
 import { AFTER_CELL_EDIT, INumfmtService, SheetInterceptorService } from '@univerjs/sheets';
 import { dayOfText, isoOfDay, type DateWords } from '../../workbook/serialDate';
 
 /** Before what makes a date of a text (0). */
 const priority = 50;
 
-/** What is typed reaches the engine as yyyy-mm-dd, which has one meaning. A cell of texts keeps it as it is. */
+/**
+ * What is typed reaches the engine as yyyy-mm-dd, which has one meaning. A cell of texts keeps it as it is, and so does
+ * any cell what is a date only with the month first, where people write the day first.
+ */
 export function readTypedDates(accessor: IAccessor, dates: DateWords): void {
   const formats = accessor.get(INumfmtService);
   accessor.get(SheetInterceptorService).writeCellInterceptor.intercept(AFTER_CELL_EDIT, {
     priority,
     handler(cell, { unitId, subUnitId, row, col }, next) {
       if (typeof cell?.v !== 'string' || cell.f != null) return next(cell);
+      // Behind an apostrophe.
+      if (cell.t === CellValueType.FORCE_STRING) return next(cell);
       if (isTextFormat(formats.getValue(unitId, subUnitId, row, col)?.pattern)) return next(cell);
-      return next({ ...cell, v: inOneMeaning(cell.v, dates) });
+      const v = inOneMeaning(cell.v, dates);
+      return next(isMonthFirst(v, dates) ? { ...cell, t: CellValueType.FORCE_STRING } : { ...cell, v });
     },
   });
 }
@@ -27,6 +33,15 @@ export function inOneMeaning(text: string, dates: DateWords): string {
   const day = dayOfText(date, dates) ?? dayOfText(withYear(date), dates);
   return day === null ? text : isoOfDay(day) + time.replace(',', '');
 }
+
+/** Whether only the engine would read it as a date, and silently: 6/25/2026 where people write 25/6/2026. */
+function isMonthFirst(text: string, { isDayFirst }: DateWords): boolean {
+  const [, date = ''] = timeBehind.exec(text.trim()) ?? [];
+  return isDayFirst && inFigures.test(date);
+}
+
+/** Two figures and perhaps the year; 6.25 is a number. */
+const inFigures = /^(?!\d+\.\d+$)\d{1,2}[\s/.-]+\d{1,2}(?:[\s/.-]+\d{2,4})?$/;
 
 /** A day and a month, in figures or by name, and perhaps two figures of the year; 5.6 is a number. */
 const shortened =

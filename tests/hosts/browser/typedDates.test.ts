@@ -1,4 +1,5 @@
 /** Dates that people type into the grid. */
+import { CellValueType } from '@univerjs/core';
 import { SheetInterceptorService } from '@univerjs/sheets';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
@@ -87,6 +88,33 @@ describe('dates that are typed', () => {
     expect(put(0, { v: '5/6/2026' })).toEqual({ v: '2026-06-05' });
     expect(put(1, { v: '5/6/2026' })).toEqual({ v: '5/6/2026' });
     expect(put(0, { v: '5/6/2026', f: '=A9' })).toEqual({ v: '5/6/2026', f: '=A9' });
+    const quoted = { v: '5/6/2026', t: CellValueType.FORCE_STRING };
+    expect(put(0, quoted)).toEqual(quoted);
+    workbook.dispose();
+  });
+
+  test.each([
+    [spanish, '6/25/2026', true],
+    [spanish, ' 6-25-26 ', true],
+    [spanish, '6.25.2026', true],
+    [spanish, '6/25', true],
+    [spanish, '6/25/2026 14:00', true],
+    [spanish, '25/6/2026', false],
+    [spanish, '2026/6/25', false],
+    [spanish, '6.25', false],
+    [spanish, '12/2026', false],
+    [spanish, '14:00', false],
+    [spanish, '12 25 plantas', false],
+    [english, '6/25/2026', false],
+    [english, '6/25', false],
+  ])('what is a date only with the month first is text where the day is (%#)', (dates, text, isText) => {
+    const { workbook, engine } = openTyped();
+    readTypedDates(engine.accessor, dates);
+    const put = engine.accessor
+      .get(SheetInterceptorService)
+      .onWriteCell(engine.workbook, engine.workbook.getActiveSheet(), 0, 0, { v: text });
+    expect(put?.t === CellValueType.FORCE_STRING, text).toBe(isText);
+    if (isText) expect(put?.v).toBe(text);
     workbook.dispose();
   });
 });
