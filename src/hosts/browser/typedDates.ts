@@ -7,8 +7,8 @@ import { dayOfText, isoOfDay, type DateWords } from '../../workbook/serialDate';
 const priority = 50;
 
 /**
- * What is typed reaches the engine as yyyy-mm-dd, which has one meaning. A cell of texts keeps it as it is, and so does
- * any cell what is a date only with the month first, where people write the day first.
+ * What is typed reaches the engine as yyyy-mm-dd, which has one meaning. A cell of texts keeps it as it is. Where
+ * people write the day first, what is a date only with the month first stays text in any cell.
  */
 export function readTypedDates(accessor: IAccessor, dates: DateWords): void {
   const formats = accessor.get(INumfmtService);
