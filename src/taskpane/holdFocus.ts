@@ -1,3 +1,9 @@
+/** After a wait: who has gone on to the grid, or to another section, keeps the focus there. */
+export function focusUnlessElsewhere(target: HTMLElement): void {
+  const { activeElement, body } = document;
+  if (activeElement === body || target.closest('section')?.contains(activeElement) === true) target.focus();
+}
+
 /**
  * What disappears while the pane is shown anew must not take the focus with it.
  *

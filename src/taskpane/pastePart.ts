@@ -13,6 +13,7 @@ import { manyPlots, plotHeaders } from '../templates/plots';
 import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
 import { element, setText } from './elements';
+import { focusUnlessElsewhere } from './holdFocus';
 import { createPasteField } from './pasteField';
 
 const words = catalogue.pane.paste;
@@ -85,7 +86,7 @@ export function createPastePart(parts: PasteParts): HTMLElement {
   const leave = (text: string): void => {
     area.value = text;
     look();
-    area.focus();
+    focusUnlessElsewhere(area);
   };
   /** Whatever did not go into the sheet stays in the field, to be mended. */
   const put = (plots: readonly PastedPlot[]): void => {

@@ -2,6 +2,7 @@
 import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
 import { element, paneId, setText } from './elements';
+import { focusUnlessElsewhere } from './holdFocus';
 
 const words = catalogue.pane.plots;
 
@@ -129,7 +130,10 @@ export function createPlotList(
       // The page of a test lays nothing out.
       item?.element.scrollIntoView?.({ block: 'nearest' });
     },
-    focus: () => (itemChosen() ?? items[0])?.radio.focus(),
+    focus: () => {
+      const item = itemChosen() ?? items[0];
+      if (item !== undefined) focusUnlessElsewhere(item.radio);
+    },
   };
 }
 

@@ -7,6 +7,7 @@ import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
 import type { Actions } from './actions';
 import { element, section, setText } from './elements';
+import { focusUnlessElsewhere } from './holdFocus';
 import type { PaneTools } from './paneTools';
 import { createPastePart } from './pastePart';
 import { createPlotActions } from './plotActions';
@@ -43,13 +44,13 @@ export function createPlotsSection({ workbook, table, actions, tools }: PlotsPar
   const older = element('p', { class: 'hint', hidden: mayAdd }, words.cannotAdd);
   const desk = createPlotDesk(workbook, table, actions, (state) => show(state));
   const editor = createPlotEditor(desk, tools.nearestNames, (wasNew) =>
-    wasNew ? add.focus() : desk.list.focus(),
+    wasNew ? focusUnlessElsewhere(add) : desk.list.focus(),
   );
   const add = desk.button(words.add, () => editor.open(null));
   const onChosen = createPlotActions(
     desk,
     (read, index) => editor.open({ read, index }),
-    () => add.focus(),
+    () => focusUnlessElsewhere(add),
   );
   const putPasted = async (inputs: readonly InputRow[], onDone: () => void): Promise<void> => {
     const read = desk.lines();

@@ -270,6 +270,24 @@ describe('a plot', () => {
     await heldAndChosen(2, '007');
   });
 
+  it('leaves the focus where somebody went while it was written', async () => {
+    const grid = document.body.appendChild(document.createElement('input'));
+    const meanwhile = async (button: string, said: string): Promise<void> => {
+      const pressed = press(button, said);
+      grid.focus();
+      await pressed;
+      expect(document.activeElement).toBe(grid);
+    };
+    pane.button('New plot').click();
+    enter(pane.field('Plot'), 'Lane');
+    await meanwhile('Put the new plot into the sheet', '"Lane" was added.');
+    choose(1);
+    pane.button('Remove').click();
+    await until(() => expect(document.activeElement).toBe(pane.button('Remove it')));
+    await meanwhile('Remove it', '"Hill" was removed.');
+    grid.remove();
+  });
+
   it('leaves the focus at the heading when an undo takes the only plot away', async () => {
     pane.close();
     pane = await openGridPane([]);
