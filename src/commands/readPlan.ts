@@ -5,6 +5,7 @@ import { seedOrderTemplate } from '../templates/seedOrder';
 import { allTemplates, areInOtherLanguage, knownTemplates } from '../templates/sheets';
 import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
+import { pointOfThousands } from '../texts/language';
 import type { FillRequest } from '../workbook/fillSheets';
 import { refuseHugeFile } from '../workbook/fileLimits';
 import { HostError, type WorkbookPort } from '../workbook/port';
@@ -87,7 +88,7 @@ function readPlotList(file: string, bytes: Uint8Array): PlanRead {
   if (count > mostLines) {
     throw new UsageError(fill(catalogue.commands.plan.tooManyLines, { file, count, most: mostLines }));
   }
-  const { inputs, problems, leftOut } = readInputs(plotsTable, delimited);
+  const { inputs, problems, leftOut } = readInputs(plotsTable, { ...delimited, pointOfThousands });
   return {
     requests: allTemplates.map((template) => ({
       template,

@@ -4,6 +4,7 @@ import { pricesTemplate } from '../templates/prices';
 import type { ListKind, ListProblem, NearestNames } from '../templates/sayListProblem';
 import { catalogue, saidElsewhere } from '../texts/catalogue';
 import { fill } from '../texts/fill';
+import { pointOfThousands } from '../texts/language';
 import { plainWord } from '../workbook/plainWord';
 import { readDelimited } from '../workbook/readDelimited';
 import { readInputs } from '../workbook/readInputs';
@@ -62,7 +63,7 @@ export function readPrices(file: string, bytes: Uint8Array, nearestNames: Neares
     return refuse(delimited.problems, kinds[0]?.kind, fill(words.noPriceTable, { file, headers }));
   }
   const { header, rowOf, kind } = known;
-  const read = readInputs(kind.table, delimited);
+  const read = readInputs(kind.table, { ...delimited, pointOfThousands });
   const problems: ListProblem[] = [
     ...delimited.problems,
     // Two names may be of one row, and what else is none of its choices the sheet says.

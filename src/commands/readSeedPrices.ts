@@ -4,6 +4,7 @@ import { seedOrderTemplate } from '../templates/seedOrder';
 import { seedPricesTable } from '../templates/seedPrices';
 import { catalogue, saidElsewhere } from '../texts/catalogue';
 import { fill } from '../texts/fill';
+import { pointOfThousands } from '../texts/language';
 import { readDelimited } from '../workbook/readDelimited';
 import { readInputs } from '../workbook/readInputs';
 import { listToMend } from './listToMend';
@@ -17,7 +18,7 @@ const elsewhere = saidElsewhere(({ seedOrder }) => seedOrder.prices.columns);
 /** @throws UsageError where there is no line that can be taken */
 export function readSeedPrices(file: string, bytes: Uint8Array, nearestNames: NearestNames): ListToPut {
   const delimited = readDelimited(textOf(file, bytes), { headers, elsewhere, mayBeBare: false });
-  const { inputs, problems } = readInputs(seedPricesTable, delimited);
+  const { inputs, problems } = readInputs(seedPricesTable, { ...delimited, pointOfThousands });
   const found: readonly ListProblem[] = [
     ...delimited.problems,
     // A crop has several packs, and one without a crop is found in the sheet.

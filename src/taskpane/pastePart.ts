@@ -12,6 +12,7 @@ import {
 import { manyPlots, plotHeaders } from '../templates/plots';
 import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
+import { pointOfThousands } from '../texts/language';
 import { element, setText } from './elements';
 import { focusUnlessElsewhere } from './holdFocus';
 import { createPasteField } from './pasteField';
@@ -140,7 +141,7 @@ function readPasted(table: TableTemplate, text: string): Pasted {
   if (text.trim() === '') return nothingPasted;
   const telling = table.columns.filter(({ kind }) => kind === 'input').map(({ header }) => header);
   const delimited = readDelimited(text, { ...plotHeaders, mayBeBare: true, telling });
-  const { inputs, problems, leftOut } = readInputs(table, delimited);
+  const { inputs, problems, leftOut } = readInputs(table, { ...delimited, pointOfThousands });
   const plots = delimited.rows
     .map(({ line }, index) => ({ line, input: inputs[index] ?? {} }))
     .filter(({ input }) => Object.values(input).some((value) => value !== null));

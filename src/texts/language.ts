@@ -19,6 +19,9 @@ export const locale = { en: 'en-US', es: 'es-US' }[language];
 /** Of 5/6/2026: in English it is as often the sixth of May. */
 export const isDayFirst = { en: false, es: true }[language];
 
+/** Of 1.000: in Spanish it is as often a thousand, which much of the Americas writes so. */
+export const pointOfThousands = { en: false, es: true }[language];
+
 /** The folder of the function reference in a language, within the folder of all of it; with its slash. */
 export function pagesIn(of: string): string {
   return of === 'en' ? '' : `${of}/`;

@@ -23,6 +23,11 @@ export function parseNumber(text: string, decimalComma: boolean): number | null 
   return parts[1] ? shiftPercent(number) : number;
 }
 
+/** 1.000 and 1.234.567: thousands to whoever sets a point between them. */
+export function isLikeThousands(text: string): boolean {
+  return /^[+-]?[1-9]\d{0,2}(?:\.\d{3})+\s*%?$/.test(text.trim());
+}
+
 export type NotNumber = 'currencySign' | 'commaInNumber' | 'maybeThousands' | 'notANumber';
 
 /** What keeps `parseNumber` from reading a text that it refused. */

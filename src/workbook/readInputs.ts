@@ -3,7 +3,7 @@ import { checkLimits, type Limits } from './limits';
 import { isCellError, type CellValue, type ReadValue } from './port';
 import { plainWord } from './plainWord';
 import { dayOfIso, dayOfText, serialOfDay } from './serialDate';
-import { doubtMark, parseNumber, whyNotNumber, type NotNumber } from './parseNumber';
+import { doubtMark, isLikeThousands, parseNumber, whyNotNumber, type NotNumber } from './parseNumber';
 import type { Format, InputRow, TableColumn, TableTemplate } from './template';
 
 interface At {
@@ -35,6 +35,8 @@ export interface InputLines {
   readonly rows: readonly { readonly line: number; readonly cells: readonly ReadValue[] }[];
   /** Whether a number in a text may be written with a comma. */
   readonly decimalComma: boolean;
+  /** Whether a point may stand between thousands, whatever a comma does. */
+  readonly pointOfThousands?: boolean;
 }
 
 export interface InputsRead {
@@ -61,7 +63,7 @@ export function readInputs(table: TableTemplate, lines: InputLines): InputsRead 
     columns.forEach((column, index) => {
       const given = cells[index] ?? null;
       if (column === undefined || isBlank(given)) return;
-      const read = readCell(column, given, lines.decimalComma);
+      const read = readCell(column, given, lines.decimalComma, lines.pointOfThousands);
       const text = textOf(given);
       const problem = typeof read === 'object' ? read : whyUnfit(column, read, text);
       if (problem !== null) problems.push({ ...problem, line, header: column.header, given: text });
@@ -158,6 +160,7 @@ export function readCell(
   { format, choices, words = {}, dates }: Pick<TableColumn, 'format' | 'choices' | 'words' | 'dates'>,
   given: ReadValue,
   decimalComma: boolean,
+  pointOfThousands = false,
 ): string | number | Unreadable {
   const text = textOf(given);
   if (format === 'text') {
@@ -170,6 +173,7 @@ export function readCell(
     const day = dates === undefined ? dayOfIso(text) : dayOfText(text, dates);
     return day === null ? { code: 'notADate' } : serialOfDay(day);
   }
+  if (pointOfThousands && isLikeThousands(text)) return { code: 'maybeThousands' };
   return parseNumber(text, decimalComma) ?? { code: whyNotNumber(text, decimalComma) };
 }
 

@@ -116,6 +116,26 @@ describe('a list of plots', () => {
     expect(inputs.map((input) => Object.values(input).at(-1))).toEqual(['05/06/2027', '14/06/2027', 46552]);
   });
 
+  test('doubts in Spanish a point that may stand between thousands, whatever is between the cells', async () => {
+    const length = spanishLists.plotHeaders.elsewhere['Length'] ?? '';
+    for (const between of [',', ';', '\t']) {
+      const line = (...cells: string[]) => cells.join(between);
+      const { inputs, problems } = await spanishLists.plots(
+        line('Parcela', 'Cultivo', length),
+        line('A', 'pepino', '1.000'),
+        line('B', 'pepino', '1.0000'),
+        line('C', 'pepino', '0.125'),
+        line('D', 'pepino', '12.50'),
+      );
+      expect(problems).toMatchObject([{ code: 'maybeThousands', line: 2, header: length, given: '1.000' }]);
+      expect(inputs.map((input) => input[length])).toEqual(['1.000?', 1, 0.125, 12.5]);
+    }
+    const million = await spanishLists.plots(`Parcela,Cultivo,${length}`, 'A,pepino,1.000.000');
+    expect(million.problems).toMatchObject([{ code: 'maybeThousands', given: '1.000.000' }]);
+    const inEnglish = await englishLists.plots('Plot,Crop,Length', 'A,gourd,1.000');
+    expect([inEnglish.problems, inEnglish.inputs[0]?.['Length']]).toEqual([[], 1]);
+  });
+
   test('no header of one language is that of another column in the other', () => {
     for (const { plotHeaders } of [spanishLists, englishLists]) {
       const { headers, elsewhere } = plotHeaders;
