@@ -49,7 +49,8 @@ export const calendarTable: TableTemplate = {
     },
     made(headers.plot, 16, 'text'),
     made(headers.crop, cropWidth, 'text'),
-    made(headers.task, 24, 'text'),
+    // With its turn: a task that is reckoned to need two lines makes its row twice as high.
+    made(headers.task, 27, 'text'),
     made(headers.until, 12, 'date'),
     made(headers.remark, 66, 'text'),
     { ...made(headers.done, 8, 'text'), kind: 'input', choices: words.done },

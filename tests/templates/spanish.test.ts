@@ -126,6 +126,23 @@ test('in the Spanish calendar a crop has its name of the sheets, and its days fr
   expect(pick?.[remark]).toMatch(/^Cada 3 días: 2\.3 cortes por semana/);
 });
 
+test.each(['en', 'es'])(
+  'every task of the calendar stands on one line of its column (%s)',
+  async (language) => {
+    const { port } = await filledIn(language);
+    const { makeCalendar } = await import('../../src/templates/makeCalendar');
+    const { calendarTasks } = await import('../../src/functions/calendarTasks');
+    const { calendarTable } = await import('../../src/templates/calendar');
+    await makeCalendar(port, calendarTasks, '');
+    const column = calendarTable.columns[4];
+    const calendar = await port.readTable('Calendar');
+    const tasks =
+      calendar?.rows.map((row) => String(row[calendar.headers.indexOf(column?.header ?? '')])) ?? [];
+    expect(tasks.some((task) => / 1 (?:of|de) \d$/.test(task))).toBe(true);
+    expect(tasks.filter((task) => task.length > (column?.width ?? 0))).toEqual([]);
+  },
+);
+
 test('in Spanish sheets no crop has its English name but in the list of names that are understood', async () => {
   const { crops } = await import('../../src/reference/crops');
   // A word of both languages tells nothing.
