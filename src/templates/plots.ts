@@ -30,7 +30,7 @@ import { cropWidth, otherNamesOfCrops } from './sayCrop';
 const words = catalogue.sheets.plots;
 const headers = words.columns;
 const remarks = words.remarks;
-const { quantities } = catalogue;
+const { quantities, verdicts } = catalogue;
 const { columns: priceHeaders } = catalogue.money.prices;
 
 const cropTypes = Object.keys(otherNamesOfCrops);
@@ -332,14 +332,22 @@ export const causesInPlots: readonly Cause[] = [
   ),
 ];
 
-/** A column of its own: it reads every plot, and a new frost date need not ask it again. */
-const keepApart = call(
+const isolation = call(
   'FLOWER.ISOLATE',
   cell('crop'),
   given(cell('flowerType')),
   allOf('Plots', headers.crop.header),
   allOf('Plots', headers.flowerType.header),
 );
+
+/**
+ * A column of its own: it reads every plot, and a new frost date need not ask it again. The function's word for nothing
+ * to do is said in the sheet's language.
+ */
+const keepApart =
+  words.isClear === verdicts.clear
+    ? isolation
+    : when(operate(isolation, '=', verdicts.clear), words.isClear, isolation);
 
 const join = (parts: readonly Expression[]): Expression =>
   parts.reduce((left, right) => operate(left, '&', right));
@@ -466,7 +474,7 @@ const notes = join([
   ),
   native(
     'IFERROR',
-    when(operate(cell('keepApart'), '=', 'clear'), '', operate(cell('keepApart'), '&', ' ')),
+    when(operate(cell('keepApart'), '=', words.isClear), '', operate(cell('keepApart'), '&', ' ')),
     '',
   ),
   remark(

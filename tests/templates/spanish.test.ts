@@ -126,6 +126,21 @@ test('in the Spanish calendar a crop has its name of the sheets, and its days fr
   expect(pick?.[remark]).toMatch(/^Cada 3 días: 2\.3 cortes por semana/);
 });
 
+test('what is clear of pollen is said in Spanish, and Notes is silent of it', async () => {
+  const { port } = await filledIn('es');
+  const plots = await port.readTable('Plots');
+  const [keepApart, notes] = ['Separar', 'Notas'].map((header) =>
+    plots?.rows.map((row) => String(row[plots.headers.indexOf(header)])),
+  );
+  expect(keepApart).toContain('libre');
+  expect(keepApart).not.toContain('clear');
+  expect(notes?.filter((note) => /^(?:libre|clear)\b/.test(note))).toEqual([]);
+  const inEnglish = await (await filledIn('en')).port.readTable('Plots');
+  expect(inEnglish?.rows.map((row) => row[inEnglish.headers.indexOf('Keep apart')] === 'clear')).toEqual(
+    keepApart?.map((said) => said === 'libre'),
+  );
+});
+
 test.each(['en', 'es'])(
   'every task of the calendar stands on one line of its column (%s)',
   async (language) => {

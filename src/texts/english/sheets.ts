@@ -111,6 +111,8 @@ export const sheets = {
     mayStay: 'may stay on',
     /** A name. */
     isShared: 'shared',
+    /** What FLOWER.ISOLATE calls clear. */
+    isClear: 'clear',
     columns: {
       plot: { header: 'Plot', note: 'A name of your own, each used once.' },
       crop: {

@@ -109,6 +109,8 @@ export const sheets: Translated['sheets'] = {
     ],
     mayStay: 'puede quedarse',
     isShared: 'repetido',
+    /** What FLOWER.ISOLATE calls clear. */
+    isClear: 'libre',
     columns: {
       plot: { header: 'Parcela', note: 'Un nombre suyo, cada uno una vez.' },
       crop: {
@@ -245,7 +247,7 @@ export const sheets: Translated['sheets'] = {
       },
       keepApart: {
         header: 'Separar',
-        note: 'Del cultivo y tipo de flor de todas las parcelas: clear (libre), o qué hace el polen y qué hacer. CUCURBIT.FLOWER.ISOLATE',
+        note: 'Del cultivo y tipo de flor de todas las parcelas: libre, o qué hace el polen y qué hacer. CUCURBIT.FLOWER.ISOLATE',
       },
       yield: {
         header: 'Rendimiento',
