@@ -371,7 +371,7 @@ export const spanish: Translated = {
   limits: {
     above: 'mayor que {limit}',
     atLeast: '{limit} o más',
-    atMost: '{limit} o menos',
+    atMost: 'a lo sumo {limit}',
     below: 'menor que {limit}',
     and: ' y ',
   },
@@ -390,7 +390,7 @@ export const spanish: Translated = {
     commaInNumber:
       'Dato dado ({name}): "{given}", y la coma estorba. Escriba los millares sin marca (1000) y los decimales con punto (0.85).',
     notADate:
-      'Dato dado ({name}): "{given}", que no es una fecha a partir de marzo de 1900. Escriba una fecha como 2026-05-02.',
+      'Dato dado ({name}): "{given}", que no es una fecha que exista de marzo de 1900 en adelante. Escriba una fecha como 2026-05-02.',
     numberForDate:
       'Dato dado ({name}, fila {row}): {given}, que no es una fecha: es un número demasiado pequeño. Dé la columna con las fechas.',
     notText: 'No se puede leer el dato ({name}). Dé una sola celda con un número o una palabra.',

@@ -4,6 +4,8 @@ import { cropNames, crops } from '../../src/reference/crops';
 import { picklingCrops } from '../../src/reference/pickingSizes';
 import { sources, unsourcedGrounds } from '../../src/reference/sources';
 import { guide } from '../../src/texts/english/guide';
+import { fill } from '../../src/texts/fill';
+import { guide as spanishGuide } from '../../src/texts/spanish/guide';
 
 const words = guide.crops;
 const grounds = new Set<string>([...Object.keys(sources), ...unsourcedGrounds]);
@@ -39,4 +41,12 @@ test('every crop has signs of trouble, bitter fruit among them', () => {
     expect(signs, crop).toContain('bitter');
     expect(signs.length, crop).toBeGreaterThan(2);
   }
+});
+
+test('a sign of trouble and what it means have one colon between them', () => {
+  for (const { trouble, troubles: signs } of [words, spanishGuide.crops])
+    for (const sign of Object.values(signs)) {
+      const [first] = fill(trouble, sign).split(/\. /);
+      expect(first?.match(/:/g), first).toHaveLength(1);
+    }
 });

@@ -8,6 +8,8 @@ const slipsAllowed = (given: string): number => Math.max(2, Math.floor(given.len
 const leastLetters = 3;
 /** Short of this many, a word of a name is near too many others. */
 const leastLettersOfWord = 5;
+/** Plants of their own with a name near a crop's, as chayote is near ayote: no slips of the pen. */
+const otherPlants = new Set(['chayote', 'chayotes']);
 
 /**
  * The names that somebody may have meant, nearest first.
@@ -17,12 +19,13 @@ const leastLettersOfWord = 5;
  *
  * @param given as typed
  * @param names the names there are
- * @returns at most three of `names`, none when nothing is near
+ * @returns at most three of `names`, none when nothing is near, or another plant is given
  * Source: Levenshtein's edit distance (1966); how near is near: judgement.
  * @example nearestNames('pumkin', ['pumpkin', 'gourd']) // ['pumpkin']
  */
 export function nearestNames(given: string, names: readonly string[]): readonly string[] {
   const plain = plainName(given);
+  if (otherPlants.has(plain)) return [];
   const allowed = slipsAllowed(plain);
   const isNear = (word: string): boolean =>
     plain.length >= leastLettersOfWord && distance(plain, word) <= allowed;

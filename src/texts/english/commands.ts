@@ -117,7 +117,7 @@ export const commands = {
       outOfRange: ', column {header}: {given} does not fit. It must be {limits}. {spoiled}',
       notWhole: ', column {header}: {given} is not a whole number. Round it. {spoiled}',
       percentForShare: ', column {header}: write {given} percent as {given}% or {fraction}. {spoiled}',
-      notADate: ', column {header}: "{given}" is not a date such as 2026-05-02. {spoiled}',
+      notADate: ', column {header}: "{given}" is not a date such as 2026-05-02 or 14 Jun 2026. {spoiled}',
     },
     spoiled: 'Only this plot is spoiled.',
     noPriceTable:

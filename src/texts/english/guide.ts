@@ -156,16 +156,16 @@ export const guide = {
       noSet: {
         sign: 'Flowers open and fall, and no fruit sets',
         meaning:
-          'the first flowers are male. Females carry a small fruit behind the petals, and bees must reach them: take covers off.',
+          'the first flowers are male. Females carry a small fruit behind the petals, and bees must reach them, so take covers off.',
       },
       noPollenizer: {
         sign: 'No fruit sets',
         meaning:
-          'it needs pollen of a seeded watermelon: about 1 pollenizer to 3 others (FLOWER.POLLENIZERS).',
+          'it needs pollen of a seeded watermelon, about 1 pollenizer to 3 others (FLOWER.POLLENIZERS).',
       },
       misshapen: {
         sign: 'Fruit is crooked or narrow at one end',
-        meaning: 'too few bees came: a flower wants about 11 visits in its one day.',
+        meaning: 'too few bees came, for a flower wants about 11 visits in its one day.',
       },
       seedyFruit: {
         sign: 'Fruit bulges, is seedy or bitter',
@@ -177,11 +177,11 @@ export const guide = {
       },
       stopped: {
         sign: 'Plants stop setting fruit',
-        meaning: 'fruit left on the vine keeps new ones from setting: pick all of it, oversize fruit too.',
+        meaning: 'fruit left on the vine keeps new ones from setting, so pick all of it, oversize fruit too.',
       },
       oversize: {
         sign: 'Fruit is too large',
-        meaning: 'it grows fast: pick every 1 to 3 days.',
+        meaning: 'it grows fast, so pick every 1 to 3 days.',
       },
       mildew: {
         sign: 'White powder on the leaves',

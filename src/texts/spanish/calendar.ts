@@ -6,7 +6,7 @@ export const calendar: Translated['calendar'] = {
   title: 'Calendario',
   lead: [
     'El trabajo de cada parcela, día por día. Hecho de Parcelas: después de un cambio allí, hágalo de nuevo.',
-    'Hecho y Mi nota son suyas; siguen a su parcela y tarea. Las fechas son un plan: deciden suelo, flores y fruto.',
+    'Las columnas Hecho y Mi nota son suyas y siguen a su tarea. Las fechas son un plan: deciden suelo, flores y fruto.',
   ],
   cautions: [
     'Aplicaciones: la etiqueta es la ley; pregunte a extensión. Semilla tratada y fruto amargo no son alimento ni forraje.',
@@ -19,7 +19,7 @@ export const calendar: Translated['calendar'] = {
     crop: { header: 'Cultivo', note: 'El cultivo de la hoja Cultivos por el que se toma la parcela.' },
     task: { header: 'Tarea', note: 'Lo que hay que hacer.' },
     until: { header: 'Hasta', note: 'El último día, donde el trabajo lleva más de uno.' },
-    remark: { header: 'Observación', note: 'Por qué guiarse.' },
+    remark: { header: 'Observación', note: 'En qué fijarse.' },
     done: { header: 'Hecho', note: 'Suyo: sí, una fecha, iniciales. Sigue a su parcela y tarea.' },
     myNote: { header: 'Mi nota', note: 'Suya. Sigue a su parcela y tarea.' },
   },

@@ -63,7 +63,7 @@ export const functionHelp: FunctionTexts = {
     jar: '"quart" (si falta) o "pint"',
     harvest_cost: 'Costo de cortar, empacar y vender una unidad; si falta, 0',
     costs_not_tied_to_yield: 'Costos que hay sea cual sea el rendimiento, sobre 0',
-    wilt_prone: 'Si el tipo toma la marchitez bacteriana (si falta: sí, salvo la sandía)',
+    wilt_prone: 'Si el tipo es propenso a la marchitez bacteriana (si falta: sí, salvo la sandía)',
     trait: 'Lo que se pregunta, como "row spacing"; CROP.TRAITS da la lista',
     function_name: 'Nombre de la función, como "SEED.NEEDED"',
     argument1: 'Primer argumento de esa función',

@@ -150,16 +150,16 @@ export const guide: WithOtherWords<typeof english> = {
       noSet: {
         sign: 'Las flores abren y caen, y no cuaja fruto',
         meaning:
-          'las primeras flores son masculinas. Las femeninas llevan un frutito detrás de los pétalos, y las abejas deben llegar: quite las cubiertas.',
+          'las primeras flores son masculinas. Las femeninas llevan un frutito detrás de los pétalos, y las abejas deben llegar, así que quite las cubiertas.',
       },
       noPollenizer: {
         sign: 'No cuaja fruto',
         meaning:
-          'necesita polen de una sandía con semilla: cerca de 1 polinizadora por cada 3 (FLOWER.POLLENIZERS).',
+          'necesita polen de una sandía con semilla, cerca de 1 polinizadora por cada 3 (FLOWER.POLLENIZERS).',
       },
       misshapen: {
         sign: 'El fruto sale torcido o angosto de un extremo',
-        meaning: 'vinieron pocas abejas: una flor pide unas 11 visitas en su único día.',
+        meaning: 'vinieron pocas abejas, y una flor pide unas 11 visitas en su único día.',
       },
       seedyFruit: {
         sign: 'El fruto se abomba, tiene semilla o amarga',
@@ -173,11 +173,11 @@ export const guide: WithOtherWords<typeof english> = {
       stopped: {
         sign: 'Las plantas dejan de cuajar',
         meaning:
-          'el fruto que queda en la guía impide que cuajen otros: córtelo todo, también el pasado de tamaño.',
+          'el fruto que queda en la guía impide que cuajen otros, así que córtelo todo, también el pasado de tamaño.',
       },
       oversize: {
         sign: 'El fruto es demasiado grande',
-        meaning: 'crece rápido: corte cada 1 a 3 días.',
+        meaning: 'crece rápido, así que corte cada 1 a 3 días.',
       },
       mildew: {
         sign: 'Polvo blanco en las hojas',

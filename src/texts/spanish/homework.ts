@@ -2,10 +2,10 @@
 import type { Translated } from '../translated';
 
 export const homework: Translated['homework'] = {
-  sheet: 'Tarea',
+  sheet: 'Tarea escolar',
   keySheet: 'Clave de la tarea',
-  title: 'Tarea',
-  keyTitle: 'Tarea: la clave',
+  title: 'Tarea escolar',
+  keyTitle: 'Tarea escolar: la clave',
   lead: [
     'Escriba en Respuesta: fecha como 2027-05-16, fracción como 80% o 0.8. Veredicto dice "correcto" o el error probable.',
     'En surcos, golpes y camas cada planta tiene su distancia entera: la mitad queda libre en ambos extremos.',

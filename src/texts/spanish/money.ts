@@ -123,7 +123,7 @@ export const money: Translated['money'] = {
       pickingRate: ['Corte', 'De una persona. Mida una hora suya.'],
     },
     units: {
-      each: 'cada uno',
+      each: 'por unidad',
       perHour: 'por hora',
       perGarden: 'el huerto',
       share: 'fracción',

@@ -269,7 +269,7 @@ export const pane: Translated['pane'] = {
       'No se hizo nada, porque {cells} {count|se está|se están} calculando. Espere a que {count|termine|terminen} e inténtelo de nuevo.',
   },
   homework: {
-    heading: 'Tarea',
+    heading: 'Tarea escolar',
     lead: 'Problemas para practicar, en una hoja que dice qué está bien y dónde pudo estar el error. El mismo número y las mismas unidades dan a todos los mismos problemas.',
     question: 'Hacer una hoja de problemas',
     what: {

@@ -127,14 +127,14 @@ export const plotsPane: Pick<
       heading: '¿Cuánto surco para una cosecha semanal?',
       wanted: { label: 'Deseado por semana', help: 'En lb o kg, como el rendimiento.' },
       perHundred: {
-        label: 'Rendimiento de 100 de surco',
+        label: 'Rendimiento por 100 ft o m de surco',
         help: 'De toda la temporada de corte. lb de 100 ft o kg de 100 m.',
       },
       weeks: { label: 'Semanas de corte', help: 'En blanco: los días de cosecha del cultivo.' },
       button: 'Calcular el surco',
       answer:
         '{length} {unit} de surco, con {perHundred} {perUnit} en {weeks} {weeks|semana|semanas} de corte.',
-      noYield: 'Sin un cultivo que tenga rendimiento no lo hay: dé el rendimiento de 100 de surco.',
+      noYield: 'Sin un cultivo que tenga rendimiento no lo hay: dé el rendimiento por 100 ft o m de surco.',
       noWeeks: 'Sin un cultivo que se corte por semanas no las hay: dé las semanas de corte.',
     },
     seed: {

@@ -37,7 +37,7 @@ export const sheets: Translated['sheets'] = {
       assurance: {
         label: 'Seguridad de todas las plantas',
         remark:
-          'La probabilidad de que la semilla baste. 90%: corta en una parcela de diez. Criterio nuestro.',
+          'La probabilidad de que la semilla baste. 90%: faltarán plantas en una de cada diez parcelas. Criterio nuestro.',
       },
       trayCulls: {
         label: 'Plántulas descartadas',
@@ -66,12 +66,12 @@ export const sheets: Translated['sheets'] = {
       setOutWait: {
         label: 'Trasplante: días tras la helada',
         remark:
-          '14 tras una fecha media, ninguno si la fecha es tan segura como 10%, en línea recta entre ambas (criterio nuestro); hacia arriba.',
+          '14 tras una fecha media, ninguno si la fecha es tan segura como 10%, en línea recta entre ambas (criterio nuestro); redondeado hacia arriba.',
       },
       sowingWait: {
         label: 'Siembra: días tras la helada',
         remark:
-          '7 tras una fecha media, ninguno si la fecha es tan segura como 10%, en línea recta entre ambas (criterio nuestro); hacia arriba.',
+          '7 tras una fecha media, ninguno si la fecha es tan segura como 10%, en línea recta entre ambas (criterio nuestro); redondeado hacia arriba.',
       },
       setOut: {
         label: 'Trasplantar desde',
@@ -294,14 +294,13 @@ export const sheets: Translated['sheets'] = {
       priceUnfit: 'Precio: dé 0 o más, solo con cifras, como 1.20.',
       priceElsewhere: 'Presupuesto toma el precio de Precios, no este.',
       noYield: 'Un rendimiento de 0 cuenta como ninguno. En blanco toma el publicado, si lo hay.',
-      seasonsBetween:
-        'Temporadas completas desde las últimas cucurbitáceas, donde se aconsejan {low} a {high}: ',
+      seasonsBetween: 'Temporadas completas sin cucurbitáceas (se aconsejan {low} a {high}): ',
       lastCucurbitsUnfit:
         'Últimas cucurbitáceas debe ser un año anterior a esta siembra, como 2024; déjelo en blanco si no se sabe.',
       storesLong: 'Se guarda meses: prevea el curado y un lugar seco, vea almacenamiento en Cultivos.',
       takenByFrost: 'La helada llega antes del primer corte: no se cuenta su rendimiento ni su ingreso.',
       cutShort: 'La helada acorta la cosecha: rendimiento e ingreso se cuentan enteros igual.',
-      noFigure: 'Falta {figure} de este cultivo: complete {header}.',
+      noFigure: 'Cultivo sin dato de {figure}: complete {header}.',
     },
   },
   crops: {

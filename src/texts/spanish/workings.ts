@@ -540,7 +540,7 @@ export const remarks: WithOtherWords<typeof englishRemarks> = {
     'Mida una hora de su propio corte: los primeros y los últimos van más rápido que los del apogeo. Caminar, lavar, clasificar y empacar vienen aparte.',
   pesticides: cautions.pesticides,
   squashDiffer:
-    'Las calabazas difieren por tipo y por fuente: Purdue dice que la mayoría no toma la marchitez y actúa con 5, Ontario actúa con 1. Diga que su tipo no es propenso donde lo sepa.',
+    'Las calabazas difieren por tipo y por fuente: Purdue dice que la mayoría no es propensa a la marchitez y actúa con 5, Ontario actúa con 1. Diga que su tipo no es propenso donde lo sepa.',
   beetlesMatterEarly:
     'Los escarabajos importan sobre todo desde los cotiledones hasta unas 5 hojas (hasta 3, Wisconsin). Revise temprano en el día, plantas de todo el campo, también de sus bordes.',
   restsAdvised:

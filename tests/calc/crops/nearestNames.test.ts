@@ -57,6 +57,11 @@ describe('nearestNames', () => {
     expect(nearestNames('', cropNames)).toEqual([]);
   });
 
+  test('another plant is no slip of a crop: chayote (Sechium edule) is not ayote; from memory', () => {
+    expect(nearestNames('ayotte', ['ayote'])).toEqual(['ayote']);
+    for (const plant of ['chayote', 'Chayotes']) expect(nearestNames(plant, ['ayote', 'ayotes'])).toEqual([]);
+  });
+
   test('every name within a third of its letters is nearest-first by the textbook distance', () => {
     fc.assert(
       fc.property(fc.constantFrom(...cropNames), fc.nat(), fc.constantFrom('x', ''), (name, at, slip) => {
