@@ -7,10 +7,11 @@ import { slipsOfFunctions } from '../calc/check/slipsOfFunctions';
 import { CalcError, refuse } from '../calc/errors';
 import { unitSystems, type UnitSystem } from '../calc/units/units';
 import type { Quantity, Recorder } from '../calc/working';
+import { datesInWords } from '../texts/datesInWords';
 import { slips } from '../texts/slips';
 import { fill } from '../texts/fill';
 import { whyNotNumber } from '../workbook/parseNumber';
-import { dayOfSerial, isoOfDay, serialOfDay } from '../workbook/serialDate';
+import { dayOfSerial, isoOfDay, namesMonth, serialOfDay } from '../workbook/serialDate';
 import type { FunctionDefinition } from './define';
 import { sayName } from './explain';
 import { findFunction } from './findFunction';
@@ -41,7 +42,8 @@ export function saySlip(answer: Quantity, name: string, args: readonly unknown[]
   if (typeof right !== 'number') return said;
   if (typeof meant !== 'number') {
     if (!isDay) return texts.notRead[whyNotRead(meant)];
-    return /\d/.test(String(meant)) ? texts.dateNotRead : texts.dateWanted;
+    const typed = String(meant);
+    return /\d/.test(typed) || namesMonth(typed, datesInWords) ? texts.dateNotRead : texts.dateWanted;
   }
 
   const likely = likelySlip(meant, wrongFigures(definition, values, right));
@@ -75,6 +77,7 @@ function sayDaysOff(judgement: Judgement): string {
 /** What keeps an answer from being a number. */
 function whyNotRead(answer: Quantity): keyof typeof texts.notRead {
   const typed = String(answer);
+  if (/^[\d.]+\s*[/*+]\s*[\d.]+$/.test(typed)) return 'sum';
   return /^[+-]?\d[\d.]*\s*\p{L}[^\d]*$/u.test(typed) ? 'unitBehind' : whyNotNumber(typed, false);
 }
 

@@ -24,10 +24,10 @@ function translate(described: DescribedFunction): DescribedFunction {
   };
 }
 
-function wordsOf({ id, family, description, parameters }: DescribedFunction): string {
+function wordsOf({ id, description, parameters }: DescribedFunction): string {
   const asked = parameters.flatMap((parameter) => [parameter.name, parameter.description]);
   const others = Object.entries(functionWords).flatMap(([start, words]) =>
     id.startsWith(start) ? words : [],
   );
-  return [id, family, description, ...asked, ...others].join(' ');
+  return [id, description, ...asked, ...others].join(' ');
 }

@@ -1,6 +1,6 @@
 import type { ListedFunction } from '../workbook/functionHelp';
 import { catalogue } from '../texts/catalogue';
-import { hasWords, isNamedBy, searchedWords, thoseWithWords } from './hasWords';
+import { hasWords, isBegunBy, isNamedBy, searchedWords, thoseWithWords } from './hasWords';
 
 const words = catalogue.pane.functionList;
 
@@ -10,7 +10,10 @@ export interface FoundFunctions {
   readonly found: readonly ListedFunction[];
 }
 
-/** Those that are found by name, then the others by task; all by task when nothing is searched for. */
+/**
+ * Those that are found by name, then the others by task; all by task when nothing is searched for. The heading of a task
+ * is no word of each function under it, unless the search begins it or nothing else is found.
+ */
 export function findFunctions(
   functions: readonly ListedFunction[],
   searched: string,
@@ -21,7 +24,12 @@ export function findFunctions(
   // FLOWER.SHARE is no FLOWER.FEMALESHARE.
   const begun = named.filter(({ id }) => hasWords(id, ofName));
   const unnamed = functions.filter((one) => !named.includes(one));
-  const others = thoseWithWords(unnamed, ({ foundBy }) => foundBy, wanted, words.ignored);
+  const withTask = ({ family, foundBy }: ListedFunction): string => `${family} ${foundBy}`;
+  const ownWords = (one: ListedFunction): string =>
+    isBegunBy(one.family, searched) ? withTask(one) : one.foundBy;
+  const own = thoseWithWords(unnamed, ownWords, wanted, words.ignored);
+  const isFound = named.length > 0 || own.length > 0;
+  const others = isFound ? own : thoseWithWords(functions, withTask, wanted, words.ignored);
   const tasks = [...new Set(others.map(({ family }) => family))];
   return [
     { heading: words.byName, found: [...new Set([...begun, ...named])] },

@@ -51,6 +51,11 @@ const isForm = (part: string, word: string): boolean =>
 const isPlural = (word: string, one: string): boolean =>
   one.length > 2 && (word === `${one}s` || word === `${one}es`);
 
+/** Whether the search is how a heading begins: "when", or the whole of it. */
+export function isBegunBy(heading: string, searched: string): boolean {
+  return plainWord(heading).startsWith(plainWord(searched).trim());
+}
+
 /** Whether a name that is written as one word has each of the words in it. */
 export function isNamedBy(name: string, words: readonly string[]): boolean {
   const letters = plainWord(name);

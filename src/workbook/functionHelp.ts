@@ -19,6 +19,6 @@ export interface DescribedFunction extends FunctionHelp {
 
 /** The same in the language that was chosen. */
 export interface ListedFunction extends DescribedFunction {
-  /** All words that a search finds it by. */
+  /** All words that a search finds it by, but those of its task. */
   readonly foundBy: string;
 }

@@ -73,19 +73,28 @@ function partsOfText(text: string, { months, isDayFirst }: DateWords): DateParts
   const [one = '', two = '', year = '', ...more] = plainWord(text)
     .split(/[\s./,-]+/)
     .filter((part) => part !== 'de' && part !== 'del');
-  const monthOf = (word: string): number =>
-    word.length < leastLettersOfMonth
-      ? 0
-      : months.findIndex((names) => names.some((name) => plainWord(name).startsWith(word))) + 1;
   const dated = (month: number, date: string): DateParts | null =>
     month === 0 || !/^\d{1,2}$/.test(date) || !/^(?:\d{4})?$/.test(year) || more.length > 0
       ? null
       : { year, month, date: Number(date) };
   const inFigures = isDayFirst && /^\d{1,2}$/.test(two) ? dated(Number(two), one) : null;
-  return dated(monthOf(two), one) ?? dated(monthOf(one), two) ?? inFigures;
+  return dated(monthOf(two, months), one) ?? dated(monthOf(one, months), two) ?? inFigures;
 }
 
 const leastLettersOfMonth = 3;
+
+/** From 1; 0 for any other word. */
+function monthOf(plain: string, months: DateWords['months']): number {
+  if (plain.length < leastLettersOfMonth) return 0;
+  return months.findIndex((names) => names.some((name) => plainWord(name).startsWith(plain))) + 1;
+}
+
+/** Whether one of the words of a text is the name of a month. */
+export function namesMonth(text: string, { months }: DateWords): boolean {
+  return plainWord(text)
+    .split(/[^\p{L}]+/u)
+    .some((word) => monthOf(word, months) > 0);
+}
 
 /** yyyy-mm-dd of a whole day number. */
 export function isoOfDay(day: number): string {

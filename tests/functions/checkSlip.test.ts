@@ -109,7 +109,11 @@ describe('a slip is named by what it gives', () => {
     ['2026-05-15', setOut, 'You counted the first day as day 1: count from the day after it.'],
     ['2026-04-18', setOut, 'You counted the days the other way from the date.'],
     ['2026-05-02', setOut, 'You left the number of days after the last frost out.'],
-    ['2027-05-16', setOut, 'You gave the date of another year.'],
+    [
+      '2027-05-16',
+      setOut,
+      'You gave the date of another year. A date typed without its year is filled in by the program.',
+    ],
     [
       '2026-05-16',
       [...setOut, 21],
@@ -263,12 +267,15 @@ describe('what is not named', () => {
     expect(read('22.85 hours')).toBe(notRead.unitBehind);
     expect(read('125seeds')).toBe(notRead.unitBehind);
     expect(read('$125')).toBe(notRead.currencySign);
-    for (const odd of ['many', '1e400', '-1e400', true]) {
+    for (const sum of ['500/690', '500 / 690', '12.5*10']) expect(read(sum), sum).toBe(notRead.sum);
+    for (const odd of ['many', '5/16/2026', '1e400', '-1e400', true]) {
       expect(read(odd), String(odd)).toBe(notRead.notANumber);
     }
     expect(slipOf('soon', 'DATE.SETOUT', '2026-05-02')).toBe(slips.dateWanted);
-    for (const unread of ['May 16', '5/16/2026', '16 May 26', '2026-05-16T08:00', '46,158']) {
-      expect(slipOf(unread, 'DATE.SETOUT', '2026-05-02'), unread).toBe(slips.dateNotRead);
+    const unread =
+      '5/16/2026; 16 May 26; 2026-05-16T08:00; 46,158; May 16; 16 May; May 16th; 16th of May; 16 May.';
+    for (const typed of [...unread.split('; '), 'May', 'the sixteenth of May', 'May 32']) {
+      expect(slipOf(typed, 'DATE.SETOUT', '2026-05-02'), typed).toBe(slips.dateNotRead);
     }
     expect(read('')).toMatch(/^#VALUE! .*missing/);
   });
@@ -314,7 +321,7 @@ describe('what is not named', () => {
     expect(slipOf('2026-04-03', 'SEED.TEST', 150, 200)).toBe(slips.shareWanted);
     // Three days after 16 May, in the year before: 365 - 3 days.
     expect(slipOf('2025-05-19', 'DATE.SETOUT', '2026-05-02')).toBe(
-      '362 days early, and in another year: where a date is typed without its year, the present one is taken.',
+      '362 days early, and in another year. A date typed without its year is filled in by the program.',
     );
     // A square of 200 ft has 40,000 sq ft: no date is meant where the right number is as large.
     expect(slipOf(40_000, 'AREA.FROM', 1, 'acre')).toBe(

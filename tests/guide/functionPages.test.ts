@@ -285,6 +285,8 @@ test('the index searches as the pane does, and says what to try when nothing is 
   expect(search('beetles rotation')).toEqual(['BEETLE.THRESHOLD', 'BEETLE.VERDICT', 'ROTATION.YEARS']);
   const inPlace = [...open('index.html').querySelectorAll('#functions a')].map((one) => one.textContent);
   const watering = search('water');
+  expect(watering).not.toContain('SUPPLY.TRELLIS');
+  expect(search('materials and water')).toContain('SUPPLY.TRELLIS');
   expect(inPlace.indexOf('FLOWER.POLLENIZERS')).toBeLessThan(inPlace.indexOf('SUPPLY.WATER'));
   expect(watering[0]).toBe('SUPPLY.WATER');
   expect(watering.indexOf('FLOWER.POLLENIZERS')).toBeGreaterThan(watering.indexOf('SUPPLY.DRIPRUNTIME'));

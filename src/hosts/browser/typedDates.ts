@@ -47,10 +47,14 @@ const inFigures = /^(?!\d+\.\d+$)\d{1,2}[\s/.-]+\d{1,2}(?:[\s/.-]+\d{2,4})?$/;
 const shortened =
   /^(?!\d+\.\d+$)(\d{1,2}(?:[/.-]\d{1,2}|[\s/.-]+(?:de\s+)?\p{L}+\.?))(?:[\s/.-]+(?:del?\s+)?(\d{2}))?$/u;
 
+/** The same with the month first: its figures are a day, and where the month has no such day the engine's. */
+const dayBehind = /^\p{L}+\.?[\s/.-]+\d{1,2}$/u;
+
 /** Of 30 to 99 the years are of the last century, as in spreadsheets. */
 const firstOfLastCentury = 30;
 
 function withYear(date: string): string {
+  if (dayBehind.test(date)) return `${date}/${new Date().getFullYear()}`;
   const [, dayAndMonth, year] = shortened.exec(date) ?? [];
   if (dayAndMonth === undefined) return date;
   if (year === undefined) return `${dayAndMonth}/${new Date().getFullYear()}`;

@@ -6,7 +6,7 @@ export const slips = {
   daysLate: '{difference} {difference|day|days} late',
   daysEarly: '{difference} {difference|day|days} early',
   otherYearToo:
-    '{judgement}, and in another year: where a date is typed without its year, the present one is taken.',
+    '{judgement}, and in another year. A date typed without its year is filled in by the program.',
   dateWanted: 'not right: a date is wanted, such as 2026-05-16',
   dateNotRead: 'not read as a date: write year, month and day, such as 2026-05-16',
   /** Programs make a date of 3/4. */
@@ -18,6 +18,7 @@ export const slips = {
     unitBehind: 'not read as a number: leave out the unit, and write the number alone',
     commaInNumber: 'not read as a number: write a point before decimals, and no comma for thousands',
     currencySign: 'not read as a number: leave out the currency sign',
+    sum: 'not right: a number is wanted. Begin a sum with =, such as =3/4',
   },
   several: '{judgement}. Several known slips give this answer: it could be any of them.',
   /** The likely slip. {about} and {other} are names of quantities, {small}, {large}, {area} and {land} units. */
@@ -86,7 +87,8 @@ export const slips = {
     otherChoice: 'You reckoned with "{taken}" as the {about}.',
     otherSystem: 'You turned the weight into the other unit system.',
     otherUnits: 'You reckoned as if all were in the units of "{taken}".',
-    otherYear: 'You gave the date of another year.',
+    otherYear:
+      'You gave the date of another year. A date typed without its year is filled in by the program.',
     percent: 'You put in {percent} for the {about}: {percent}% is {value}.',
     percentAnswer: 'You gave percent as a plain number: put a % sign after it, or divide by 100.',
     perOneForHundred: 'You forgot that the figure given is for a length of 100.',

@@ -61,6 +61,7 @@ describe('dates that are typed', () => {
     ['14:00', '14:00'],
     ['5 hileras', '5 hileras'],
     ['dic 2026', 'dic 2026'],
+    ['mayo 23', `${thisYear}-05-23`],
     ['', ''],
   ])('in Spanish %j is handed on as %j', (text, given) => {
     expect(inOneMeaning(text, spanish)).toBe(given);
@@ -73,6 +74,17 @@ describe('dates that are typed', () => {
     ['5/6', '5/6'],
     ['June 5, 2026', '2026-06-05'],
     ['5 Jun 2026', '2026-06-05'],
+    ['May 23', `${thisYear}-05-23`],
+    ['june 10', `${thisYear}-06-10`],
+    ['Sep. 5', `${thisYear}-09-05`],
+    ['10 June', `${thisYear}-06-10`],
+    ['June 10 14:00', `${thisYear}-06-10 14:00`],
+    // Month and year, and no day of the month.
+    ['May 2027', 'May 2027'],
+    ['May 40', 'May 40'],
+    ['June 31', 'June 31'],
+    ['May 0', 'May 0'],
+    ['Row 5', 'Row 5'],
     ['2026-06-05', '2026-06-05'],
   ])('in English %j is handed on as %j', (text, given) => {
     expect(inOneMeaning(text, english)).toBe(given);
