@@ -7,7 +7,7 @@ import { refuse } from '../calc/errors';
 import { asWhole } from '../calc/whole/wholeNumbers';
 import { unitSystems, type UnitSystem } from '../calc/units/units';
 import { datesInWords } from '../texts/datesInWords';
-import { parseNumber, whyNotNumber } from '../workbook/parseNumber';
+import { parseNumber, whyNotNumber, withoutDoubt } from '../workbook/parseNumber';
 import { dayOfIso, dayOfSerial, dayOfText, serialOfDay } from '../workbook/serialDate';
 import type { Parameter } from './define';
 
@@ -75,7 +75,10 @@ function readNumber(value: number | string | boolean, name: string, row?: number
   if (typeof value === 'number') return value;
   const given = String(value).trim();
   const read = typeof value === 'string' ? numberIn(given) : null;
-  return read ?? refuse({ code: whyNotNumber(given, false), name, given, ...(row && { row }) });
+  return (
+    read ??
+    refuse({ code: whyNotNumber(given, false), name, given: withoutDoubt(given), ...(row && { row }) })
+  );
 }
 
 /** A number, a date written out in any of the ways of the language as its serial, or a word. */

@@ -167,6 +167,14 @@ export function createQuestionsSection(table: TableTemplate, tools: PaneTools): 
     text: { label: string; help: string },
     format: FormLine['format'] = 'general',
   ): QuestionField => ({ ...text, name, format, isWanted: false });
+  const ofPlots = (
+    name: string,
+    text: { label: string; help: string },
+    { header }: { header: string },
+  ): QuestionField => {
+    const { limits } = table.columns.find((column) => column.header === header) ?? {};
+    return { ...own(name, text, 'percent'), ...(limits && { limits }) };
+  };
   const ask = (
     name: 'row' | 'seed' | 'fits',
     fields: readonly QuestionField[],
@@ -198,8 +206,8 @@ export function createQuestionsSection(table: TableTemplate, tools: PaneTools): 
       [
         wanted('seed plants', words.seed.plants),
         cropField('seed crop'),
-        own('seed germination', words.seed.germination, 'percent'),
-        own('seed emergence', words.seed.emergence, 'percent'),
+        ofPlots('seed germination', words.seed.germination, columns.germination),
+        ofPlots('seed emergence', words.seed.emergence, columns.fieldEmergence),
         own('seed assurance', words.seed.assurance, 'percent'),
       ],
       answerSeed,

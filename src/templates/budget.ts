@@ -336,7 +336,11 @@ const breakEvenPrice = (name: string, costs: string): Line =>
         ),
         '',
       ),
-    when(isSome(totalOf(costs, 'first')), '', lacks.noCosts),
+    when(
+      operate(selling('first'), '>=', 1),
+      lacks.sellingTakesAll,
+      when(isSome(totalOf(costs, 'first')), '', lacks.noCosts),
+    ),
   );
 
 /** Picking by the hour follows the row and its picks, not the yield. */

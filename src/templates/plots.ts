@@ -377,7 +377,7 @@ const limits = {
   count: { atLeast: 1, isWhole: true },
   orNone: { atLeast: 0 },
   share: { above: 0, atMost: 1, isNeverOnePercent: true },
-  shareOrNone: { atLeast: 0, atMost: 1 },
+  shareOrNone: { atLeast: 0, atMost: 1, isNeverOnePercent: true },
   daysToMaturity: { above: 0, atMost: 365 },
   harvestDays: { atLeast: 0, atMost: 365 },
   pastYear: { atLeast: 1900, atMost: 9999, isWhole: true },

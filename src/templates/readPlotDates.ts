@@ -1,20 +1,17 @@
 /** What the calendar reads of a line of Plots, and what it cannot have of it. */
 import { isCellError, type ReadValue } from '../workbook/port';
 import type { Line, LinesRead } from '../workbook/readLines';
-import { crops } from '../reference/crops';
 import { catalogue } from '../texts/catalogue';
 import { fill } from '../texts/fill';
-import { wordOfCrop } from './sayCrop';
+import { cropOfWord } from './sayCrop';
 
 const words = catalogue.calendar;
 const plotHeaders = catalogue.sheets.plots.columns;
 
-/** In sheets of earlier versions all names are those of the reference. */
-const knownCrops = new Set(crops.flatMap(({ name }) => [name, wordOfCrop(name)]));
-
 /** The dates of a plot that its tasks are worked out from; serials, null where there is none. */
 export interface PlotDates {
   readonly plot: string;
+  /** Its name in the reference; what Plots has where that is no crop. */
   readonly crop: string;
   readonly isTransplant: boolean;
   readonly startUnderCover: number | null;
@@ -84,10 +81,11 @@ interface PlotRead {
 
 /** @param number of the line in Plots, from 1: by it and its crop a plot without a name is known */
 export function readPlot(line: Line, number: number, { units, intervals, firstFrost }: Beside): PlotRead {
-  const crop = textIn(line, 'takenAs');
-  const isKnown = knownCrops.has(crop);
+  const word = textIn(line, 'takenAs');
+  const crop = cropOfWord(word);
+  const isKnown = crop !== undefined;
   const nameless = isKnown ? words.nameless.ofCrop : words.nameless.noCrop;
-  const plot = textIn(line, 'plot') || fill(nameless, { crop, line: number });
+  const plot = textIn(line, 'plot') || fill(nameless, { crop: word, line: number });
   const isTransplant = textIn(line, 'start').toLowerCase() === 'transplant';
   const mayStayCovered = textIn(line, 'coverOff') === catalogue.sheets.plots.mayStay;
   const dateIn = (key: keyof typeof columnsOfDates): number | null => {
@@ -96,7 +94,7 @@ export function readPlot(line: Line, number: number, { units, intervals, firstFr
   };
   const dates: PlotDates = {
     plot,
-    crop,
+    crop: crop ?? word,
     isTransplant,
     startUnderCover: isTransplant ? dateIn('startUnderCover') : null,
     inGround: dateIn('inGround'),
@@ -108,7 +106,7 @@ export function readPlot(line: Line, number: number, { units, intervals, firstFr
     lastPick: dateIn('lastPick'),
     lastSowing: dateIn('lastSowing'),
     firstFrost,
-    everyDays: intervals.get(crop) ?? null,
+    everyDays: intervals.get(word) ?? null,
   };
   const soil = soilOf(line, units);
   if (!isKnown) {

@@ -14,6 +14,18 @@ export function wordOfCrop(name: string): string {
   return ownNames[language].get(name) ?? name;
 }
 
+const namesOfWords: Readonly<Record<string, string>> = Object.fromEntries(
+  crops.flatMap(({ name }) => [
+    [name, name],
+    [wordOfCrop(name), name],
+  ]),
+);
+
+/** The name in the reference that a sheet has as a word of its language, or by its own name; undefined for any other. */
+export function cropOfWord(word: string): string | undefined {
+  return Object.hasOwn(namesOfWords, word) ? namesOfWords[word] : undefined;
+}
+
 const namesInOrder: Readonly<Record<Language, (crop: Crop) => readonly string[]>> = {
   en: ({ name, synonyms }) => [name, ...synonyms],
   es: ({ name, synonyms, spanishNames }) => [...new Set([...spanishNames, name, ...synonyms])],

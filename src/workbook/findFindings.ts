@@ -1,5 +1,6 @@
 /** What the person should look at: every error and every remark in a filled table, with the cell it stands in. */
 import { isCellError, type Area, type ReadValue, type WorkbookPort } from './port';
+import { withoutDoubt } from './parseNumber';
 import { isUnfit, textOf } from './readInputs';
 import type { TableColumn, TableTemplate } from './template';
 
@@ -91,7 +92,9 @@ function unfitInputs(
   return columns.filter(isInput).flatMap((input): UnfitInput[] => {
     const column = headers.indexOf(input.header);
     const value = cells[column] ?? null;
-    return isUnfit(input, value) ? [{ column, quantity: input.quantity, given: textOf(value) }] : [];
+    return isUnfit(input, value)
+      ? [{ column, quantity: input.quantity, given: withoutDoubt(textOf(value)) }]
+      : [];
   });
 }
 

@@ -28,14 +28,21 @@ export function isLikeThousands(text: string): boolean {
   return /^[+-]?[1-9]\d{0,2}(?:\.\d{3})+\s*%?$/.test(text.trim());
 }
 
+/** A text as it was typed, before it got the mark. After what can be read the mark is a person's own: "5?". */
+export function withoutDoubt(text: string): string {
+  if (!text.endsWith(doubtMark)) return text;
+  const typed = text.slice(0, -doubtMark.length);
+  const isRead = parseNumber(typed, false) !== null && parseNumber(typed, true) !== null;
+  return isRead || !/\d/.test(typed) ? text : typed;
+}
+
 export type NotNumber = 'currencySign' | 'commaInNumber' | 'maybeThousands' | 'notANumber';
 
 /** What keeps `parseNumber` from reading a text that it refused. */
 export function whyNotNumber(text: string, decimalComma: false): Exclude<NotNumber, 'maybeThousands'>;
 export function whyNotNumber(text: string, decimalComma: boolean): NotNumber;
 export function whyNotNumber(text: string, decimalComma: boolean): NotNumber {
-  const typed = text.trim();
-  const trimmed = typed.endsWith(doubtMark) ? typed.slice(0, -doubtMark.length) : typed;
+  const trimmed = withoutDoubt(text.trim());
   if (/\p{Sc}/u.test(trimmed) && /\d/.test(trimmed)) return 'currencySign';
   if (!/^[+-]?\d[\d.,]*\d\s*%?$/.test(trimmed)) return 'notANumber';
   if (decimalComma && /[.,]/.test(trimmed)) return 'maybeThousands';

@@ -3,7 +3,14 @@ import { checkLimits, type Limits } from './limits';
 import { isCellError, type CellValue, type ReadValue } from './port';
 import { plainWord } from './plainWord';
 import { dayOfIso, dayOfText, serialOfDay } from './serialDate';
-import { doubtMark, isLikeThousands, parseNumber, whyNotNumber, type NotNumber } from './parseNumber';
+import {
+  doubtMark,
+  isLikeThousands,
+  parseNumber,
+  whyNotNumber,
+  withoutDoubt,
+  type NotNumber,
+} from './parseNumber';
 import type { Format, InputRow, TableColumn, TableTemplate } from './template';
 
 interface At {
@@ -66,7 +73,8 @@ export function readInputs(table: TableTemplate, lines: InputLines): InputsRead 
       const read = readCell(column, given, lines.decimalComma, lines.pointOfThousands);
       const text = textOf(given);
       const problem = typeof read === 'object' ? read : whyUnfit(column, read, text);
-      if (problem !== null) problems.push({ ...problem, line, header: column.header, given: text });
+      if (problem !== null)
+        problems.push({ ...problem, line, header: column.header, given: withoutDoubt(text) });
       row[column.header] = typeof read === 'object' ? standIn(text, read) : read;
     });
     const name = String(row[nameHeader] ?? '');

@@ -133,6 +133,15 @@ describe('a list that is read', () => {
     ]);
   });
 
+  test('has a pollenizer share of 1 told as 100%, and none of 0', async () => {
+    const lines = 'A,seedless watermelon,100,26,1\nB,seedless watermelon,100,26,0\n';
+    const { said } = await plan(`${header},Pollenizer share\n${lines}`);
+    const told = said.split('\n').filter((line) => line.includes('1 is 100%'));
+    expect(told).toEqual([
+      'plots.csv, line 2, A, Pollenizer share: 1 is 100% here. As a share type 0.85, in percent 85%.',
+    ]);
+  });
+
   test('has its remarks named by line and plot', async () => {
     const { code, said } = await plan(`${header},Harvest days\n\nA,slicing cucumber,100,20,90\n`);
     expect(code).toBe(0);

@@ -101,6 +101,12 @@ describe('numbers', () => {
   ])('%j is none: what is in the way is named', (given, code) => {
     expect(refusalOf(() => number('price').read(given))).toEqual({ code, name: 'price', given });
   });
+
+  test('of a text that a sheet has with our mark it quotes what was typed, and of another all', () => {
+    const givenOf = (text: string) => refusalOf(() => number('price').read(text));
+    expect(givenOf('$18?')).toEqual({ code: 'currencySign', name: 'price', given: '$18' });
+    expect(givenOf('5?')).toEqual({ code: 'notANumber', name: 'price', given: '5?' });
+  });
 });
 
 describe('what is no single value', () => {

@@ -92,6 +92,11 @@ describe('a question', () => {
   it('about seed for a stand is answered at the assurance of the season, with the weight', () => {
     const seed = question('How much seed for a stand?');
     enter(field(seed, 'Plants wanted'), '100');
+    for (const asked of ['Germination', 'Field emergence']) {
+      enter(field(seed, asked), '1');
+      expect(seed.textContent).toContain('This field is in percent: for 1 as a share, type 100.');
+      enter(field(seed, asked), '');
+    }
     enter(field(seed, 'Germination'), '80');
     enter(field(seed, 'Field emergence'), '90');
     enter(field(seed, 'Assurance'), '95');

@@ -761,6 +761,23 @@ describe('what goes wrong is said, and led to', () => {
     });
   });
 
+  it('a price of which selling takes all breaks even nowhere, and its line says why', async () => {
+    const port = await filled(memory(), { plots: demoPlots, prices: demoPrices });
+    await put(port, 'Prices', 'Selling', 'First', 1);
+    const lines = await rowsOf(port, 'BudgetLines');
+    for (const line of ['Break-even price, variable costs', 'Break-even price, all costs']) {
+      expect(lines.get(line)).toMatchObject({
+        Price: '',
+        Lacks: 'Selling takes all of the price: see Prices.',
+      });
+    }
+    await put(port, 'Prices', 'Selling', 'First', 0.1);
+    expect((await rowsOf(port, 'BudgetLines')).get('Break-even price, all costs')).toMatchObject({
+      Price: expect.any(Number),
+      Lacks: '',
+    });
+  });
+
   it('without any price every line that may cost asks for its own, until 0 says that it is none', async () => {
     const port = await filled(memory(), { plots: demoPlots, prices: {} });
     const lines = await lacksOf(port);

@@ -71,6 +71,16 @@ describe('readInputs', () => {
     ]);
   });
 
+  it('quotes what comes back with our mark as it was typed first, and leaves a mark that a person put', () => {
+    const { inputs, problems } = read('Name,Kind,Size,Day\nA,Long,"1,000?",\nB,Long,$5?,\nC,Long,5?,\n');
+    expect(inputs.map(({ Size }) => Size)).toEqual(['1,000?', '$5?', '5?']);
+    expect(problems).toEqual([
+      { code: 'commaInNumber', line: 2, header: 'Size', given: '1,000' },
+      { code: 'currencySign', line: 3, header: 'Size', given: '$5' },
+      { code: 'notANumber', line: 4, header: 'Size', given: '5?' },
+    ]);
+  });
+
   it('joins a number that a comma between digits has split: no whole number begins with a 0', () => {
     const numbers: TableTemplate = {
       ...table,

@@ -227,7 +227,8 @@ export const money = {
       for: { label: 'Budget for', remark: 'The whole garden, or one crop.' },
       crops: {
         label: 'Crops in it',
-        remark: '*: all that are planted. no such crop: take a name of the list above, or whole garden.',
+        remark:
+          '*: all that are planted. If it says no such crop, take a name of the list above, or whole garden.',
       },
       unit: { label: 'Counted by', remark: 'Yield, its price and what breaks even.' },
       unitWeight: { label: 'Weight of one', remark: 'In lb, in metric units in kg.' },
@@ -298,6 +299,7 @@ export const money = {
       cropsWithoutInterval: 'Crops without picks, for want of dates in Plots or an interval in Crops: ',
       noYield: 'No yield is sold.',
       noCosts: 'No costs.',
+      sellingTakesAll: 'Selling takes all of the price: see Prices.',
       allTied: 'No costs but those that move with the yield.',
       noIncome: 'No price of the fruit.',
       givenAway: 'Fruit without a price counts as given away: see Fruit sold.',

@@ -314,6 +314,7 @@ export const money: Translated['money'] = {
         'Cultivos sin cortes, por falta de fechas en Parcelas o de intervalo en Cultivos: ',
       noYield: 'No se vende rendimiento.',
       noCosts: 'Sin costos.',
+      sellingTakesAll: 'La venta se lleva todo el precio: vea Precios.',
       allTied: 'Sin más costos que los que varían con el rendimiento.',
       noIncome: 'Sin precio de la fruta.',
       givenAway: 'La fruta sin precio cuenta como regalada: vea Fruta vendida.',
