@@ -1,6 +1,6 @@
 import type { ListedFunction } from '../workbook/functionHelp';
 import { catalogue } from '../texts/catalogue';
-import { hasWords, isBegunBy, isNamedBy, searchedWords, thoseWithWords } from './hasWords';
+import { foundByWords, hasWords, isNamedBy, searchedWords } from './hasWords';
 
 const words = catalogue.pane.functionList;
 
@@ -18,18 +18,15 @@ export function findFunctions(
   functions: readonly ListedFunction[],
   searched: string,
 ): readonly FoundFunctions[] {
-  const wanted = searchedWords(searched, words.ignored);
   const ofName = searchedWords(searched);
   const named = ofName.length === 0 ? [] : functions.filter(({ id }) => isNamedBy(id, ofName));
   // FLOWER.SHARE is no FLOWER.FEMALESHARE.
   const begun = named.filter(({ id }) => hasWords(id, ofName));
-  const unnamed = functions.filter((one) => !named.includes(one));
-  const withTask = ({ family, foundBy }: ListedFunction): string => `${family} ${foundBy}`;
-  const ownWords = (one: ListedFunction): string =>
-    isBegunBy(one.family, searched) ? withTask(one) : one.foundBy;
-  const own = thoseWithWords(unnamed, ownWords, wanted, words.ignored);
-  const isFound = named.length > 0 || own.length > 0;
-  const others = isFound ? own : thoseWithWords(functions, withTask, wanted, words.ignored);
+  const underTasks = {
+    headingOf: ({ family }: ListedFunction) => family,
+    wordsOf: ({ foundBy }: ListedFunction) => foundBy,
+  };
+  const others = foundByWords(functions, named, underTasks, searched, words.ignored);
   const tasks = [...new Set(others.map(({ family }) => family))];
   return [
     { heading: words.byName, found: [...new Set([...begun, ...named])] },

@@ -25,6 +25,36 @@ export function hasWords(text: string, words: readonly string[], ignored = ''): 
   return words.every((word) => parts.some((part) => part.startsWith(word) || isPlural(word, part)));
 }
 
+/** How the things that are searched among stand under headings, and the words that each is found by. */
+interface UnderHeadings<Item> {
+  headingOf(item: Item): string;
+  wordsOf(item: Item): string;
+}
+
+/**
+ * Those that are found by their words, but for those found by their names. A heading is no word of each thing under it,
+ * unless the search begins it or nothing else is found.
+ *
+ * @param named those found by their names
+ * @param ignored words that say nothing
+ */
+export function foundByWords<Item>(
+  items: readonly Item[],
+  named: readonly Item[],
+  { headingOf, wordsOf }: UnderHeadings<Item>,
+  searched: string,
+  ignored: string,
+): readonly Item[] {
+  const words = searchedWords(searched, ignored);
+  const withHeading = (item: Item): string => `${headingOf(item)} ${wordsOf(item)}`;
+  const ownWords = (item: Item): string =>
+    isBegunBy(headingOf(item), searched) ? withHeading(item) : wordsOf(item);
+  const unnamed = items.filter((item) => !named.includes(item));
+  const own = thoseWithWords(unnamed, ownWords, words, ignored);
+  const isFound = named.length > 0 || own.length > 0;
+  return isFound ? own : thoseWithWords(items, withHeading, words, ignored);
+}
+
 /**
  * Those that have the words, first where they are words of their own, then where they only begin some: whoever types
  * "water" is after watering rather than after watermelons, and "wat" may become either.
@@ -52,7 +82,7 @@ const isPlural = (word: string, one: string): boolean =>
   one.length > 2 && (word === `${one}s` || word === `${one}es`);
 
 /** Whether the search is how a heading begins: "when", or the whole of it. */
-export function isBegunBy(heading: string, searched: string): boolean {
+function isBegunBy(heading: string, searched: string): boolean {
   return plainWord(heading).startsWith(plainWord(searched).trim());
 }
 
