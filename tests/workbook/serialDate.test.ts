@@ -7,9 +7,9 @@ import {
   dayOfText,
   isoOfDay,
   serialOfDay,
-  type DateWords,
 } from '../../src/workbook/serialDate';
 import { anyDay, dayNumber, isoDate, seeded } from '../calc/dates/calendar';
+import { wordsOf, written } from './wordsOfDates';
 
 describe('serial numbers', () => {
   // Serials as the spreadsheet programs show them, 1900 date system.
@@ -84,17 +84,8 @@ describe('dates as text', () => {
 });
 
 describe('dates of a list', () => {
-  /** By the names of the months that the machine's own tables have (ICU, CLDR). */
-  const wordsOf = (locale: string, isDayFirst: boolean): DateWords => ({
-    months: Array.from({ length: 12 }, (_, month) => [
-      new Intl.DateTimeFormat(locale, { month: 'long', timeZone: 'UTC' }).format(Date.UTC(2000, month, 1)),
-    ]),
-    isDayFirst,
-  });
   const spanish = wordsOf('es-MX', true);
   const english = wordsOf('en-US', false);
-  const written = (day: number, locale: string, style: Intl.DateTimeFormatOptions): string =>
-    new Intl.DateTimeFormat(locale, { ...style, timeZone: 'UTC' }).format(day * 86_400_000);
   const inFigures = { day: 'numeric', month: 'numeric', year: 'numeric' } as const;
 
   test('in Spanish, as ICU writes them: every day by its month in words or by figures, the day first', () => {

@@ -4,24 +4,15 @@ import { SheetInterceptorService } from '@univerjs/sheets';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { inOneMeaning, readTypedDates } from '../../../src/hosts/browser/typedDates';
-import type { DateWords } from '../../../src/workbook/serialDate';
+import { wordsOf, written } from '../../workbook/wordsOfDates';
 import { openTyped } from './typing';
 
-/** By the names of the months that the machine's own tables have (ICU, CLDR). */
-const wordsOf = (locale: string, isDayFirst: boolean): DateWords => ({
-  months: Array.from({ length: 12 }, (_, month) => [
-    new Intl.DateTimeFormat(locale, { month: 'long', timeZone: 'UTC' }).format(Date.UTC(2000, month, 1)),
-  ]),
-  isDayFirst,
-});
 const spanish = wordsOf('es-MX', true);
 const english = wordsOf('en-US', false);
 const thisYear = new Date().getFullYear();
 
 const dayMs = 86_400_000;
 const isoOf = (day: number): string => new Date(day * dayMs).toISOString().slice(0, 10);
-const written = (day: number, locale: string, style: Intl.DateTimeFormatOptions): string =>
-  new Intl.DateTimeFormat(locale, { ...style, timeZone: 'UTC' }).format(day * dayMs);
 
 describe('dates that are typed', () => {
   test('in Spanish every day from 1930 to 2029, as ICU writes it in four countries', () => {
